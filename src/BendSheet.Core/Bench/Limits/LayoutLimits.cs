@@ -1,0 +1,20 @@
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+
+namespace BendSheet.Core.Bench.Limits;
+
+/// <summary>Every limit that can be checked before the line has a shape.</summary>
+public static class LayoutLimits
+{
+    /// <summary>What does not hold, in the order of the tube.</summary>
+    public static IEnumerable<Finding> Of(LineTemplate template, RouteLayout layout) =>
+    [
+        .. LegTooShort.Check(layout),
+        .. EndTooShort.Check(template, layout),
+        .. BendBeyondTool.Check(layout),
+        .. BendTooTight.Check(template, layout),
+        .. TooLittleToHold.Check(layout),
+        .. SpreadChanged.Check(template, layout),
+    ];
+}

@@ -1,0 +1,51 @@
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Bench.Limits;
+
+/// <summary>
+/// Two bends on the tool's radius need more tube than lies between their corners. The wire could do it because its own corners are
+/// tighter: the most common way for a template to be impossible in tube.
+/// </summary>
+public static class LegTooShort
+{
+    /// <summary>The rule.</summary>
+    public static Rule Rule { get; } = new(
+        "leg-too-short", RuleSubject.Making, "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
+
+    /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
+    public static IEnumerable<Finding> Check(RouteLayout layout)
+    {
+        for (var i = 0; i < layout.Legs.Length; i++)
+        {
+            var leg = layout.Legs[i];
+            if (leg.CornerToCorner is not { } corner || leg.StraightLeft >= Length.Zero)
+            {
+                continue;
+            }
+
+            var before = i == 0 ? null : layout.Bends[i - 1];
+            var after = i == layout.Bends.Length ? null : layout.Bends[i];
+            yield return Rule.Error(leg.At, Message(i + 1, corner, Length.Zero - leg.StraightLeft, before, after));
+        }
+    }
+
+    private static string Message(int number, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
+    {
+        var bends = (before, after) switch
+        {
+            ({ } first, { } second) => $"its two bends ({AngleNotation.Figure(first.Bend.Turn)} and {AngleNotation.Figure(second.Bend.Turn)})",
+            _ => $"its bend ({AngleNotation.Figure((before ?? after)!.Bend.Turn)})",
+        };
+        var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
+        var halfTangents = HalfTangent(before) + HalfTangent(after);
+        var radius = corner.Millimetres / halfTangents;
+        var cure = radius > 0
+            ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
+            : "no radius would fit; measure again";
+        return $"leg {number} is {FindingFigures.UpMm(shortfall)} too short for {bends}: they need {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
+    }
+
+    private static double HalfTangent(BendLayout? bend) => bend is null ? 0 : Math.Tan(bend.Bend.Turn.Radians / 2);
+}

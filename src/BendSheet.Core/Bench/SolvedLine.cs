@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+
+namespace BendSheet.Core.Bench;
+
+/// <summary>One line taken all the way from its template to its bench plan. Start reading here.</summary>
+/// <param name="Template">As measured.</param>
+/// <param name="Layout">Carried over to the tool's radius; null where the template cannot be.</param>
+/// <param name="Centreline">In space; null where a leg is too short for its bends.</param>
+/// <param name="Plan">What the hands do; null where there is no centreline.</param>
+/// <param name="Findings">All that is to be said about this line.</param>
+public sealed record SolvedLine(
+    LineTemplate Template,
+    RouteLayout? Layout,
+    TubeCentreline? Centreline,
+    BenchPlan? Plan,
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Template → layout → centreline → plan, and at each stage what does not hold.</summary>
+    public static SolvedLine Of(LineTemplate template)
+    {
+        var (layout, findings) = RouteLayout.Of(template);
+        if (layout is null)
+        {
+            return new(template, null, null, null, findings);
+        }
+
+        findings = findings.AddRange(LayoutLimits.Of(template, layout));
+        if (layout.Legs.Any(leg => leg.StraightLeft < Units.Length.Zero))
+        {
+            return new(template, layout, null, null, findings);
+        }
+
+        var centreline = TubeCentreline.Of(layout, Frame.Default);
+        var plan = BenchPlan.Of(template, layout, centreline);
+        return new(template, layout, centreline, plan, findings.AddRange(MarkOffTube.Check(plan)));
+    }
+}

@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Centreline;
+
+/// <summary>A leg of the tube between two neighbouring corners or ends.</summary>
+/// <param name="CornerToCorner">Along the centreline's straights, prolonged to the corners; null beside a bend of 180° or more.</param>
+/// <param name="StraightLeft">What stays straight between the bends; negative where the leg is too short for them.</param>
+/// <param name="At">Where it was typed.</param>
+public sealed record LegLayout(Length? CornerToCorner, Length StraightLeft, SourcePosition At);
+
+/// <summary>A bend on the tool's radius.</summary>
+/// <param name="Bend">As measured.</param>
+public sealed record BendLayout(Bend Bend)
+{
+    /// <summary>The tool's radius to the centreline.</summary>
+    public Length Radius => Bend.Bender.Radius;
+
+    /// <summary>From the corner to the tangent point, R·tan(bend/2); null from 180° on.</summary>
+    public Length? Setback => Bend.HasCorner ? Math.Tan(Bend.Turn.Radians / 2) * Radius : null;
+
+    /// <summary>Centreline length of the arc, R·bend.</summary>
+    public Length Arc => Bend.Turn.Radians * Radius;
+
+    /// <summary>What the way round saves against the way over the corner, 2·setback − arc; null from 180° on.</summary>
+    public Length? Gain => Setback is { } setback ? (2 * setback) - Arc : null;
+}
+
+/// <summary>
+/// The template carried over to the tool's radius: legs, setbacks and the straights left between the bends. It exists also for a line
+/// that cannot be made, so that a finding can say by how much.
+/// </summary>
+/// <param name="Legs">From end A, one more than bends.</param>
+/// <param name="Bends">From end A.</param>
+public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<BendLayout> Bends)
+{
+    /// <summary>A leg beside a bend without a corner was not measured as a flat part.</summary>
+    public static Rule NoCorner { get; } = new(
+        "no-corner", RuleSubject.File, "A bend of 180° or more has no corner to measure to: only its flat parts can be measured.");
+
+    /// <summary>Carries a template over to the tube.</summary>
+    /// <returns>No layout, but findings, where a leg beside a bend of 180° or more was measured to a corner.</returns>
+    public static (RouteLayout? Layout, ImmutableArray<Finding> Findings) Of(LineTemplate template)
+    {
+        var route = template.Route;
+        if (template.Habit != MeasuringHabit.Straight && route.Bends.Any(bend => !bend.HasCorner))
+        {
+            var findings = route.Bends.Where(bend => !bend.HasCorner).Select(bend => NoCorner.Error(
+                bend.TurnAt,
+                $"a bend of {AngleNotation.Figure(bend.Turn)} has no corner to measure to: measure the flat parts beside it and say `measured: straight` for this line"));
+            return (null, [.. findings]);
+        }
+
+        var bends = route.Bends.Select(bend => new BendLayout(bend)).ToImmutableArray();
+        var legs = route.Legs.Select((leg, i) => LegOf(
+            template, leg, i == 0 ? null : bends[i - 1], i == bends.Length ? null : bends[i]));
+        return (new([.. legs], bends), []);
+    }
+
+    private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
+    {
+        if (before?.Bend.HasCorner == false || after?.Bend.HasCorner == false)
+        {
+            return new(null, leg.Measured, leg.At);
+        }
+
+        var corner = LegConversion.CornerToCorner(leg.Measured, template.Habit, template.Wire, before?.Bend.Turn, after?.Bend.Turn);
+        return new(corner, corner - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero), leg.At);
+    }
+}

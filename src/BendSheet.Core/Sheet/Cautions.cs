@@ -1,0 +1,21 @@
+namespace BendSheet.Core.Sheet;
+
+/// <summary>The cautions every sheet carries. Brake lines carry people.</summary>
+public static class Cautions
+{
+    /// <summary>In one place, in this order, on every sheet.</summary>
+    public static IReadOnlyList<string> All { get; } =
+    [
+        "A brake line is a safety part. This sheet gives geometry: it does not approve a brake system. Local rules, the makers' instructions and a licensed mechanic's inspection come first.",
+        "Use only tube sold for hydraulic brakes, of the right size: never plain copper, never compression fittings.",
+        "Match flare and seat: 37° and 45° do not mix. Single flares only where the fitting's standard calls for them.",
+        "Nuts and sleeves go on before the flare. Nothing goes on flare seats; sealant only on taper threads whose maker allows it.",
+        "Deburr, clean and blow out every piece, with eye protection.",
+        "Support the line and keep it clear of heat, edges and moving parts through full steering and suspension travel.",
+        "Leak-test under pressure before driving, and check again after the first drive.",
+    ];
+
+    /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
+    public const string Rotation =
+        "Rotate: seen looking along the tube from A to B, how the bending plane turns since the bend before; cw = clockwise. With the tool fixed to the bench, turn the tube the other way round.";
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>
+/// Six characters that tell a sheet made from an older file from a current one. They depend on everything about the line that its
+/// sheet is made from, and on nothing else: not on the file's name, its comments or the places where things were typed.
+/// </summary>
+public static class Fingerprint
+{
+    /// <summary>The first 24 bits of SHA-256 over the line's input, as six hexadecimal digits.</summary>
+    public static string Of(LineTemplate template, string project, LengthNotation notation)
+    {
+        var text = new StringBuilder();
+        Add(text, project, template.Name, template.Habit, notation.Imperial, notation.FractionsOf, template.Made);
+        var tube = template.Tube;
+        Add(text, tube.OutsideDiameter, tube.Wall, tube.Material, tube.SmallestRadius);
+        Add(text, template.Wire.Diameter, template.Wire.Radius);
+        Add(text, template.Tolerance?.Straight, template.Tolerance?.Bend, template.Tolerance?.Rotate);
+        AddEnd(text, template.From);
+        AddEnd(text, template.To);
+        AddBender(text, template.Bender);
+        foreach (var leg in template.Route.Legs)
+        {
+            Add(text, leg.Measured);
+        }
+
+        foreach (var bend in template.Route.Bends)
+        {
+            Add(text, bend.Turn, bend.Rotation, bend.Note);
+            AddBender(text, bend.Bender);
+        }
+
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())).AsSpan(0, 3));
+    }
+
+    private static void AddEnd(StringBuilder text, LineEnd end)
+    {
+        Add(text, end.At, end.Trim, end.Fitting?.Name, end.Fitting?.Flare, end.Fitting?.Takes, end.Fitting?.Straight);
+        foreach (var piece in end.Fitting?.SlideOns ?? [])
+        {
+            Add(text, piece.Name, piece.Length);
+        }
+    }
+
+    private static void AddBender(StringBuilder text, Bender bender) => Add(
+        text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor);
+
+    private static void Add(StringBuilder text, params ReadOnlySpan<object?> values)
+    {
+        foreach (var value in values)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{value}\u001f");
+        }
+
+        text.Append('\n');
+    }
+}

@@ -1,0 +1,131 @@
+using BendSheet.Core.Bench;
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fit;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>Words and rounds a planned line for the page and the terminal. Nothing is calculated after this.</summary>
+public static class SheetWriter
+{
+    /// <summary>Stands where nothing can be given.</summary>
+    public const string Dash = "–";
+
+    /// <summary>The content of one line's sheet.</summary>
+    /// <param name="line">With a plan.</param>
+    /// <param name="project">Empty where the file does not say.</param>
+    /// <param name="notation">How lengths are written.</param>
+    /// <exception cref="ArgumentException">The line has no plan.</exception>
+    public static SheetContent Of(SolvedLine line, string project, LengthNotation notation)
+    {
+        if (line is not { Centreline: { } centreline, Plan: { } plan })
+        {
+            throw new ArgumentException("Only a line that can be made has a sheet.", nameof(line));
+        }
+
+        var template = line.Template;
+        return new(
+            template.Name,
+            project,
+            EndsInWords(template),
+            TubeInWords(template.Tube, notation),
+            BendersInWords(template, notation),
+            Figure.Of(plan.CutLength, notation),
+            Figure.Of(plan.DevelopedLength, notation),
+            Fingerprint.Of(template, project, notation),
+            template.Made,
+            DatumInWords(template),
+            [.. plan.Bends.Select(bend => RowOf(bend, template, plan, notation))],
+            [.. ReadFirst(line, notation)],
+            [.. WorkOrder.Of(template, plan, notation)],
+            [.. Checks(centreline, notation)],
+            EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
+            Strip.Of(template, plan),
+            centreline,
+            template.Tube.OutsideDiameter,
+            notation);
+    }
+
+    private static BendRow RowOf(BenchBend bend, LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
+        FormattableString.Invariant($"{bend.Number}"),
+        notation.Figure(bend.Mark),
+        notation.Other.WithUnit(bend.Mark),
+        HasTwoDatums(template) ? notation.Figure(bend.Mark - plan.FlareFaceA) : null,
+        bend.Number == 1 ? Dash : AngleNotation.Rotation(bend.Bend.Rotation),
+        AngleNotation.Dial(bend.Dial),
+        AngleNotation.Figure(bend.Pull),
+        AngleNotation.Figure(bend.Bend.Turn),
+        notation.Figure(bend.StraightAfter),
+        notation.WithUnit(bend.Lever),
+        SeveralTools(template) ? bend.Bender.Name : null,
+        bend.Bend.Note);
+
+    private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
+
+    private static string TubeInWords(Tube tube, LengthNotation notation)
+    {
+        var size = notation.Size(tube.OutsideDiameter);
+        if (tube.Wall is { } wall)
+        {
+            size += " × " + notation.Size(wall);
+        }
+
+        return tube.Material is { } material ? $"{size}, {material}" : size;
+    }
+
+    private static string BendersInWords(LineTemplate template, LengthNotation notation)
+    {
+        var benders = template.Route.Bends.Select(bend => bend.Bender).Distinct().DefaultIfEmpty(template.Bender);
+        return string.Join("; ", benders.Select(bender =>
+            (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
+    }
+
+    private static string DatumInWords(LineTemplate template) => HasTwoDatums(template)
+        ? "Marks count from the cut end of A; once A is flared, measure from the flare face with the second column."
+        : "Marks count from the cut end of A.";
+
+    private static bool HasTwoDatums(LineTemplate template) => template.From.IsFlared && template.From.Takes > Length.Zero;
+
+    private static bool SeveralTools(LineTemplate template) => template.Route.Bends.Select(bend => bend.Bender).Distinct().Skip(1).Any();
+
+    private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
+    {
+        foreach (var finding in line.Findings.Where(finding => finding.Severity != Severity.Note))
+        {
+            yield return Sentence(finding.Message);
+        }
+
+        if (line.Template.Route.Bends.IsEmpty)
+        {
+            yield break;
+        }
+
+        yield return "No test bends are entered, so the pull angles are not corrected for springback: pull to the angle, let go, and check it before the next bend.";
+        if (line.Template.Tolerance is { } tolerance && TemplateError.AtEndB(line.Centreline!, tolerance) is { } error)
+        {
+            yield return $"Measured to {notation.WithUnit(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} of bend and {AngleNotation.Figure(tolerance.Rotate)} of rotation, "
+                + $"the template places end B to about {notation.WithUnit(error)} (one standard deviation).";
+        }
+    }
+
+    private static IEnumerable<CheckDistance> Checks(TubeCentreline centreline, LengthNotation notation)
+    {
+        var corners = centreline.Corners;
+        for (var i = 1; i < corners.Length; i++)
+        {
+            if (corners[i] is { } corner)
+            {
+                var to = i == corners.Length - 1 ? "B" : FormattableString.Invariant($"corner {i}");
+                yield return new("A", to, Figure.Of(Length.FromMillimetres(centreline.EndA.DistanceTo(corner)), notation));
+            }
+        }
+    }
+
+    private static string EnvelopeInWords(Envelope envelope, LengthNotation notation) =>
+        $"{notation.WithUnit(envelope.X)} × {notation.WithUnit(envelope.Y)} × {notation.WithUnit(envelope.Z)}";
+
+    private static string Sentence(string message) => char.ToUpperInvariant(message[0]) + message[1..] + ".";
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>The still straight tube with everything on it. Places are from the cut end of A.</summary>
+/// <param name="Length">The cut length.</param>
+/// <param name="Bends">From end A.</param>
+/// <param name="HardwareA">What is slid on at end A, from the end inwards.</param>
+/// <param name="HardwareB">What is slid on at end B, from the end inwards.</param>
+/// <param name="FlaredA">End A gets a flare.</param>
+/// <param name="FlaredB">End B gets a flare.</param>
+/// <param name="Trim">To be cut off end B on the car.</param>
+public sealed record Strip(
+    Length Length,
+    ImmutableArray<StripBend> Bends,
+    ImmutableArray<SlideOn> HardwareA,
+    ImmutableArray<SlideOn> HardwareB,
+    bool FlaredA,
+    bool FlaredB,
+    Length Trim)
+{
+    /// <summary>The strip of a planned line.</summary>
+    public static Strip Of(LineTemplate template, BenchPlan plan) => new(
+        plan.CutLength,
+        [.. plan.Bends.Select(StripBend.Of)],
+        FromTheEnd(template.From),
+        FromTheEnd(template.To),
+        template.From.IsFlared,
+        template.To.IsFlared,
+        template.To.Trim);
+
+    /// <summary>What goes on first ends up furthest from the end.</summary>
+    private static ImmutableArray<SlideOn> FromTheEnd(LineEnd end) =>
+        end.Fitting is { } fitting ? [.. fitting.SlideOns.Reverse()] : [];
+}
+
+/// <summary>A bend on the still straight tube.</summary>
+/// <param name="Number">From 1.</param>
+/// <param name="Start">Start of the bend.</param>
+/// <param name="End">End of the bend.</param>
+/// <param name="Mark">Where the pen goes.</param>
+/// <param name="Rotation">Since the bend before, clockwise positive.</param>
+/// <param name="RotationText">The same as it is printed; empty at the first bend and where there is none.</param>
+public sealed record StripBend(int Number, Length Start, Length End, Length Mark, Angle Rotation, string RotationText)
+{
+    internal static StripBend Of(BenchBend bend)
+    {
+        var rolls = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero;
+        return new(
+            bend.Number, bend.Start, bend.End, bend.Mark, bend.Bend.Rotation, rolls ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
+    }
+}

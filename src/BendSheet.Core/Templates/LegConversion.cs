@@ -1,0 +1,38 @@
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Templates;
+
+/// <summary>
+/// From what the ruler touched to the centreline leg, corner to corner. The corners are what wire and tube have in common: the wire's
+/// bends are tighter than the tool's, so only the tangent points move.
+/// </summary>
+/// <remarks>
+/// Plane geometry of a fillet: the tangent point of a bend of angle b and radius r lies r·tan(b/2) from the corner (setback, in
+/// FAA AC 43.13-1B Table 4-7 as K = tan(b/2)); an outside or inside face is the same corner at a radius larger or smaller by w/2.
+/// </remarks>
+public static class LegConversion
+{
+    /// <summary>The centreline leg between two corners.</summary>
+    /// <param name="measured">What was read from the ruler.</param>
+    /// <param name="habit">What the ruler touched.</param>
+    /// <param name="wire">Must have the figure that the habit needs.</param>
+    /// <param name="before">The bend at the leg's start; null at a free end. Below 180°.</param>
+    /// <param name="after">The bend at its end; null at a free end. Below 180°.</param>
+    /// <exception cref="InvalidOperationException">The wire's figure that the habit needs is not known.</exception>
+    public static Length CornerToCorner(Length measured, MeasuringHabit habit, Wire wire, Angle? before, Angle? after) => habit switch
+    {
+        MeasuringHabit.Straight => measured + ((HalfTangent(before) + HalfTangent(after)) * Known(wire.Radius)),
+        MeasuringHabit.Outside => measured - ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
+        MeasuringHabit.Inside => measured + ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
+        MeasuringHabit.Along => measured + ((CornerCut(before) + CornerCut(after)) / 2 * Known(wire.Radius)),
+        _ => measured,
+    };
+
+    private static double HalfTangent(Angle? bend) => bend is { } angle ? Math.Tan(angle.Radians / 2) : 0;
+
+    /// <summary>How much shorter the way round a bend of radius 1 is than the way over its corner.</summary>
+    private static double CornerCut(Angle? bend) => bend is { } angle ? (2 * HalfTangent(angle)) - angle.Radians : 0;
+
+    private static Length Known(Length? figure) =>
+        figure ?? throw new InvalidOperationException("The wire's figure must be known before a leg is converted.");
+}

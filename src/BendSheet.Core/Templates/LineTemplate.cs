@@ -1,0 +1,32 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Templates;
+
+/// <summary>One line as it was measured, with everything the file says about it: what the rest of the program starts from.</summary>
+/// <param name="Name">Of the line; may be part of a file's name.</param>
+/// <param name="At">Where the name was typed.</param>
+/// <param name="Tube">The tube it is made of.</param>
+/// <param name="Bender">The tool for every bend that does not name its own.</param>
+/// <param name="Wire">The template's wire.</param>
+/// <param name="Habit">How the legs were measured.</param>
+/// <param name="From">End A.</param>
+/// <param name="To">End B.</param>
+/// <param name="Route">Legs and bends.</param>
+public sealed record LineTemplate(
+    string Name,
+    SourcePosition At,
+    Tube Tube,
+    Bender Bender,
+    Wire Wire,
+    MeasuringHabit Habit,
+    LineEnd From,
+    LineEnd To,
+    Route Route)
+{
+    /// <summary>The line exists already.</summary>
+    public bool Made { get; init; }
+
+    /// <summary>How well the template was measured, where the file says so.</summary>
+    public MeasuringTolerance? Tolerance { get; init; }
+}

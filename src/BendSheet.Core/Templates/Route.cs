@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Core.Templates;
+
+/// <summary>A template's rows as legs and bends, walked from end A to end B: one leg more than bends.</summary>
+public sealed record Route
+{
+    private Route(ImmutableArray<Leg> legs, ImmutableArray<Bend> bends)
+    {
+        Legs = legs;
+        Bends = bends;
+    }
+
+    /// <summary>A row ends with a bend and nothing follows it.</summary>
+    public static Rule EndsInBend { get; } = new(
+        "ends-in-bend", RuleSubject.File, "The last row only goes straight: without it nobody knows how much tube follows the last bend.");
+
+    /// <summary>The legs as measured, from end A.</summary>
+    public ImmutableArray<Leg> Legs { get; }
+
+    /// <summary>The bends, from end A; bend i lies between leg i and leg i + 1.</summary>
+    public ImmutableArray<Bend> Bends { get; }
+
+    /// <summary>The route of a list of rows. Rows that only go straight add up with the next one.</summary>
+    /// <param name="rows">At least one.</param>
+    /// <returns>No route, but a finding, where the last row ends with a bend.</returns>
+    /// <exception cref="ArgumentException">No rows.</exception>
+    public static (Route? Route, ImmutableArray<Finding> Findings) OfRows(IReadOnlyList<Row> rows)
+    {
+        if (rows.Count == 0)
+        {
+            throw new ArgumentException("A route has at least one row.", nameof(rows));
+        }
+
+        if (rows[^1].Bend is { } last)
+        {
+            return (null, [EndsInBend.Error(last.TurnAt, "the line ends in a bend: add a last row with the straight up to end B, such as `- {straight: 80}`")]);
+        }
+
+        var legs = ImmutableArray.CreateBuilder<Leg>();
+        var bends = ImmutableArray.CreateBuilder<Bend>();
+        Leg? open = null;
+        foreach (var row in rows)
+        {
+            open = open is null ? new Leg(row.Straight, row.StraightAt) : open with { Measured = open.Measured + row.Straight };
+            if (row.Bend is { } bend)
+            {
+                legs.Add(open);
+                bends.Add(bend);
+                open = null;
+            }
+        }
+
+        legs.Add(open!);
+        return (new(legs.ToImmutable(), bends.ToImmutable()), []);
+    }
+
+    /// <summary>
+    /// The same piece read from end B: legs and bends in reverse, and each rotation handed to the bend on the other side of its straight.
+    /// The first rotation, which only sets the starting plane, stays the first.
+    /// </summary>
+    public Route Reversed()
+    {
+        var count = Bends.Length;
+        var bends = Bends.Select((_, i) => Bends[count - 1 - i] with { Rotation = Bends[i == 0 ? 0 : count - i].Rotation });
+        return new([.. Legs.Reverse()], [.. bends]);
+    }
+
+    /// <summary>The left-hand piece of a right-hand one: every rotation changes its sign.</summary>
+    public Route Mirrored() => new(Legs, [.. Bends.Select(bend => bend with { Rotation = -bend.Rotation })]);
+}

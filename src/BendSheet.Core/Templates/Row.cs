@@ -1,0 +1,29 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Templates;
+
+/// <summary>One row of a template: go straight, roll the bending plane, bend.</summary>
+/// <param name="Straight">As measured, zero or more; which points it lies between is the line's <see cref="MeasuringHabit"/>.</param>
+/// <param name="StraightAt">Where that figure was typed.</param>
+/// <param name="Bend">The bend at the row's end; null where the row only goes straight.</param>
+public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend);
+
+/// <summary>A bend as it was measured on the template.</summary>
+/// <param name="Turn">What the tube turns: above 0°, at most 360°.</param>
+/// <param name="Rotation">Of the bending plane since the bend before, clockwise positive seen looking from end A along the tube. At the
+/// first bend it only sets the starting plane.</param>
+/// <param name="Bender">The tool it is made on.</param>
+/// <param name="Note">Printed beside the mark.</param>
+/// <param name="TurnAt">Where the turn was typed.</param>
+public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Note, SourcePosition TurnAt)
+{
+    /// <summary>Whether the straights before and after it meet in a corner: false from 180° on.</summary>
+    public bool HasCorner => Turn < Tolerances.NoCorner;
+}
+
+/// <summary>A measured length between two neighbouring bends, or between a bend and an end.</summary>
+/// <param name="Measured">Zero or more.</param>
+/// <param name="At">Where it was typed; the first place where several rows add up to it.</param>
+public sealed record Leg(Length Measured, SourcePosition At);

@@ -1,0 +1,95 @@
+using System.Globalization;
+
+namespace BendSheet.Core.Units;
+
+/// <summary>
+/// How lengths are shown to people: millimetres to a half, or inches as fractions. A length is rounded here, once, from the exact
+/// figure.
+/// </summary>
+/// <param name="Imperial">Inches as fractions; otherwise millimetres.</param>
+/// <param name="FractionsOf">The finest fraction of an inch shown: a power of two from 2 to 128.</param>
+public sealed record LengthNotation(bool Imperial, int FractionsOf)
+{
+    /// <summary>The step of the millimetre notation: as fine as a pen line on tube can be placed with a ruler.</summary>
+    public const double MillimetreStep = 0.5;
+
+    /// <summary>Two figures nearer than this are one figure, so that a half-way case does not fall by the last bit.</summary>
+    private const double Noise = 1e-6;
+
+    /// <summary>The same fractions with the other unit first.</summary>
+    public LengthNotation Other => this with { Imperial = !Imperial };
+
+    /// <summary>The unit's symbol, <c>mm</c> or <c>in</c>.</summary>
+    public string Symbol => Imperial ? "in" : "mm";
+
+    /// <summary>The figure without its unit: <c>114.5</c>, or <c>4 1/2</c> with a <c>+</c> or <c>−</c> behind it where the exact value
+    /// lies more than a quarter step above or below the fraction.</summary>
+    public string Figure(Length length) => Imperial ? InchFigure(length) : MillimetreFigure(length);
+
+    /// <summary>The figure with its unit.</summary>
+    public string WithUnit(Length length) => Figure(length) + " " + Symbol;
+
+    /// <summary>The figure in this unit and, in brackets, in the other one.</summary>
+    public string InBoth(Length length) => $"{WithUnit(length)} ({Other.WithUnit(length)})";
+
+    /// <summary>
+    /// A length that is a given size rather than a measured place, as exactly as it was given: <c>3/16 in</c>, <c>14.2875 mm</c>. Used
+    /// for tube diameters, walls and radii, where rounding would name another size.
+    /// </summary>
+    public string Size(Length length)
+    {
+        if (Imperial && TryExactFraction(length.Inches, 128, out var fraction))
+        {
+            return fraction + " in";
+        }
+
+        var figure = Imperial ? length.Inches : length.Millimetres;
+        return figure.ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
+    }
+
+    private static string MillimetreFigure(Length length)
+    {
+        var steps = RoundToWhole(length.Millimetres / MillimetreStep);
+        return (steps * MillimetreStep).ToString("0.0", CultureInfo.InvariantCulture);
+    }
+
+    private string InchFigure(Length length)
+    {
+        var exactSteps = Math.Abs(length.Inches) * FractionsOf;
+        var steps = RoundToWhole(exactSteps);
+        var rest = exactSteps - steps;
+        var sign = length.Inches < 0 && steps > 0 ? "-" : string.Empty;
+        var nearly = rest > 0.25 + Noise ? "+" : rest < -0.25 - Noise ? "−" : string.Empty;
+        return sign + Fraction((long)steps, FractionsOf) + nearly;
+    }
+
+    private static double RoundToWhole(double steps) =>
+        Math.Round(Math.Round(steps, 6, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero);
+
+    private static bool TryExactFraction(double inches, int denominator, out string fraction)
+    {
+        var steps = Math.Round(inches * denominator);
+        fraction = Fraction((long)steps, denominator);
+        return steps > 0 && Math.Abs((inches * denominator) - steps) < Noise;
+    }
+
+    private static string Fraction(long steps, int denominator)
+    {
+        var whole = steps / denominator;
+        var numerator = steps % denominator;
+        if (numerator == 0)
+        {
+            return whole.ToString(CultureInfo.InvariantCulture);
+        }
+
+        while (numerator % 2 == 0)
+        {
+            numerator /= 2;
+            denominator /= 2;
+        }
+
+        return whole == 0
+            ? FormattableString.Invariant($"{numerator}/{denominator}")
+            : FormattableString.Invariant($"{whole} {numerator}/{denominator}");
+    }
+}

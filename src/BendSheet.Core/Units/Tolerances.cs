@@ -1,0 +1,17 @@
+namespace BendSheet.Core.Units;
+
+/// <summary>Every tolerance of the program, each with its reason. Rounding is not here: it happens only in printing.</summary>
+public static class Tolerances
+{
+    /// <summary>A turn below this is straight: twenty times finer than any hand bender's scale, far above what rounded figures add up to.</summary>
+    public static Angle InLine => Angle.FromDegrees(0.05);
+
+    /// <summary>
+    /// Points and lengths nearer than this are the same: a millionth of a millimetre is far below what a ruler shows and far above what
+    /// double arithmetic loses over the longest line.
+    /// </summary>
+    public static Length SamePoint => Length.FromMillimetres(1e-6);
+
+    /// <summary>From this bend on the two legs have no common corner: domain rule, with room for the last digit of a typed 180.</summary>
+    public static Angle NoCorner => Angle.FromDegrees(180 - 1e-9);
+}

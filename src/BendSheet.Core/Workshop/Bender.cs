@@ -1,0 +1,39 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Workshop;
+
+/// <summary>What a bender's own line stands over when the tube lies right in the tool.</summary>
+public enum MarkPlace
+{
+    /// <summary>The start of the bend.</summary>
+    Start,
+
+    /// <summary>The middle of the bend, along the arc.</summary>
+    Middle,
+}
+
+/// <summary>A hand bender. It bends every bend to one radius.</summary>
+/// <param name="Name">What the file calls it; empty for the only one of a short file.</param>
+/// <param name="Radius">Bend radius to the tube's centreline, above zero.</param>
+/// <param name="RadiusAt">Where the radius was typed.</param>
+public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
+{
+    /// <summary>What the tool's own line stands over.</summary>
+    public MarkPlace Mark { get; init; } = MarkPlace.Start;
+
+    /// <summary>From there to the pen mark; positive towards end B.</summary>
+    public Length Offset { get; init; } = Length.Zero;
+
+    /// <summary>Straight tube that the tool needs on the held side.</summary>
+    public Length Grip { get; init; } = Length.Zero;
+
+    /// <summary>Straight tube that the tool needs on the side that is swept.</summary>
+    public Length Follow { get; init; } = Length.Zero;
+
+    /// <summary>The largest bend the tool makes, where the file says one.</summary>
+    public Angle? LargestBend { get; init; }
+
+    /// <summary>Tube used up by an arc, as a part of the arc's centreline length: 1 unless the tool was calibrated.</summary>
+    public double ArcFactor { get; init; } = 1;
+}
