@@ -68,7 +68,7 @@ public sealed record Figure(string Main, string Other)
 /// <param name="Bend">The finished angle.</param>
 /// <param name="StraightAfter">Straight tube to the next bend or end B.</param>
 /// <param name="Lever">How far end B moves for one degree, with the unit.</param>
-/// <param name="Tool">The tool's name where the line uses more than one.</param>
+/// <param name="Tool">The tool's name where it is not the line's own.</param>
 /// <param name="Note">The person's own note.</param>
 public sealed record BendRow(
     string Number,

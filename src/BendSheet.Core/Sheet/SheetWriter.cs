@@ -60,7 +60,7 @@ public static class SheetWriter
         AngleNotation.Figure(bend.Bend.Turn),
         notation.Figure(bend.StraightAfter),
         notation.WithUnit(bend.Lever),
-        SeveralTools(template) ? bend.Bender.Name : null,
+        bend.Bender != template.Bender ? bend.Bender.Name : null,
         bend.Bend.Note);
 
     private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
@@ -88,8 +88,6 @@ public static class SheetWriter
         : "Marks count from the cut end of A.";
 
     private static bool HasTwoDatums(LineTemplate template) => template.From.IsFlared && template.From.Takes > Length.Zero;
-
-    private static bool SeveralTools(LineTemplate template) => template.Route.Bends.Select(bend => bend.Bender).Distinct().Skip(1).Any();
 
     private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
     {

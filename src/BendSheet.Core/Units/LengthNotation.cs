@@ -33,18 +33,15 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     public string InBoth(Length length) => $"{WithUnit(length)} ({Other.WithUnit(length)})";
 
     /// <summary>
-    /// A length that is a given size rather than a measured place, as exactly as it was given: <c>3/16 in</c>, <c>14.2875 mm</c>. Used
-    /// for tube diameters, walls and radii, where rounding would name another size.
+    /// A length that is a given size rather than a measured place, as exactly as it was given and in the unit it is round in:
+    /// <c>3/16 in</c>, <c>0.028 in</c>, <c>4.75 mm</c>. Used for tube diameters, walls and radii, where rounding would name another size.
     /// </summary>
     public string Size(Length length)
     {
-        if (Imperial && TryExactFraction(length.Inches, 128, out var fraction))
-        {
-            return fraction + " in";
-        }
-
-        var figure = Imperial ? length.Inches : length.Millimetres;
-        return figure.ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
+        string?[] metric = [Decimals(length.Millimetres, "0.##", " mm")];
+        string?[] inches = [ExactFraction(length.Inches), Decimals(length.Inches, "0.###", " in")];
+        return (Imperial ? inches.Concat(metric) : metric.Concat(inches)).OfType<string>().FirstOrDefault()
+            ?? (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
     }
 
     private static string MillimetreFigure(Length length)
@@ -66,11 +63,19 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     private static double RoundToWhole(double steps) =>
         Math.Round(Math.Round(steps, 6, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero);
 
-    private static bool TryExactFraction(double inches, int denominator, out string fraction)
+    /// <summary>In sixty-fourths or coarser; null where the size is not such a fraction.</summary>
+    private static string? ExactFraction(double inches)
     {
-        var steps = Math.Round(inches * denominator);
-        fraction = Fraction((long)steps, denominator);
-        return steps > 0 && Math.Abs((inches * denominator) - steps) < Noise;
+        const int Finest = 64;
+        var steps = Math.Round(inches * Finest);
+        return steps > 0 && Math.Abs((inches * Finest) - steps) < Noise ? Fraction((long)steps, Finest) + " in" : null;
+    }
+
+    /// <summary>Null where the figure has more decimals than the format shows.</summary>
+    private static string? Decimals(double figure, string format, string unit)
+    {
+        var text = figure.ToString(format, CultureInfo.InvariantCulture);
+        return Math.Abs(double.Parse(text, CultureInfo.InvariantCulture) - figure) < Noise ? text + unit : null;
     }
 
     private static string Fraction(long steps, int denominator)

@@ -21,7 +21,7 @@ public static class BendBeyondTool
             {
                 yield return Rule.Error(
                     bend.TurnAt,
-                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and bender {bend.Bender.Name} makes at most {AngleNotation.Figure(largest)}: use another tool, or make it as two bends with a straight between them");
+                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and {BenderNames.InWords(bend.Bender)} makes at most {AngleNotation.Figure(largest)}: use another tool, or make it as two bends with a straight between them");
             }
         }
     }
