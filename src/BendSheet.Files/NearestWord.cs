@@ -31,8 +31,8 @@ public static class NearestWord
         return nearest;
     }
 
-    /// <summary>The recurrence of the optimal string alignment distance, three rows at a time.</summary>
-    internal static int Slips(string typed, string word)
+    /// <summary>The optimal string alignment distance: the fewest slips that lead from one word to the other, none of them inside an exchanged pair.</summary>
+    public static int Slips(string typed, string word)
     {
         int[] twoAbove = [], above = [.. Enumerable.Range(0, word.Length + 1)];
         for (var i = 1; i <= typed.Length; i++)

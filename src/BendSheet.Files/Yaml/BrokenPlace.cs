@@ -137,8 +137,8 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
         }
 
         var position = source.At(place.Line, indent + 1);
-        var thisIsItem = Line[indent..].StartsWith("- ");
-        var isItem = source[aligned][indent..].StartsWith("- ");
+        var thisIsItem = IsItem(Line[indent..]);
+        var isItem = IsItem(source[aligned][indent..]);
         return thisIsItem == isItem ? null : YamlRules.UnevenIndent.Error(position, isItem
             ? FormattableString.Invariant($"line {aligned} begins with a dash at this depth and this line does not: put a dash before it, or move it in or out")
             : FormattableString.Invariant($"line {aligned} begins with a word at this depth and this line with a dash: move it two blanks in, or out to its list"));
@@ -150,6 +150,8 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
         return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), FormattableString.Invariant(
             $"this line begins behind {AsTyped.Blanks(indent)}, line {neighbour} behind {AsTyped.Blanks(source.IndentOf(neighbour))}: line it up with those it belongs to"));
     }
+
+    private static bool IsItem(ReadOnlySpan<char> content) => content is ['-'] or ['-', ' ' or '\t', ..];
 
     /// <summary>A colon with a blank or nothing behind it.</summary>
     private static bool HasColon(ReadOnlySpan<char> line) =>

@@ -30,7 +30,7 @@ internal sealed class TextCursor(SourceLines source)
         {
             var rest = _text.AsSpan(At);
             var length = rest.IndexOfAny(WordEnds);
-            return length > 0 ? rest[..length] : rest[..1];
+            return length < 0 ? rest : rest[..Math.Max(1, length)];
         }
     }
 

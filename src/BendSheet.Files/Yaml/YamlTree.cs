@@ -153,8 +153,13 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
 
     private void Report(Finding finding)
     {
+        if (_isStopped)
+        {
+            return;
+        }
+
         findings.Add(finding);
-        if (findings.Count >= YamlDocument.MostFindings && !_isStopped)
+        if (findings.Count >= YamlDocument.MostFindings)
         {
             Stop(YamlRules.TooManyMistakes.Error(finding.Position,
                 $"{YamlDocument.MostFindings} mistakes up to here: put these right first, the rest of the file was not read"));
