@@ -26,8 +26,9 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
     /// <summary><c>{bend: }</c> has a colon of its own before the missing value; <c>{bend}</c> has not.</summary>
     private static bool HasOwnColon(YamlText key, YamlText nothing, SourceLines source)
     {
-        var between = source.Text.AsSpan(source.OffsetOf(key.Position)..source.OffsetOf(nothing.Position));
-        return between.Length > key.Text.Length && between[key.Text.Length..].Contains(':');
+        var from = source.OffsetOf(key.Position) + key.Text.Length;
+        var to = source.OffsetOf(nothing.Position);
+        return from < to && source.Text.AsSpan(from..to).Contains(':');
     }
 
     /// <summary><c>straight: 1,5</c>: a number, then a "word" that begins with a digit.</summary>

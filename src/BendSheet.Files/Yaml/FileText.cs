@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Text;
 using System.Text.Unicode;
 using BendSheet.Core.Findings;
@@ -31,13 +30,12 @@ internal static class FileText
             bytes = bytes[Encoding.UTF8.Preamble.Length..];
         }
 
-        var characters = new char[bytes.Length];
-        var status = Utf8.ToUtf16(bytes, characters, out _, out var written, replaceInvalidSequences: false);
-        if (status == OperationStatus.Done)
+        if (Utf8.IsValid(bytes))
         {
-            return (new SourceLines(fileName, new string(characters, 0, written)), null);
+            return (new SourceLines(fileName, Encoding.UTF8.GetString(bytes)), null);
         }
 
+        Utf8.ToUtf16(bytes, new char[bytes.Length], out _, out var written, replaceInvalidSequences: false);
         var shown = new SourceLines(fileName, Encoding.UTF8.GetString(bytes));
         return (shown, YamlRules.NotUtf8.Error(shown.AtOffset(written),
             "this character is not UTF-8, so the file was saved in another encoding: save it again as UTF-8"));

@@ -12,7 +12,7 @@ internal static class LineScan
     /// belong together.</summary>
     public static string? Clean(SourceLines source, List<Finding> findings)
     {
-        var text = source.Text.ToCharArray();
+        char[]? cleaned = null;
         Reported tabs = new(), controls = new(), directives = new();
         for (var line = 1; line <= source.Count; line++)
         {
@@ -23,7 +23,7 @@ internal static class LineScan
             if (content.StartsWith('%'))
             {
                 directives.Note(start);
-                text[start] = '#';
+                Replace(start, '#');
             }
 
             var odd = content[..indent].IndexOfAnyExcept(' ');
@@ -37,18 +37,18 @@ internal static class LineScan
                 if (IsControl(content[at]))
                 {
                     controls.Note(start + at);
-                    text[start + at] = ' ';
+                    Replace(start + at, ' ');
                 }
-                else if (isBare && at < indent)
+                else if (isBare && at < indent && content[at] != ' ')
                 {
-                    text[start + at] = ' ';
+                    Replace(start + at, ' ');
                 }
             }
         }
 
         if (tabs.Count > 0)
         {
-            var what = text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
+            var what = source.Text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
             findings.Add(YamlRules.TabInIndent.Error(source.AtOffset(tabs.First),
                 $"this line is indented with {what}{More(tabs.Count, "line")}: use blanks, two for each step in"));
         }
@@ -66,7 +66,18 @@ internal static class LineScan
                 $"a line cannot begin with %{More(directives.Count, "line")}: write # before a remark, or delete the line"));
         }
 
-        return tabs.Count > 0 ? null : new string(text);
+        if (tabs.Count > 0)
+        {
+            return null;
+        }
+
+        return cleaned is null ? source.Text : new string(cleaned);
+
+        void Replace(int at, char by)
+        {
+            cleaned ??= source.Text.ToCharArray();
+            cleaned[at] = by;
+        }
     }
 
     private static string More(int count, string noun) => count == 1 ? "" : $", and {AsTyped.Count(count - 1, noun)} more";

@@ -25,14 +25,16 @@ internal sealed class OpenList(SourcePosition position) : OpenValue
         }
     }
 
-    public override YamlValue Close() => new YamlList(_items, position);
+    public override YamlValue Close() => new YamlList(_items.ToArray(), position);
 }
 
 /// <summary>A map that is being read: words and values come in turn.</summary>
 internal sealed class OpenMap(SourcePosition position, SourceLines source, bool isFlow, Action<Finding> report) : OpenValue
 {
+    private const int SmallMap = 8;
+
     private readonly List<YamlEntry> _entries = [];
-    private readonly Dictionary<string, int> _lineOf = new(StringComparer.Ordinal);
+    private Dictionary<string, int>? _lineOf;
     private YamlText? _key;
     private SourcePosition? _firstKey;
 
@@ -63,7 +65,7 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
     }
 
     /// <summary>A map without braces inside <c>[…]</c> (<c>[{pull: 93}, got: 90]</c>) begins at its word.</summary>
-    public override YamlValue Close() => new YamlMap(_entries, isFlow && !StartsWithBrace ? _firstKey ?? position : position);
+    public override YamlValue Close() => new YamlMap(_entries.ToArray(), isFlow && !StartsWithBrace ? _firstKey ?? position : position);
 
     private bool StartsWithBrace => source[position.Line].Length >= position.Column && source[position.Line][position.Column - 1] == '{';
 
@@ -97,15 +99,35 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
             entry = slip.Meant;
         }
 
-        if (_lineOf.TryAdd(entry.Key.Text, entry.Key.Position.Line))
+        if (LineOf(entry.Key.Text) is not { } first)
         {
+            _lineOf?.Add(entry.Key.Text, entry.Key.Position.Line);
             _entries.Add(entry);
             return;
         }
 
-        var first = _lineOf[entry.Key.Text];
         var where = first == entry.Key.Position.Line ? "earlier on this line" : FormattableString.Invariant($"on line {first}");
         report(YamlRules.DuplicateWord.Error(entry.Key.Position,
             $"{AsTyped.Show(entry.Key.Text)} was already given {where}: delete one of the two"));
+    }
+
+    /// <summary>The line on which a word was given before. Most maps are small, and for those a table would cost more than it saves.</summary>
+    private int? LineOf(string word)
+    {
+        if (_entries.Count < SmallMap)
+        {
+            foreach (var entry in _entries)
+            {
+                if (string.Equals(entry.Key.Text, word, StringComparison.Ordinal))
+                {
+                    return entry.Key.Position.Line;
+                }
+            }
+
+            return null;
+        }
+
+        _lineOf ??= _entries.ToDictionary(e => e.Key.Text, e => e.Key.Position.Line, StringComparer.Ordinal);
+        return _lineOf.TryGetValue(word, out var line) ? line : null;
     }
 }

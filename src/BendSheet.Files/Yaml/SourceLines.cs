@@ -14,7 +14,7 @@ public sealed class SourceLines
     {
         _fileName = fileName;
         Text = text;
-        _contentEnd = text.AsSpan().TrimEnd().Length;
+        _contentEnd = text.AsSpan().TrimEnd(" \t\r\n").Length;
         for (var at = 0; at < text.Length; at++)
         {
             if (text[at] == '\n' || (text[at] == '\r' && (at + 1 == text.Length || text[at + 1] != '\n')))

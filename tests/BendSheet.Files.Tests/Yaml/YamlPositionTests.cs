@@ -79,6 +79,7 @@ public class YamlPositionTests
     [InlineData("a: \uFEFF1\nb: 1,5\u200B\n", "1:4 control-character")]
     [InlineData("a: 45°\nb: Ærøskøbing 🚗, 1\nc: {d:1}\n", "3:5 blank-after-colon")]
     [InlineData("a: {b: 🚗, d:1}\n", "1:12 blank-after-colon")]
+    [InlineData("{{\u0085\u00a0", "1:2 word-expected; 1:2 bracket-not-closed; 1:3 control-character")]
     // What YAML can do and a bench file cannot
     [InlineData("a: &b 1\nc: *b\n", "1:4 anchor-or-alias; 2:4 anchor-or-alias")]
     [InlineData("a: {c: 1}\nb:\n  <<: *a\n", "3:3 anchor-or-alias")]
@@ -93,6 +94,7 @@ public class YamlPositionTests
     [InlineData("a: @b\n", "1:4 yaml-broken")]
     [InlineData("a: ? b\n", "1:4 yaml-broken")]
     // The same word twice
+    [InlineData("a: 1\nb: 1\nc: 1\nd: 1\ne: 1\nf: 1\ng: 1\nh: 1\ni: 1\nj: 1\nj: 1\na: 1\n", "11:1 duplicate-word; 12:1 duplicate-word")]
     [InlineData("units: mm\nproject: x\nunits: in\n", "3:1 duplicate-word")]
     [InlineData("- {bend: 1, bend: 2, bend: 3}\n", "1:13 duplicate-word; 1:22 duplicate-word")]
     [InlineData("\"a\": 1\na: 2\n", "2:1 duplicate-word")]
