@@ -1,0 +1,103 @@
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Files.Yaml;
+
+/// <summary>
+/// Looks at the bare lines before they are parsed, for what the parser reports at the wrong place, counts as a line end that no editor shows,
+/// or silently skips: tabs that indent, control characters, and lines that begin with a percent sign.
+/// </summary>
+internal static class LineScan
+{
+    /// <summary>The text for the parser, of the same length and lines: what was reported is blanked out. Null when tabs hide how the lines
+    /// belong together.</summary>
+    public static string? Clean(SourceLines source, List<Finding> findings)
+    {
+        char[]? cleaned = null;
+        Reported tabs = new(), controls = new(), directives = new();
+        for (var line = 1; line <= source.Count; line++)
+        {
+            var content = source[line];
+            var start = source.StartOf(line);
+            var indent = content.Length - content.TrimStart().Length;
+            var isBare = indent == content.Length || content[indent] == '#';
+            if (content.StartsWith('%'))
+            {
+                directives.Note(start);
+                Replace(start, '#');
+            }
+
+            var odd = content[..indent].IndexOfAnyExcept(' ');
+            if (odd >= 0 && !isBare && !IsControl(content[odd]))
+            {
+                tabs.Note(start + odd);
+            }
+
+            for (var at = 0; at < content.Length; at++)
+            {
+                if (IsControl(content[at]))
+                {
+                    controls.Note(start + at);
+                    Replace(start + at, ' ');
+                }
+                else if (isBare && at < indent && content[at] != ' ')
+                {
+                    Replace(start + at, ' ');
+                }
+            }
+        }
+
+        if (tabs.Count > 0)
+        {
+            var what = source.Text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
+            findings.Add(YamlRules.TabInIndent.Error(source.AtOffset(tabs.First),
+                $"this line is indented with {what}{More(tabs.Count, "line")}: use blanks, two for each step in"));
+        }
+
+        if (controls.Count > 0)
+        {
+            var code = FormattableString.Invariant($"U+{(int)source.Text[controls.First]:X4}");
+            findings.Add(YamlRules.ControlCharacter.Error(source.AtOffset(controls.First),
+                $"an invisible character ({code}) stands here{More(controls.Count, "place")}: delete it and type the line again"));
+        }
+
+        if (directives.Count > 0)
+        {
+            findings.Add(YamlRules.Directive.Error(source.AtOffset(directives.First),
+                $"a line cannot begin with %{More(directives.Count, "line")}: write # before a remark, or delete the line"));
+        }
+
+        if (tabs.Count > 0)
+        {
+            return null;
+        }
+
+        return cleaned is null ? source.Text : new string(cleaned);
+
+        void Replace(int at, char by)
+        {
+            cleaned ??= source.Text.ToCharArray();
+            cleaned[at] = by;
+        }
+    }
+
+    private static string More(int count, string noun) => count == 1 ? "" : $", and {AsTyped.Count(count - 1, noun)} more";
+
+    /// <summary>Invisible, and either skipped by the parser, taken as a line end, or glued to a word: U+0085 and U+2028 are line ends of
+    /// Unicode, U+200B and U+FEFF have no width, U+202A to U+202E and U+2066 to U+2069 turn the direction of writing.</summary>
+    private static bool IsControl(char c) =>
+        (char.IsControl(c) && c != '\t')
+        || c is '\u2028' or '\u2029' or '\u200B' or '\uFEFF' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
+
+    private sealed class Reported
+    {
+        public int First { get; private set; }
+
+        public int Count { get; private set; }
+
+        public void Note(int offset)
+        {
+            First = Count == 0 ? offset : First;
+            Count++;
+        }
+    }
+}
