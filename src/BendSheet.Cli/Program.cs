@@ -1,1 +1,3 @@
-Console.WriteLine("bendsheet");
+using BendSheet.Cli;
+
+return await CommandLine.RunAsync(args, Surroundings.OfProcess());

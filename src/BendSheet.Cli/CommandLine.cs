@@ -1,0 +1,74 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using BendSheet.Cli.Commands;
+using BendSheet.Cli.Output;
+using BendSheet.Files;
+
+namespace BendSheet.Cli;
+
+/// <summary>The command line as a whole.</summary>
+public static class CommandLine
+{
+    /// <summary>Runs one command.</summary>
+    /// <returns>One of <see cref="ExitCodes"/>.</returns>
+    public static async Task<int> RunAsync(IReadOnlyList<string> args, Surroundings surroundings, CancellationToken cancellation = default)
+    {
+        var root = new RootCommand("Bend sheets for hand-bent brake and fuel lines, from templates measured on the car.")
+        {
+            CheckCommand.Create(surroundings),
+            ShowCommand.Create(surroundings),
+            PrintCommand.Create(surroundings),
+            StartCommand.Create(surroundings),
+        };
+        HelpExamples.AddTo(root);
+
+        var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        if (parsed.Action is ParseErrorAction)
+        {
+            return ReportUsage(parsed, surroundings.Error);
+        }
+
+        var configuration = new InvocationConfiguration
+        {
+            Output = surroundings.Output,
+            Error = surroundings.Error,
+            EnableDefaultExceptionHandler = false,
+        };
+        try
+        {
+            var code = await parsed.InvokeAsync(configuration, cancellation);
+            await surroundings.Output.FlushAsync(cancellation);
+            return code;
+        }
+        catch (OperationCanceledException)
+        {
+            return ExitCodes.Interrupted;
+        }
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+        {
+            await surroundings.Error.WriteLineAsync($"bendsheet: the result could not be written: {OutputFile.Reason(failure)}".AsMemory(), cancellation);
+            return ExitCodes.NotWritten;
+        }
+    }
+
+    private static int ReportUsage(ParseResult parsed, TextWriter error)
+    {
+        var atRoot = parsed.CommandResult.Command is RootCommand;
+        if (atRoot && parsed.UnmatchedTokens is [var typed, ..])
+        {
+            // The library would also say that a command is missing, which is one mistake said twice.
+            var nearest = NearestWord.Of(typed, parsed.RootCommandResult.Command.Subcommands.Select(command => command.Name));
+            error.WriteLine($"bendsheet: there is no command `{typed}`{(nearest is null ? "." : $": did you mean `{nearest}`?")}");
+        }
+        else
+        {
+            foreach (var wrong in parsed.Errors)
+            {
+                error.WriteLine($"bendsheet: {wrong.Message}");
+            }
+        }
+
+        error.WriteLine($"`bendsheet {(atRoot ? string.Empty : parsed.CommandResult.Command.Name + " ")}--help` shows what can be typed, with an example.");
+        return ExitCodes.WrongInput;
+    }
+}

@@ -1,0 +1,47 @@
+using System.CommandLine;
+using BendSheet.Cli.Input;
+using BendSheet.Cli.Output;
+
+namespace BendSheet.Cli.Commands;
+
+/// <summary><c>bendsheet show</c>: the figures on the screen, or for another program.</summary>
+internal static class ShowCommand
+{
+    private static readonly (string Word, Func<SolvedFile, string> Write)[] Formats =
+    [
+        ("table", LineTable.Of),
+        ("json", SolvedJson.Of),
+        ("csv", SolvedCsv.Of),
+    ];
+
+    public static Command Create(Surroundings surroundings)
+    {
+        var file = FileOptions.File();
+        var line = FileOptions.Line();
+        var format = new Option<string>("--format")
+        {
+            Description = "How to show it: table, rounded as on the sheet; or json or csv, unrounded millimetres and degrees.",
+            HelpName = string.Join('|', Formats.Select(known => known.Word)),
+            DefaultValueFactory = _ => Formats[0].Word,
+        };
+        format.AcceptOnlyFromAmong([.. Formats.Select(known => known.Word)]);
+        var command = new ExampleCommand(
+            "show",
+            "Shows marks, angles, lengths and check distances of every line.",
+            ("bendsheet show finch.yaml --line front-left", "One line, as a table."),
+            ("bendsheet show finch.yaml --format json > finch.json", "All figures, unrounded, for another program."))
+        {
+            file,
+            line,
+            format,
+        };
+        command.SetAction(parsed =>
+        {
+            var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
+            var word = parsed.GetRequiredValue(format);
+            surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(solved));
+            return solved.ExitCode;
+        });
+        return command;
+    }
+}

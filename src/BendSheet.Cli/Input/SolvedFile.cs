@@ -1,0 +1,34 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Sheet;
+using BendSheet.Files.Reading;
+
+namespace BendSheet.Cli.Input;
+
+/// <summary>A file from its bytes to its solved lines: every command begins here.</summary>
+/// <param name="File">As typed and understood.</param>
+/// <param name="Lines">The lines asked for, solved.</param>
+/// <param name="Findings">All of the file's, and those of the lines asked for, in the order of the file.</param>
+public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Lines, ImmutableArray<Finding> Findings)
+{
+    /// <summary>What the findings ask the program to end with.</summary>
+    public int ExitCode => ExitCodes.Of(Findings);
+
+    /// <summary>File → templates → solved lines.</summary>
+    /// <param name="name">A path, or <c>-</c> for standard input.</param>
+    /// <param name="wanted">The lines asked for; none means all.</param>
+    /// <param name="standardInput">Opened for <c>-</c>.</param>
+    public static SolvedFile Of(string name, IReadOnlyCollection<string> wanted, Func<Stream> standardInput)
+    {
+        var file = TypedFile.Read(name, standardInput);
+        var (templates, unknown) = LineChoice.Of(file, name, wanted);
+        var lines = templates.Select(SolvedLine.Of).ToImmutableArray();
+        var findings = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings));
+        return new(file, lines, [.. findings.OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)]);
+    }
+
+    /// <summary>The sheets' content of every line that can be made.</summary>
+    public IEnumerable<SheetContent> Sheets() =>
+        Lines.Where(line => line.Plan is not null).Select(line => SheetWriter.Of(line, File.Project, File.Notation));
+}

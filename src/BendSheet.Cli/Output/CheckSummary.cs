@@ -1,0 +1,34 @@
+using BendSheet.Cli.Input;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>One line that says how a check came out.</summary>
+public static class CheckSummary
+{
+    /// <summary><c>finch.yaml: 4 lines, tube in all 3.2 m; no findings</c>.</summary>
+    public static string Of(string name, SolvedFile solved)
+    {
+        var plans = solved.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
+        var counts = new[]
+        {
+            Count(solved.Findings.Count(finding => finding.Severity == Severity.Error), "error"),
+            Count(solved.Findings.Count(finding => finding.Severity == Severity.Warning), "warning"),
+            Count(solved.Findings.Count(finding => finding.Severity == Severity.Note), "note"),
+        };
+        var findings = string.Join(", ", counts.OfType<string>());
+        var lines = Count(solved.Lines.Length, "line") ?? "no line";
+        var tube = plans.Count == solved.Lines.Length && plans.Count > 0
+            ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength))}"
+            : string.Empty;
+        return $"{name}: {lines}{tube}; {(findings.Length == 0 ? "no findings" : findings)}";
+    }
+
+    private static string? Count(int count, string what) => count switch
+    {
+        0 => null,
+        1 => FormattableString.Invariant($"1 {what}"),
+        _ => FormattableString.Invariant($"{count} {what}s"),
+    };
+}

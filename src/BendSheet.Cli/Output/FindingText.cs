@@ -1,0 +1,76 @@
+using System.Globalization;
+using System.Text;
+using BendSheet.Core.Findings;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>Findings for a person at a terminal: the sentence, then the line that was typed with a caret under the place.</summary>
+public static class FindingText
+{
+    /// <summary>Of a long line only so much is shown on each side of the place.</summary>
+    private const int Before = 70;
+    private const int After = 40;
+
+    /// <summary>All findings, one after the other; empty where there are none.</summary>
+    public static string Of(IEnumerable<Finding> findings, SourceLines source, bool colour)
+    {
+        var text = new StringBuilder();
+        foreach (var finding in findings)
+        {
+            Append(text, finding, source, colour);
+        }
+
+        return text.ToString();
+    }
+
+    private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour)
+    {
+        var word = colour ? Coloured(finding) : finding.SeverityWord;
+        text.Append(CultureInfo.InvariantCulture, $"{finding.Position}: {word}: {finding.Message} [{finding.Rule.Name}]").Append('\n');
+        var position = finding.Position;
+        if (position.Line == 0 || position.Line > source.Count || source[position.Line].IsWhiteSpace())
+        {
+            return;
+        }
+
+        var line = source[position.Line];
+        var column = Math.Min(position.Column - 1, line.Length);
+        var from = Math.Max(0, column - Before);
+        var to = Math.Min(line.Length, column + After);
+        var number = position.Line.ToString(CultureInfo.InvariantCulture);
+        text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
+        AppendVisible(text, line[from..to]);
+        text.Append(to < line.Length ? "…" : string.Empty).Append('\n');
+        text.Append(' ', number.Length + 2).Append(" | ").Append(' ', from > 0 ? 1 : 0);
+        foreach (var character in line[from..column])
+        {
+            // A tab is as wide above as below; the low half of a pair has no width of its own.
+            if (!char.IsLowSurrogate(character))
+            {
+                text.Append(character == '\t' ? '\t' : ' ');
+            }
+        }
+
+        text.Append("^\n");
+    }
+
+    private static void AppendVisible(StringBuilder text, ReadOnlySpan<char> line)
+    {
+        foreach (var character in line)
+        {
+            text.Append(char.IsControl(character) && character != '\t' ? '\uFFFD' : character);
+        }
+    }
+
+    private static string Coloured(Finding finding)
+    {
+        var code = finding.Severity switch
+        {
+            Severity.Error => 31,
+            Severity.Warning => 33,
+            _ => 36,
+        };
+        return string.Create(CultureInfo.InvariantCulture, $"\u001b[1;{code}m{finding.SeverityWord}\u001b[0m");
+    }
+}

@@ -1,0 +1,105 @@
+using System.Text;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Sheet;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>The sheet's content as a table for the terminal.</summary>
+public static class LineTable
+{
+    private const string Gap = "  ";
+
+    /// <summary>Every line that can be made, one below the other.</summary>
+    public static string Of(SolvedFile solved)
+    {
+        var text = new StringBuilder();
+        foreach (var sheet in solved.Sheets())
+        {
+            if (text.Length > 0)
+            {
+                text.Append('\n');
+            }
+
+            AppendLine(text, sheet);
+        }
+
+        if (text.Length > 0)
+        {
+            text.Append('\n').Append(Cautions.Rotation).Append('\n');
+            text.Append("Geometry only, no approval of a brake system. The order of work and the cautions are on the printed sheet: read them first.\n");
+        }
+
+        return text.ToString();
+    }
+
+    private static void AppendLine(StringBuilder text, SheetContent sheet)
+    {
+        text.Append(sheet.Line).Append(sheet.Made ? " (made)" : string.Empty)
+            .Append(": cut ").Append(Both(sheet.CutLength)).Append('\n')
+            .Append(Gap).Append(sheet.Ends).Append('\n')
+            .Append(Gap).Append("tube ").Append(sheet.Tube).Append("; bender ").Append(sheet.Bender)
+            .Append("; developed length ").Append(Both(sheet.DevelopedLength)).Append("; sheet ").Append(sheet.Fingerprint).Append("\n\n");
+
+        if (!sheet.Rows.IsEmpty)
+        {
+            AppendTable(text, Columns(sheet));
+            text.Append('\n').Append(Gap).Append(sheet.Datum).Append('\n');
+        }
+
+        foreach (var remark in sheet.ReadFirst)
+        {
+            text.Append(Gap).Append("! ").Append(remark).Append('\n');
+        }
+
+        text.Append(Gap).Append("Check: ")
+            .AppendJoin("; ", sheet.Checks.Select(check => $"{check.From} to {check.To} {check.Distance.Main}"))
+            .Append(". Box, first straight along its length: ").Append(sheet.Envelope).Append(".\n");
+    }
+
+    private static string Both(Figure figure) => $"{figure.Main} ({figure.Other})";
+
+    private static List<Column> Columns(SheetContent sheet)
+    {
+        var unit = sheet.Notation.Symbol;
+        List<Column> columns =
+        [
+            new("bend", [.. sheet.Rows.Select(row => row.Number)]),
+            new($"mark {unit}", [.. sheet.Rows.Select(row => row.Mark)]),
+            new("from face", [.. sheet.Rows.Select(row => row.MarkFromFace ?? string.Empty)]),
+            new("rotate", [.. sheet.Rows.Select(row => row.Rotate)]),
+            new("dial", [.. sheet.Rows.Select(row => row.Dial)]),
+            new("pull to", [.. sheet.Rows.Select(row => row.Pull)]),
+            new("angle", [.. sheet.Rows.Select(row => row.Bend)]),
+            new("straight after", [.. sheet.Rows.Select(row => row.StraightAfter)]),
+            new("1° moves B", [.. sheet.Rows.Select(row => row.Lever)]),
+            new("note", [.. sheet.Rows.Select(row => row.Remark)], IsText: true),
+        ];
+        columns.RemoveAll(column => column.Cells.TrueForAll(cell => cell.Length == 0));
+        return columns;
+    }
+
+    private static void AppendTable(StringBuilder text, List<Column> columns)
+    {
+        AppendRow(text, columns, column => column.Heading);
+        for (var row = 0; row < columns[0].Cells.Count; row++)
+        {
+            AppendRow(text, columns, column => column.Cells[row]);
+        }
+    }
+
+    private static void AppendRow(StringBuilder text, List<Column> columns, Func<Column, string> cell)
+    {
+        foreach (var column in columns)
+        {
+            text.Append(Gap).Append(column.IsText ? cell(column) : cell(column).PadLeft(column.Width));
+        }
+
+        text.Append('\n');
+    }
+
+    /// <summary>Figures end under one another; text begins there, and comes last.</summary>
+    private sealed record Column(string Heading, List<string> Cells, bool IsText = false)
+    {
+        public int Width { get; } = Cells.Select(cell => cell.Length).Append(Heading.Length).Max();
+    }
+}

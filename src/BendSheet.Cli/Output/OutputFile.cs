@@ -1,0 +1,101 @@
+namespace BendSheet.Cli.Output;
+
+/// <summary>
+/// Writes results without ever losing what was there: a file is written beside its target and moved into place when it is whole, and
+/// only a printed sheet is replaced.
+/// </summary>
+public static class OutputFile
+{
+    private static ReadOnlySpan<byte> PdfBegins => "%PDF-"u8;
+
+    /// <summary>Writes a sheet, in the place of an older one.</summary>
+    /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
+    public static string? ReplaceSheet(string path, ReadOnlySpan<byte> content)
+    {
+        try
+        {
+            var target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+            if (Directory.Exists(target))
+            {
+                return "this is a folder: name a file in it";
+            }
+
+            if (File.Exists(target) && !IsSheet(target))
+            {
+                return "there is something else by this name, not a printed sheet: choose another name with -o";
+            }
+
+            WriteBeside(target, content);
+            return null;
+        }
+        catch (Exception failure) when (IsOfTheDisk(failure))
+        {
+            return Reason(failure);
+        }
+    }
+
+    /// <summary>Writes a file that must not be there yet.</summary>
+    /// <returns>Null, or in words why nothing was written.</returns>
+    public static string? WriteNew(string path, ReadOnlySpan<byte> content)
+    {
+        if (Path.Exists(path))
+        {
+            return "it is there already, and what you typed is never overwritten: choose another name";
+        }
+
+        try
+        {
+            WriteBeside(Path.GetFullPath(path), content, replace: false);
+            return null;
+        }
+        catch (Exception failure) when (IsOfTheDisk(failure))
+        {
+            return Reason(failure);
+        }
+    }
+
+    /// <summary>Why a disk did not take what was written, in words.</summary>
+    public static string Reason(Exception failure) => failure switch
+    {
+        UnauthorizedAccessException => "this place may not be written to",
+        DirectoryNotFoundException => "there is no such folder",
+        PathTooLongException => "the name is too long",
+        _ => failure.Message,
+    };
+
+    private static bool IsOfTheDisk(Exception failure) =>
+        failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
+
+    /// <summary>Devices and pipes have no length, and are left alone as well.</summary>
+    private static bool IsSheet(string path)
+    {
+        if (new FileInfo(path).Length < PdfBegins.Length)
+        {
+            return false;
+        }
+
+        Span<byte> begins = stackalloc byte[PdfBegins.Length];
+        using var file = File.OpenRead(path);
+        return file.ReadAtLeast(begins, begins.Length, throwOnEndOfStream: false) == begins.Length && begins.SequenceEqual(PdfBegins);
+    }
+
+    private static void WriteBeside(string target, ReadOnlySpan<byte> content, bool replace = true)
+    {
+        var beside = $"{target}.{Environment.ProcessId}.part";
+        try
+        {
+            using (var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
+            {
+                file.Write(content);
+                file.Flush(flushToDisk: true);
+            }
+
+            File.Move(beside, target, replace);
+        }
+        catch
+        {
+            File.Delete(beside);
+            throw;
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using System.Buffers;
+using System.Globalization;
+using System.Text;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>
+/// One row for each bend, for a spreadsheet: millimetres and degrees, unrounded, quoted as RFC 4180 says. A straight line has one row
+/// without a bend; a line that cannot be made has none.
+/// </summary>
+public static class SolvedCsv
+{
+    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n");
+
+    private static readonly string[] Columns =
+    [
+        "line", "cutLength", "developedLength", "number", "straightBefore", "rotate", "dial", "bend", "pull", "bender", "radius", "setback",
+        "arc", "gain", "start", "middle", "end", "mark", "straightAfter", "lever", "note",
+    ];
+
+    /// <summary>The heading and the rows, each with a line end behind it.</summary>
+    public static string Of(SolvedFile solved)
+    {
+        var text = new StringBuilder();
+        AppendRow(text, Columns);
+        foreach (var line in solved.Lines)
+        {
+            if (line is not { Plan: { } plan })
+            {
+                continue;
+            }
+
+            var before = plan.FirstStraight;
+            if (plan.Bends.IsEmpty)
+            {
+                AppendRow(text, [.. LineCells(line, plan), string.Empty, Number(before), .. Columns.Skip(5).Select(_ => string.Empty)]);
+            }
+
+            foreach (var bend in plan.Bends)
+            {
+                AppendRow(text, [.. LineCells(line, plan), .. BendCells(bend, before)]);
+                before = bend.StraightAfter;
+            }
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<string> LineCells(SolvedLine line, BenchPlan plan) =>
+        [line.Template.Name, Number(plan.CutLength), Number(plan.DevelopedLength)];
+
+    private static IEnumerable<string> BendCells(BenchBend bend, Length before) =>
+    [
+        bend.Number.ToString(CultureInfo.InvariantCulture),
+        Number(before),
+        Number(bend.Bend.Rotation),
+        Number(bend.Dial),
+        Number(bend.Bend.Turn),
+        Number(bend.Pull),
+        bend.Bender.Name,
+        Number(bend.Layout.Radius),
+        Number(bend.Layout.Setback),
+        Number(bend.Layout.Arc),
+        Number(bend.Layout.Gain),
+        Number(bend.Start),
+        Number(bend.Middle),
+        Number(bend.End),
+        Number(bend.Mark),
+        Number(bend.StraightAfter),
+        Number(bend.Lever),
+        bend.Bend.Note ?? string.Empty,
+    ];
+
+    private static string Number(Length? length) => length is { } known ? known.Millimetres.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
+
+    private static string Number(Angle angle) => angle.Degrees.ToString("R", CultureInfo.InvariantCulture);
+
+    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
+        text.AppendJoin(',', cells.Select(Quoted)).Append('\n');
+
+    private static string Quoted(string cell) =>
+        cell.AsSpan().ContainsAny(NeedQuotes) ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
+}

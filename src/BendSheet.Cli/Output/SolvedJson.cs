@@ -1,0 +1,157 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>All that was solved, for another program: millimetres and degrees, unrounded.</summary>
+public static class SolvedJson
+{
+    private static readonly JsonWriterOptions Options = new()
+    {
+        Indented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    /// <summary>One JSON document, with a line end behind it.</summary>
+    public static string Of(SolvedFile solved)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("project", solved.File.Project);
+            json.WriteStartArray("lines");
+            foreach (var line in solved.Lines)
+            {
+                WriteLine(json, line);
+            }
+
+            json.WriteEndArray();
+            WriteFindings(json, solved.Findings);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WriteLine(Utf8JsonWriter json, SolvedLine line)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", line.Template.Name);
+        json.WriteString("tube", line.Template.Tube.Name);
+        json.WriteBoolean("made", line.Template.Made);
+        WriteNumbers(json, "legs", line.Layout?.Legs.Select(leg => leg.CornerToCorner) ?? []);
+        WriteNumbers(json, "straights", line.Layout?.Legs.Select(leg => (Length?)leg.StraightLeft) ?? []);
+        json.WriteStartArray("corners");
+        foreach (var corner in line.Centreline?.Corners ?? [])
+        {
+            WritePoint(json, corner);
+        }
+
+        json.WriteEndArray();
+        WriteLength(json, "centrelineLength", line.Plan?.CentrelineLength);
+        WriteLength(json, "developedLength", line.Plan?.DevelopedLength);
+        WriteLength(json, "cutLength", line.Plan?.CutLength);
+        json.WriteStartArray("bends");
+        foreach (var bend in line.Plan?.Bends ?? [])
+        {
+            WriteBend(json, bend);
+        }
+
+        json.WriteEndArray();
+        WriteFindings(json, line.Findings);
+        json.WriteEndObject();
+    }
+
+    private static void WriteBend(Utf8JsonWriter json, BenchBend bend)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("number", bend.Number);
+        json.WriteNumber("bend", bend.Bend.Turn.Degrees);
+        json.WriteNumber("rotate", bend.Bend.Rotation.Degrees);
+        json.WriteNumber("dial", bend.Dial.Degrees);
+        json.WriteNumber("pull", bend.Pull.Degrees);
+        WriteLength(json, "radius", bend.Layout.Radius);
+        json.WriteString("bender", bend.Bender.Name);
+        WriteLength(json, "setback", bend.Layout.Setback);
+        WriteLength(json, "arc", bend.Layout.Arc);
+        WriteLength(json, "gain", bend.Layout.Gain);
+        WriteLength(json, "start", bend.Start);
+        WriteLength(json, "middle", bend.Middle);
+        WriteLength(json, "end", bend.End);
+        WriteLength(json, "mark", bend.Mark);
+        WriteLength(json, "lever", bend.Lever);
+        json.WriteEndObject();
+    }
+
+    private static void WriteFindings(Utf8JsonWriter json, IEnumerable<Finding> findings)
+    {
+        json.WriteStartArray("findings");
+        foreach (var finding in findings)
+        {
+            json.WriteStartObject();
+            json.WriteString("severity", finding.SeverityWord);
+            json.WriteString("rule", finding.Rule.Name);
+            json.WriteString("message", finding.Message);
+            json.WriteString("file", finding.Position.File);
+            json.WriteNumber("line", finding.Position.Line);
+            json.WriteNumber("column", finding.Position.Column);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteNumbers(Utf8JsonWriter json, string name, IEnumerable<Length?> lengths)
+    {
+        json.WriteStartArray(name);
+        foreach (var length in lengths)
+        {
+            if (length is { } known)
+            {
+                json.WriteNumberValue(known.Millimetres);
+            }
+            else
+            {
+                json.WriteNullValue();
+            }
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WritePoint(Utf8JsonWriter json, Vector3D? point)
+    {
+        if (point is not { } known)
+        {
+            json.WriteNullValue();
+            return;
+        }
+
+        json.WriteStartArray();
+        json.WriteNumberValue(known.X);
+        json.WriteNumberValue(known.Y);
+        json.WriteNumberValue(known.Z);
+        json.WriteEndArray();
+    }
+
+    private static void WriteLength(Utf8JsonWriter json, string name, Length? length)
+    {
+        if (length is { } known)
+        {
+            json.WriteNumber(name, known.Millimetres);
+        }
+        else
+        {
+            json.WriteNull(name);
+        }
+    }
+}

@@ -1,0 +1,21 @@
+namespace BendSheet.Cli;
+
+/// <summary>What a command may touch of the world besides files, handed in so that tests can hand in their own.</summary>
+/// <param name="Output">Results as text.</param>
+/// <param name="Error">Findings, and what went wrong.</param>
+/// <param name="StandardInput">Opened only where the file is <c>-</c>.</param>
+/// <param name="StandardOutput">The bytes under <paramref name="Output"/>, opened only where a sheet goes there.</param>
+/// <param name="Colour">Whether findings may be coloured.</param>
+public sealed record Surroundings(
+    TextWriter Output, TextWriter Error, Func<Stream> StandardInput, Func<Stream> StandardOutput, bool Colour)
+{
+    /// <summary>The console of this process. Colour only on a terminal, and off where NO_COLOR is set to anything.</summary>
+    public static Surroundings OfProcess() => new(
+        Console.Out,
+        Console.Error,
+        Console.OpenStandardInput,
+        Console.OpenStandardOutput,
+        !Console.IsErrorRedirected
+            && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
+            && Environment.GetEnvironmentVariable("TERM") is not "dumb");
+}

@@ -1,0 +1,55 @@
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>What can be wrong with the words and figures of a file that is sound YAML.</summary>
+public static class FileRules
+{
+    /// <summary>A word that the format does not have.</summary>
+    public static Rule UnknownWord { get; } = File("unknown-word", "A misspelt word would otherwise be left out in silence.");
+
+    /// <summary>A word of the format that is still to come.</summary>
+    public static Rule NotYetSupported { get; } = File("not-yet-supported", "A word that is not read yet must not look as if it had been.");
+
+    /// <summary>Something that must be said and is not.</summary>
+    public static Rule MissingWord { get; } = File("missing-word", "What is not said is not guessed.");
+
+    /// <summary>A list where a map belongs, and the like.</summary>
+    public static Rule WrongKind { get; } = File("wrong-kind", "A value of the wrong kind has no meaning in its place.");
+
+    /// <summary>Not a length.</summary>
+    public static Rule UnreadableLength { get; } = File("unreadable-length", "A length that cannot be read for certain is not guessed.");
+
+    /// <summary>Not an angle or a rotation.</summary>
+    public static Rule UnreadableAngle { get; } = File("unreadable-angle", "An angle that cannot be read for certain is not guessed.");
+
+    /// <summary>Not a number.</summary>
+    public static Rule UnreadableNumber { get; } = File("unreadable-number", "A number that cannot be read for certain is not guessed.");
+
+    /// <summary>A figure that nothing real can have.</summary>
+    public static Rule OutOfRange { get; } = File("out-of-range", "A figure that nothing real can have is a slip of the finger.");
+
+    /// <summary>Not one of the words that may stand here.</summary>
+    public static Rule NotAChoice { get; } = File("not-a-choice", "Only some words have a meaning here.");
+
+    /// <summary>A tube, bender or fitting that the file does not have.</summary>
+    public static Rule UnknownName { get; } = File("unknown-name", "A name must lead to something in the file.");
+
+    /// <summary>Two words that say the same thing twice, or against each other.</summary>
+    public static Rule SaidTwice { get; } = File("said-twice", "Of two ways to say one thing nobody can tell which was meant.");
+
+    /// <summary>A name that cannot be part of a file's name.</summary>
+    public static Rule UnusableName { get; } = File("unusable-name", "A line's name becomes part of a file's name.");
+
+    /// <summary>A word in a place where it would do nothing.</summary>
+    public static Rule OutOfPlace { get; } = File("out-of-place", "A word that would do nothing where it stands is a misunderstanding.");
+
+    /// <summary>All of them.</summary>
+    public static IReadOnlyList<Rule> All { get; } =
+    [
+        UnknownWord, NotYetSupported, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
+        NotAChoice, UnknownName, SaidTwice, UnusableName, OutOfPlace,
+    ];
+
+    private static Rule File(string name, string why) => new(name, RuleSubject.File, why);
+}

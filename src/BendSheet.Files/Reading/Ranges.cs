@@ -1,0 +1,39 @@
+namespace BendSheet.Files.Reading;
+
+/// <summary>What a figure may be, and how a finding says so.</summary>
+/// <param name="AtLeast">Smallest value, in millimetres or degrees.</param>
+/// <param name="AtMost">Largest value.</param>
+/// <param name="WithoutLeast">The smallest value itself is not allowed.</param>
+/// <param name="Words">As the rest of a sentence: <c>must be above 0 and at most 360°</c>.</param>
+internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, string Words)
+{
+    /// <summary>Nothing on a car is longer than 100 m; a figure beyond it is in another unit than the person thinks.</summary>
+    private const double Longest = 100_000;
+
+    /// <summary>A length that may be nothing.</summary>
+    public static Range LengthOrZero { get; } = new(0, Longest, false, "must not be negative, and at most 100 m");
+
+    /// <summary>A length of something that is there.</summary>
+    public static Range PositiveLength { get; } = new(0, Longest, true, "must be above 0 and at most 100 m");
+
+    /// <summary>A length to either side.</summary>
+    public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be within 100 m");
+
+    /// <summary>What a tube turns.</summary>
+    public static Range Turn { get; } = new(0, 360, true, "must be above 0° and at most 360°");
+
+    /// <summary>The angle between two legs.</summary>
+    public static Range Included { get; } = new(0, 179.999999, false, "must be at least 0° and below 180° (180° is no bend at all)");
+
+    /// <summary>A rotation to either side.</summary>
+    public static Range Rotation { get; } = new(-360, 360, false, "must be at most one whole turn, 360°, either way");
+
+    /// <summary>How well an angle was measured.</summary>
+    public static Range AngleOrZero { get; } = new(0, 180, false, "must be from 0° to 180°");
+
+    /// <summary>Arcs use up a little less or a little more tube than their centreline; a factor beyond this is a slip.</summary>
+    public static Range ArcFactor { get; } = new(0.5, 1.5, false, "must be from 0.5 to 1.5 (1 unless the tool was calibrated)");
+
+    /// <summary>Whether the figure may be.</summary>
+    public bool Allows(double value) => value <= AtMost && (WithoutLeast ? value > AtLeast : value >= AtLeast);
+}

@@ -1,0 +1,133 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Text → templates, with the place where everything was typed and with everything that is wrong, not only the first.</summary>
+public static class TemplateReader
+{
+    private const int DefaultFractions = 32;
+
+    private static readonly (LengthUnit Unit, string Word)[] UnitChoices =
+        [.. Enum.GetValues<LengthUnit>().Select(unit => (unit, unit.Symbol()))];
+
+    private static readonly (int Fractions, string Word)[] FractionChoices =
+        [.. new[] { 2, 4, 8, 16, 32, 64, 128 }.Select(part => (part, part.ToString(CultureInfo.InvariantCulture)))];
+
+    private static TemplateFile Empty { get; } = new(
+        string.Empty, new LengthNotation(Imperial: false, DefaultFractions), Paper.A4, [], new SourceLines(string.Empty, string.Empty), []);
+
+    /// <summary>What is known of a file that could not even be opened: why.</summary>
+    public static TemplateFile Nothing(Finding why) => Empty with { Findings = [why] };
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="name">What findings call it; <c>-</c> for standard input.</param>
+    /// <param name="content">Its bytes. Never more than the reader's limit are taken.</param>
+    /// <exception cref="IOException">The content cannot be read at all.</exception>
+    public static TemplateFile Read(string name, Stream content)
+    {
+        var yaml = YamlDocument.Read(name, content);
+        var context = new FileContext(LengthUnit.Millimetre);
+        var file = yaml.Root is { } root && TypedMap.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
+        return file with
+        {
+            Source = yaml.Source,
+            Findings = [.. yaml.Findings.Concat(context.Findings).OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)],
+        };
+    }
+
+    private static TemplateFile File(TypedMap map, FileContext context)
+    {
+        var unit = Units(map, context);
+        context.Unit = unit ?? LengthUnit.Millimetre;
+        var imperial = context.Unit.IsImperial();
+        var notation = new LengthNotation(imperial, map.Choice("fractions", FractionChoices) ?? DefaultFractions);
+        var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
+        var project = map.FreeText("project") ?? string.Empty;
+        var lines = Lines(map, context);
+
+        // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
+        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines };
+    }
+
+    private static LengthUnit? Units(TypedMap map, FileContext context)
+    {
+        if (!map.Has("units"))
+        {
+            context.Report(FileRules.MissingWord.Error(
+                map.Position, "the file does not say in which unit bare numbers are: add `units: mm` (or cm, m, in, ft) at the top"));
+        }
+
+        return map.Choice("units", UnitChoices);
+    }
+
+    private static ImmutableArray<LineTemplate> Lines(TypedMap map, FileContext context)
+    {
+        var tubes = new Named<Tube>("tube", "tubes");
+        var benders = new Named<Bender>("bender", "benders");
+        var fittings = new Named<Fitting>("fitting", "fittings");
+        tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
+        benders.Read(map, WorkshopReader.Bender, shortForm: true, context);
+        fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
+        var wire = map.Value("wire") is { } typedWire && TypedMap.Of(typedWire, Vocabulary.Wire, context) is { } wireMap
+            ? new Wire(wireMap.Length("diameter", Range.PositiveLength), wireMap.Length("radius", Range.LengthOrZero))
+            : Wire.Unknown;
+        var tolerance = map.Value("tolerance") is { } typedTolerance ? Tolerance(typedTolerance, context) : null;
+        RequireOne(map, tubes.Any, "tube", "tube: {od: 3/16 in}", context);
+        RequireOne(map, benders.Any, "bender", "bender: {radius: 9/16 in}", context);
+
+        if (!map.Has("lines"))
+        {
+            context.Report(FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
+            return [];
+        }
+
+        if (map.Value("lines") is not { } value)
+        {
+            return [];
+        }
+
+        if (value is not YamlMap { Entries: var entries })
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, $"`lines` is a list of names, each with its rows, such as `front-left:` with rows below it, and this is {TypedMap.Kind(value)}"));
+            return [];
+        }
+
+        var reader = new LineReader(tubes, benders, fittings, wire, tolerance, context);
+        return [.. entries.Select(reader.Line).OfType<LineTemplate>()];
+    }
+
+    private static MeasuringTolerance? Tolerance(YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Tolerance, context) is not { } map)
+        {
+            return null;
+        }
+
+        var straight = map.Length("straight", Range.LengthOrZero);
+        var bend = map.Angle("bend", Range.AngleOrZero);
+        var rotate = map.Angle("rotate", Range.AngleOrZero);
+        foreach (var word in Vocabulary.Tolerance.Known.Where(word => !map.Has(word)))
+        {
+            context.Report(FileRules.MissingWord.Error(
+                map.Position, $"the tolerance does not say how well `{word}` was measured: add it, such as `tolerance: {{straight: 1 mm, bend: 1.5, rotate: 3}}`"));
+        }
+
+        return straight is { } length && bend is { } turn && rotate is { } roll ? new(length, turn, roll) : null;
+    }
+
+    private static void RequireOne(TypedMap map, bool any, string word, string example, FileContext context)
+    {
+        if (!any && !map.Has(word) && !map.Has(word + "s"))
+        {
+            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has no {word}: add one at the top, such as `{example}`"));
+        }
+    }
+}

@@ -1,0 +1,268 @@
+using System.Globalization;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>
+/// A map of the file with the words that may stand in it. Asking for a word gives its value, or null after a finding has been written, so
+/// that a reader goes on and finds everything else that is wrong.
+/// </summary>
+internal sealed class TypedMap
+{
+    private readonly YamlMap _map;
+    private readonly FileContext _context;
+
+    private TypedMap(YamlMap map, FileContext context)
+    {
+        _map = map;
+        _context = context;
+    }
+
+    /// <summary>Where the map begins.</summary>
+    public SourcePosition Position => _map.Position;
+
+    /// <summary>A word stands here that is not read yet, so that something must be missing.</summary>
+    public bool HasLaterWord { get; private set; }
+
+    /// <summary>Takes a value as a map, and reports every word that does not belong there.</summary>
+    public static TypedMap? Of(YamlValue value, Vocabulary vocabulary, FileContext context)
+    {
+        if (value is not YamlMap map)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, $"{vocabulary.Place} is written as words with values, such as `{{{vocabulary.Known[0]}: …}}`, and this is {Kind(value)}"));
+            return null;
+        }
+
+        var typed = new TypedMap(map, context);
+        foreach (var entry in map.Entries)
+        {
+            typed.CheckWord(entry.Key, vocabulary);
+        }
+
+        return typed;
+    }
+
+    /// <summary>In a sentence.</summary>
+    public static string Kind(YamlValue value) => value switch
+    {
+        YamlMap => "a set of words with values",
+        YamlList => "a list",
+        YamlText { IsEmpty: true } => "empty",
+        YamlText text => $"`{Short(text.Text)}`",
+        _ => "something else",
+    };
+
+    /// <summary>Whether the word stands here, with or without a value.</summary>
+    public bool Has(string word) => Entry(word) is not null;
+
+    /// <summary>Where the word itself stands, for findings about it.</summary>
+    public SourcePosition PositionOf(string word) => Entry(word)?.Key.Position ?? Position;
+
+    /// <summary>The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.</summary>
+    public YamlValue? Value(string word)
+    {
+        if (Entry(word) is not { } entry)
+        {
+            return null;
+        }
+
+        if (entry.Value is YamlText { IsEmpty: true })
+        {
+            _context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"`{word}` has no value: type one behind the colon, or take the word out"));
+            return null;
+        }
+
+        return entry.Value;
+    }
+
+    /// <summary>The word's text.</summary>
+    public YamlText? Text(string word)
+    {
+        var value = Value(word);
+        if (value is null or YamlText)
+        {
+            return (YamlText?)value;
+        }
+
+        _context.Report(FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {Kind(value)}"));
+        return null;
+    }
+
+    /// <summary>A person's own words, on one line, to be printed as they are.</summary>
+    public string? FreeText(string word)
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        var line = text.Text.ReplaceLineEndings(" ").Trim();
+        if (!line.Any(char.IsControl))
+        {
+            return line;
+        }
+
+        _context.Report(YamlRules.ControlCharacter.Error(text.Position, $"`{word}` has a character in it that cannot be seen: type the text again without it"));
+        return null;
+    }
+
+    /// <summary>A length in the file's unit or its own.</summary>
+    public Length? Length(string word, Range range)
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        var wrong = LengthText.Read(text.Text, _context.Unit, out var millimetres);
+        return Figure(word, text, wrong, FileRules.UnreadableLength, millimetres, range) is { } figure
+            ? Core.Units.Length.FromMillimetres(figure)
+            : null;
+    }
+
+    /// <summary>An angle in degrees.</summary>
+    public Angle? Angle(string word, Range range)
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        var wrong = AngleText.Read(text.Text, out var degrees);
+        return Figure(word, text, wrong, FileRules.UnreadableAngle, degrees, range) is { } figure
+            ? Core.Units.Angle.FromDegrees(figure)
+            : null;
+    }
+
+    /// <summary>A rotation, clockwise positive.</summary>
+    public Angle? Rotation(string word)
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        var wrong = AngleText.ReadRotation(text.Text, out var degrees);
+        return Figure(word, text, wrong, FileRules.UnreadableAngle, degrees, Range.Rotation) is { } figure
+            ? Core.Units.Angle.FromDegrees(figure)
+            : null;
+    }
+
+    /// <summary>A plain number.</summary>
+    public double? Number(string word, Range range)
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        var read = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number);
+        return Figure(word, text, read ? null : "is not a number: write one, such as `1.0`", FileRules.UnreadableNumber, number, range);
+    }
+
+    /// <summary>One of a few words.</summary>
+    public T? Choice<T>(string word, IReadOnlyList<(T Value, string Word)> choices)
+        where T : struct
+    {
+        if (Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        foreach (var (value, known) in choices)
+        {
+            if (text.Text.Equals(known, StringComparison.OrdinalIgnoreCase))
+            {
+                return value;
+            }
+        }
+
+        _context.Report(FileRules.NotAChoice.Error(
+            text.Position,
+            $"`{word}: {Short(text.Text)}` is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"));
+        return null;
+    }
+
+    private double? Figure(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range)
+    {
+        if (HasDecimalComma(text.Text))
+        {
+            _context.Report(YamlRules.DecimalComma.Error(
+                text.Position, $"`{word}: {Short(text.Text)}` has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
+            return null;
+        }
+
+        if (wrong is not null)
+        {
+            _context.Report(unreadable.Error(text.Position, $"`{word}: {Short(text.Text)}` {wrong}"));
+            return null;
+        }
+
+        if (!range.Allows(figure))
+        {
+            _context.Report(FileRules.OutOfRange.Error(text.Position, $"`{word}: {Short(text.Text)}` cannot be: it {range.Words}"));
+            return null;
+        }
+
+        return figure;
+    }
+
+    private static bool HasDecimalComma(string text)
+    {
+        for (var comma = text.IndexOf(',', StringComparison.Ordinal); comma > 0; comma = text.IndexOf(',', comma + 1))
+        {
+            if (comma + 1 < text.Length && char.IsAsciiDigit(text[comma - 1]) && char.IsAsciiDigit(text[comma + 1]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private void CheckWord(YamlText key, Vocabulary vocabulary)
+    {
+        if (vocabulary.Known.Contains(key.Text, StringComparer.Ordinal))
+        {
+            return;
+        }
+
+        if (vocabulary.Later.Contains(key.Text, StringComparer.Ordinal))
+        {
+            HasLaterWord = true;
+            _context.Report(FileRules.NotYetSupported.Error(
+                key.Position, $"`{key.Text}` in {vocabulary.Place} is not supported yet: this version reads `{string.Join("`, `", vocabulary.Known)}` there"));
+            return;
+        }
+
+        var nearest = NearestWord.Of(key.Text, [.. vocabulary.Known, .. vocabulary.Later]);
+        var cure = nearest is null
+            ? $"it may have `{string.Join("`, `", vocabulary.Known)}`"
+            : $"did you mean `{nearest}`?";
+        _context.Report(FileRules.UnknownWord.Error(key.Position, $"`{Short(key.Text)}` is not a word for {vocabulary.Place}: {cure}"));
+    }
+
+    private YamlEntry? Entry(string word)
+    {
+        foreach (var entry in _map.Entries)
+        {
+            if (string.Equals(entry.Key.Text, word, StringComparison.Ordinal))
+            {
+                return entry;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A finding quotes what was typed, but not a whole page of it.</summary>
+    private static string Short(string text)
+    {
+        var line = text.ReplaceLineEndings(" ");
+        return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
+    }
+}

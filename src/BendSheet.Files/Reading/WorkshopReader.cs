@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads what lies in the workshop: tubes, benders and fittings. Null after findings that leave it incomplete.</summary>
+internal static class WorkshopReader
+{
+    private static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
+
+    /// <summary>A tube.</summary>
+    public static Tube? Tube(string name, YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Tube, context) is not { } map)
+        {
+            return null;
+        }
+
+        var wall = map.Length("wall", Range.PositiveLength);
+        var material = map.FreeText("material");
+        var smallest = map.Length("smallest-radius", Range.PositiveLength);
+        if (map.Length("od", Range.PositiveLength) is not { } od)
+        {
+            if (!map.Has("od"))
+            {
+                context.Report(FileRules.MissingWord.Error(map.Position, "a tube needs its outside diameter: add `od`, such as `od: 3/16 in`"));
+            }
+
+            return null;
+        }
+
+        if (wall is { } thickness && od <= 2 * thickness)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf("wall"), "the wall is half of the outside diameter or more, which leaves no hole: check `od` and `wall`, and their units"));
+            return null;
+        }
+
+        return new(name, od, wall, material, smallest);
+    }
+
+    /// <summary>A bender.</summary>
+    public static Bender? Bender(string name, YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Bender, context) is not { } map)
+        {
+            return null;
+        }
+
+        var mark = map.Choice("mark", MarkPlaces);
+        var offset = map.Length("offset", Range.SignedLength);
+        var grip = map.Length("grip", Range.LengthOrZero);
+        var follow = map.Length("follow", Range.LengthOrZero);
+        var largest = map.Angle("largest-bend", Range.Turn);
+        var factor = map.Number("arc-factor", Range.ArcFactor);
+        if (map.Length("radius", Range.PositiveLength) is not { } radius)
+        {
+            if (!map.Has("radius"))
+            {
+                context.Report(FileRules.MissingWord.Error(
+                    map.Position, "a bender needs the radius it bends to, measured to the tube's centreline: add `radius`, such as `radius: 9/16 in`"));
+            }
+
+            return null;
+        }
+
+        return new(name, radius, map.Value("radius")!.Position)
+        {
+            Mark = mark ?? MarkPlace.Start,
+            Offset = offset ?? Length.Zero,
+            Grip = grip ?? Length.Zero,
+            Follow = follow ?? Length.Zero,
+            LargestBend = largest,
+            ArcFactor = factor ?? 1,
+        };
+    }
+
+    /// <summary>A fitting.</summary>
+    public static Fitting? Fitting(string name, YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Fitting, context) is not { } map)
+        {
+            return null;
+        }
+
+        var flare = map.Choice("flare", Flares.All);
+        var takes = map.Length("takes", Range.LengthOrZero);
+        var straight = map.Length("straight", Range.LengthOrZero);
+        var slideOns = map.Value("slide-on") is { } list ? SlideOns(list, context) : [];
+        if (flare is null)
+        {
+            if (!map.Has("flare"))
+            {
+                context.Report(FileRules.MissingWord.Error(
+                    map.Position, $"fitting `{name}` does not say how its end is formed: add `flare`, one of {string.Join(", ", Flares.All.Select(known => $"`{known.Words}`"))}"));
+            }
+
+            return null;
+        }
+
+        if (flare == Flare.None && takes > Length.Zero)
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
+        }
+
+        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero);
+    }
+
+    /// <summary>A list of single words with a length: <c>[{nut: 17}, {sleeve: 9}]</c>.</summary>
+    private static ImmutableArray<SlideOn> SlideOns(YamlValue value, FileContext context)
+    {
+        var pieces = ImmutableArray.CreateBuilder<SlideOn>();
+        foreach (var item in value is YamlList list ? list.Items : [value])
+        {
+            if (item is YamlMap { Entries: [var piece] }
+                && TypedMap.Of(item, new Vocabulary("a piece to slide on", [piece.Key.Text], []), context) is { } map)
+            {
+                if (map.Length(piece.Key.Text, Range.PositiveLength) is { } length)
+                {
+                    pieces.Add(new(piece.Key.Text, length));
+                }
+            }
+            else
+            {
+                context.Report(FileRules.WrongKind.Error(
+                    item.Position, "`slide-on` lists what goes on, in that order, each with its length: `slide-on: [{nut: 17}, {sleeve: 9}]`"));
+            }
+        }
+
+        return pieces.ToImmutable();
+    }
+}

@@ -1,0 +1,73 @@
+namespace BendSheet.Files.Typed;
+
+/// <summary>Angles as people type them: <c>45</c>, <c>22 1/2</c>, <c>45 deg</c>, <c>45°</c>; rotations with <c>cw</c> or <c>ccw</c> behind them.</summary>
+public static class AngleText
+{
+    /// <summary>Reads an angle.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="degrees">May be negative or infinite, which is for the caller to judge.</param>
+    /// <returns>Null where it could be read; otherwise what is wrong, as the rest of a sentence about the text.</returns>
+    public static string? Read(string text, out double degrees)
+    {
+        var quantity = new Quantity(text);
+        if (!TakeDegrees(ref quantity, out degrees))
+        {
+            return "is not an angle: write degrees, such as `45`";
+        }
+
+        return quantity.AtEnd ? null : $"has `{quantity.Rest}` left over: write degrees, such as `45`";
+    }
+
+    /// <summary>Reads a rotation; clockwise comes out positive.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="degrees">May be infinite, which is for the caller to judge.</param>
+    /// <returns>Null where it could be read; otherwise what is wrong, as the rest of a sentence about the text.</returns>
+    public static string? ReadRotation(string text, out double degrees)
+    {
+        var quantity = new Quantity(text);
+        if (!TakeDegrees(ref quantity, out degrees))
+        {
+            return "is not a rotation: write degrees with cw or ccw, such as `90 cw`";
+        }
+
+        if (quantity.AtEnd)
+        {
+            return null;
+        }
+
+        var sense = quantity.TakeWord();
+        var counterclockwise = sense.Equals("ccw", StringComparison.OrdinalIgnoreCase);
+        if (!quantity.AtEnd || !(counterclockwise || sense.Equals("cw", StringComparison.OrdinalIgnoreCase)))
+        {
+            return $"has `{sense}{quantity.Rest}` where cw or ccw belongs: write `90 cw` or `90 ccw`";
+        }
+
+        if (degrees < 0)
+        {
+            return "has a minus sign and a sense: write `45 ccw` or `-45`, which are the same";
+        }
+
+        degrees = counterclockwise ? 0 - degrees : degrees;
+        return null;
+    }
+
+    /// <summary>A number with an optional degree word; what follows is left for the caller.</summary>
+    private static bool TakeDegrees(ref Quantity quantity, out double degrees)
+    {
+        var negative = quantity.TakeMinus();
+        if (!quantity.TakeNumber(out degrees))
+        {
+            return false;
+        }
+
+        degrees = negative ? 0 - degrees : degrees;
+        var beforeWord = quantity;
+        var word = quantity.TakeWord();
+        if (word is not "°" && !word.Equals("deg", StringComparison.OrdinalIgnoreCase) && !word.Equals("degrees", StringComparison.OrdinalIgnoreCase))
+        {
+            quantity = beforeWord;
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,148 @@
+using System.Globalization;
+
+namespace BendSheet.Files.Typed;
+
+/// <summary>
+/// Reads numbers the way people type measurements: <c>310</c>, <c>0.028</c>, <c>3/16</c>, <c>12 5/16</c>, <c>12-5/16</c>, each with the word
+/// that follows it. No exponents, no thousands separators, no NaN.
+/// </summary>
+internal ref struct Quantity(ReadOnlySpan<char> text)
+{
+    private ReadOnlySpan<char> _rest = text.Trim();
+
+    /// <summary>Nothing is left to read.</summary>
+    public readonly bool AtEnd => _rest.IsEmpty;
+
+    /// <summary>What is left to read.</summary>
+    public readonly ReadOnlySpan<char> Rest => _rest;
+
+    /// <summary>Takes a minus sign, if one stands here.</summary>
+    public bool TakeMinus()
+    {
+        if (_rest is not ['-' or '−', ..])
+        {
+            return false;
+        }
+
+        _rest = _rest[1..].TrimStart();
+        return true;
+    }
+
+    /// <summary>Takes a number; infinite where it has more digits than a number can hold.</summary>
+    public bool TakeNumber(out double number)
+    {
+        if (TakeFraction(out number))
+        {
+            return true;
+        }
+
+        var length = DecimalLength(_rest);
+        if (length == 0)
+        {
+            return false;
+        }
+
+        number = double.Parse(_rest[..length], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+        var isWhole = !_rest[..length].Contains('.');
+        _rest = _rest[length..];
+        if (isWhole && TakeMixedFraction(out var fraction))
+        {
+            number += fraction;
+        }
+
+        return true;
+    }
+
+    /// <summary>Takes the letters, or the inch, foot or degree mark, that stand here; empty where there are none.</summary>
+    public ReadOnlySpan<char> TakeWord()
+    {
+        _rest = _rest.TrimStart();
+        var length = 0;
+        while (length < _rest.Length && char.IsLetter(_rest[length]))
+        {
+            length++;
+        }
+
+        if (length == 0 && _rest is ['"' or '″' or '\'' or '′' or '°', ..])
+        {
+            length = 1;
+        }
+
+        var word = _rest[..length];
+        _rest = _rest[length..].TrimStart();
+        return word;
+    }
+
+    /// <summary>A fraction behind a whole number, joined by blanks or a hyphen, and smaller than one.</summary>
+    private bool TakeMixedFraction(out double fraction)
+    {
+        var before = _rest;
+        var behindBlanks = _rest.TrimStart();
+        var joined = behindBlanks.Length < _rest.Length;
+        if (behindBlanks is ['-', ..])
+        {
+            behindBlanks = behindBlanks[1..].TrimStart();
+            joined = true;
+        }
+
+        _rest = behindBlanks;
+        if (joined && TakeFraction(out fraction) && fraction < 1)
+        {
+            return true;
+        }
+
+        _rest = before;
+        fraction = 0;
+        return false;
+    }
+
+    private bool TakeFraction(out double fraction)
+    {
+        fraction = 0;
+        var above = DigitsLength(_rest);
+        if (above == 0 || above == _rest.Length || _rest[above] is not ('/' or '⁄'))
+        {
+            return false;
+        }
+
+        var below = DigitsLength(_rest[(above + 1)..]);
+        if (below == 0)
+        {
+            return false;
+        }
+
+        var numerator = double.Parse(_rest[..above], NumberStyles.None, CultureInfo.InvariantCulture);
+        var denominator = double.Parse(_rest.Slice(above + 1, below), NumberStyles.None, CultureInfo.InvariantCulture);
+        if (denominator == 0)
+        {
+            return false;
+        }
+
+        fraction = numerator / denominator;
+        _rest = _rest[(above + 1 + below)..];
+        return true;
+    }
+
+    private static int DecimalLength(ReadOnlySpan<char> text)
+    {
+        var whole = DigitsLength(text);
+        if (whole == text.Length || text[whole] != '.')
+        {
+            return whole;
+        }
+
+        var decimals = DigitsLength(text[(whole + 1)..]);
+        return decimals == 0 ? whole : whole + 1 + decimals;
+    }
+
+    private static int DigitsLength(ReadOnlySpan<char> text)
+    {
+        var length = 0;
+        while (length < text.Length && char.IsAsciiDigit(text[length]))
+        {
+            length++;
+        }
+
+        return length;
+    }
+}
