@@ -1,0 +1,95 @@
+using System.IO.Compression;
+using System.Text;
+using PdfSharp.Pdf;
+
+namespace BendSheet.Sheets.Pdf;
+
+/// <summary>
+/// A drawn document as the bytes of a file, which depend on nothing but the document: not on the time, the time zone, the
+/// run or the way the program was compiled. What PDFsharp makes up at random is made regular, its streams are compressed
+/// here (its own way leaves out the checksum at the end), and its metadata is written anew.
+/// </summary>
+public static class FinishedPdf
+{
+    private const string Creator = "BendSheet";
+
+    /// <summary>A file must not know today's date, so all have the same.</summary>
+    private static readonly DateTime Created = new(2000, 1, 1, 0, 0, 0, DateTimeKind.Utc);
+
+    /// <summary>The file.</summary>
+    /// <param name="document">Drawn to the end, every graphics object disposed of. It cannot be changed afterwards.</param>
+    /// <param name="title">What a viewer shows in its title bar. Any text.</param>
+    /// <exception cref="InvalidDataException">PDFsharp wrote something unknown: a defect, or another version of it.</exception>
+    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Optimal);
+
+    /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
+    /// <inheritdoc cref="Of(PdfDocument, string)"/>
+    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression);
+
+    private static byte[] Of(PdfDocument document, string title, CompressionLevel compression)
+    {
+        ArgumentNullException.ThrowIfNull(document);
+        ArgumentNullException.ThrowIfNull(title);
+        document.Info.Title = title;
+        document.Info.Creator = Creator;
+        document.Info.CreationDate = Created;
+        document.ViewerPreferences.DisplayDocTitle = true;
+        document.ViewerPreferences.Elements.SetName("/PrintScaling", "/None"); // full size, where the viewer heeds it
+        document.Options.CompressContentStreams = false;
+        document.Options.NoCompression = true;
+
+        using var written = new MemoryStream();
+        document.Save(written, closeStream: false);
+        var raw = new RawPdf(written.GetBuffer().AsSpan(0, (int)written.Length));
+        var metadata = MetadataPacket.Of(title, Creator, document.Info.Producer, Created);
+        using var writer = new ObjectWriter((int)written.Length, compression);
+        return Finish(raw, metadata, writer);
+    }
+
+    private static byte[] Finish(RawPdf raw, ReadOnlySpan<byte> metadata, ObjectWriter writer)
+    {
+        var tags = new SubsetTags();
+        writer.Write(raw.Header);
+        for (var number = 1; number < raw.Count; number++)
+        {
+            var body = raw.Body(number);
+            writer.Begin(number);
+            if (body.StartsWith("<</Type/Metadata"u8))
+            {
+                writer.WriteStream("<</Type/Metadata/Subtype/XML/Length "u8, [], metadata, mayCompress: false);
+            }
+            else if (RawPdf.TryStream(body, out var before, out var after, out var data))
+            {
+                writer.WriteStream(before, after, data, mayCompress: before.IndexOf("/Filter"u8) < 0 && after.IndexOf("/Filter"u8) < 0);
+            }
+            else if (body.StartsWith("<</Type/Font"u8))
+            {
+                writer.Write(tags.MadeRegular(body));
+            }
+            else if (body.StartsWith("<</Type/Annot/NM("u8) && body.IndexOf(")/M("u8) is > 0 and var date)
+            {
+                // A link has a random name and the time of its making; both may be left out.
+                var rest = body[(date + ")/M("u8.Length)..];
+                writer.Write("<</Type/Annot"u8);
+                writer.Write(rest[(rest.IndexOf((byte)')') + 1)..]);
+            }
+            else
+            {
+                writer.Write(body);
+            }
+
+            writer.End();
+        }
+
+        return writer.Close(Reference(raw.Trailer, "/Root "u8), Reference(raw.Trailer, "/Info "u8));
+    }
+
+    /// <summary>The object that the trailer names, as <c>/Root 2 0 R</c>.</summary>
+    private static string Reference(ReadOnlySpan<byte> trailer, ReadOnlySpan<byte> key)
+    {
+        var entry = trailer[Math.Max(0, trailer.IndexOf(key))..];
+        return entry.IndexOf(" R"u8) is > 0 and var end && entry.StartsWith(key)
+            ? Encoding.ASCII.GetString(entry[..(end + " R".Length)])
+            : throw new InvalidDataException("PDFsharp wrote a file without a catalogue.");
+    }
+}
