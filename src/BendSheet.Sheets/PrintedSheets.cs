@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Pdf;
+using PdfSharp.Pdf;
 
 namespace BendSheet.Sheets;
 
@@ -10,6 +13,60 @@ namespace BendSheet.Sheets;
 /// <param name="MissingCharacters">What the font has no sign for and was printed as a stand-in, each as it reads in a sentence.</param>
 public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Pages, ImmutableArray<string> MissingCharacters)
 {
+    private const double Margin = 10;
+
+    /// <summary>Of the foot, below the type area.</summary>
+    private const double FootHeight = 5;
+
     /// <summary>Prints a sheet for each line, each on pages of its own.</summary>
-    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper) => new(ReadOnlyMemory<byte>.Empty, lines.Length, 0, []);
+    /// <param name="lines">At least one.</param>
+    /// <param name="paper">To print on.</param>
+    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper)
+    {
+        using var document = new PdfDocument();
+        using var measure = new TextMeasure();
+        var size = paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
+        foreach (var line in lines)
+        {
+            AddSheet(document, line, size, measure);
+        }
+
+        var pages = document.PageCount;
+        var title = lines[0].Project.Length > 0 ? lines[0].Project : "Bend sheets";
+        return new(FinishedPdf.Of(document, title), lines.Length, pages, [.. measure.Missing]);
+    }
+
+    private static void AddSheet(PdfDocument document, SheetContent line, PaperSize size, TextMeasure measure)
+    {
+        var width = size.WidthMm - (2 * Margin);
+        var height = size.HeightMm - (2 * Margin) - FootHeight;
+        var pages = LineSheet.Pages(line, measure, width, height);
+        for (var i = 0; i < pages.Count; i++)
+        {
+            using var graphics = size.AddPage(document);
+            if (i == 0)
+            {
+                document.Outlines.Add(measure.Printable(line.Line), document.Pages[document.PageCount - 1]);
+            }
+
+            var canvas = new Canvas(graphics, Margin, width);
+            foreach (var (block, top) in pages[i])
+            {
+                block.Draw(canvas, Margin + top);
+            }
+
+            DrawFoot(canvas, measure, line, i + 1, pages.Count, size.HeightMm - Margin);
+        }
+    }
+
+    private static void DrawFoot(Canvas canvas, TextMeasure measure, SheetContent line, int page, int pages, double baseline)
+    {
+        var sheet = $"sheet {line.Fingerprint}";
+        var number = FormattableString.Invariant($"page {page} of {pages}");
+        var room = canvas.Width - measure.Width(sheet, TextStyle.Small) - measure.Width(number, TextStyle.Small) - 8;
+        canvas.Line(0, baseline - 4, canvas.Width, baseline - 4, Canvas.Thin);
+        canvas.Text(sheet, TextStyle.Small, 0, baseline);
+        canvas.Text(measure.Wrap(line.Line, TextStyle.Small, room)[0], TextStyle.Small, canvas.Width / 2, baseline, Align.Centre);
+        canvas.Text(number, TextStyle.Small, canvas.Width, baseline, Align.Right);
+    }
 }

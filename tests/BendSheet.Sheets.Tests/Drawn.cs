@@ -16,7 +16,7 @@ internal static class Drawn
     public static PdfDocument Document(Action<XGraphics> draw)
     {
         var document = new PdfDocument();
-        using var graphics = Paper.A4.AddPage(document);
+        using var graphics = PaperSize.A4.AddPage(document);
         draw(graphics);
         return document;
     }
@@ -29,7 +29,7 @@ internal static class Drawn
         var document = new PdfDocument();
         for (var number = 1; number <= 3; number++)
         {
-            using var graphics = Paper.A4.AddPage(document);
+            using var graphics = PaperSize.A4.AddPage(document);
             graphics.DrawString($"Bend {number}: 45°, mark ⅜", Typeface.Inter.Font(4), XBrushes.Black, 20, 30);
             graphics.DrawString($"{number}284.5", Typeface.InterTabular.Font(6), XBrushes.Black, 20, 40);
             graphics.DrawString("Line", Typeface.Inter.Font(6, bold: true), XBrushes.Black, 20, 50);

@@ -14,7 +14,13 @@ public static class OutputFile
     {
         try
         {
-            var target = File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? Path.GetFullPath(path);
+            var target = Path.GetFullPath(path);
+            if (Path.Exists(target))
+            {
+                // A link stays a link: what it leads to is replaced.
+                target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
+            }
+
             if (Directory.Exists(target))
             {
                 return "this is a folder: name a file in it";

@@ -17,5 +17,5 @@ public static class Cautions
 
     /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
-        "Rotate: seen looking along the tube from A to B, how the bending plane turns since the bend before; cw = clockwise. With the tool fixed to the bench, turn the tube the other way round.";
+        "Rotate: turn of the bending plane since the last bend, looking from A along the tube. Tool fixed: turn the tube the other way.";
 }

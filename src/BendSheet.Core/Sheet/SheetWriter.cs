@@ -83,9 +83,10 @@ public static class SheetWriter
             (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
     }
 
-    private static string DatumInWords(LineTemplate template) => HasTwoDatums(template)
-        ? "Marks count from the cut end of A; once A is flared, measure from the flare face with the second column."
-        : "Marks count from the cut end of A.";
+    private static string DatumInWords(LineTemplate template) =>
+        "Marks count from the cut end of A."
+        + (HasTwoDatums(template) ? " Once A is flared, use the column from the flare face." : string.Empty)
+        + " cw: clockwise; ccw: counterclockwise.";
 
     private static bool HasTwoDatums(LineTemplate template) => template.From.IsFlared && template.From.Takes > Length.Zero;
 
@@ -101,11 +102,11 @@ public static class SheetWriter
             yield break;
         }
 
-        yield return "No test bends are entered, so the pull angles are not corrected for springback: pull to the angle, let go, and check it before the next bend.";
+        yield return "Pull angles are not corrected for springback (no test bends): check each angle before the next bend.";
         if (line.Template.Tolerance is { } tolerance && TemplateError.AtEndB(line.Centreline!, tolerance) is { } error)
         {
-            yield return $"Measured to {notation.WithUnit(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} of bend and {AngleNotation.Figure(tolerance.Rotate)} of rotation, "
-                + $"the template places end B to about {notation.WithUnit(error)} (one standard deviation).";
+            yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and {AngleNotation.Figure(tolerance.Rotate)} "
+                + $"rotation, the template places end B to about {notation.WithUnit(error)} (standard deviation).";
         }
     }
 

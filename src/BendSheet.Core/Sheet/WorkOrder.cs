@@ -14,10 +14,10 @@ public static class WorkOrder
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
-        yield return $"Cut the tube square to {notation.InBoth(plan.CutLength)}. Deburr it inside and out and blow it out, with eye protection. Letter the ends A and B.";
+        yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the ends A and B.";
         if (plan.Bends.Length > 0)
         {
-            yield return "Before anything is flared, mark every bend from the cut end of A, each from the end and not from the mark before, and draw a line along the tube as the dial's zero.";
+            yield return "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.";
         }
 
         foreach (var step in EndSteps("A", template.From, notation))
@@ -27,7 +27,7 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return $"{BendStep(plan)} {ToolStep(template)} Tick each row of the table as it is done.";
+            yield return $"{BendStep(plan)}: A side held, B side swept, {ToolStep(template)}; tick the table.";
             yield return "Lay the piece beside the wire and measure the check distances before end B is finished.";
         }
 
@@ -45,22 +45,21 @@ public static class WorkOrder
     }
 
     private static string BendStep(BenchPlan plan) => plan.Bends.Length == 1
-        ? "Make the bend, the A side held in the tool and the B side swept."
-        : FormattableString.Invariant($"Make bends 1 to {plan.Bends.Length} in that order, the A side held in the tool and the B side swept.");
+        ? "Make the bend"
+        : FormattableString.Invariant($"Make bends 1 to {plan.Bends.Length} in that order");
 
     private static string ToolStep(LineTemplate template)
     {
-        var places = template.Route.Bends.Select(bend => bend.Bender).Distinct()
-            .Select(bender => (Prefix: bender.Name.Length == 0 ? "the tool" : bender.Name, Line: LineInWords(bender))).ToList();
-        return places.Count == 1
-            ? $"Each mark goes under {places[0].Line} of the tool."
-            : "Each mark goes under the tool's own line: " + string.Join(", ", places.Select(place => $"{place.Prefix}, {place.Line}")) + ".";
+        var tools = template.Route.Bends.Select(bend => bend.Bender).Distinct().ToList();
+        return tools.Count == 1
+            ? $"mark at the tool's {LineInWords(tools[0])}"
+            : "mark at the tool's own line (" + string.Join("; ", tools.Select(tool => $"{tool.Name}: {LineInWords(tool)}")) + ")";
     }
 
     private static string LineInWords(Bender bender)
     {
-        var line = bender.Mark == MarkPlace.Start ? "the start-of-bend line" : "the middle-of-bend line";
-        return bender.Offset == Length.Zero ? line : line + " (the tool's offset is already in the marks)";
+        var line = bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
+        return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
     private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, LengthNotation notation)
@@ -70,17 +69,22 @@ public static class WorkOrder
             yield break;
         }
 
+        var steps = new List<string>();
         if (fitting.SlideOns.Length > 0)
         {
-            var pieces = fitting.SlideOns.Select((piece, i) =>
-                $"{(i == 0 ? "the" : "then the")} {piece.Name} ({notation.WithUnit(piece.Length)})");
-            yield return $"End {end}, before the flare: slide on {string.Join(", ", pieces)}, each with the side that meets the fitting towards {end}.";
+            var pieces = fitting.SlideOns.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
+            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {(fitting.SlideOns.Length == 1 ? "side" : "sides")} towards {end}");
         }
 
         if (fitting.Flare != Flare.None)
         {
-            var takes = fitting.Takes > Length.Zero ? $" It takes up {notation.WithUnit(fitting.Takes)} of tube, which is in the lengths." : string.Empty;
-            yield return $"Make the {fitting.Flare.InWords()} at end {end}.{takes}";
+            var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
+            steps.Add($"make the {fitting.Flare.InWords()}{takes}");
+        }
+
+        if (steps.Count > 0)
+        {
+            yield return $"End {end}: {string.Join("; ", steps)}.";
         }
     }
 }

@@ -34,7 +34,7 @@ public sealed class Typeface
     public static Typeface InterTabular { get; }
 
     /// <summary>The font in one size; the same object for the same size.</summary>
-    /// <param name="size">Height of the em square, in the unit of the page's <see cref="XGraphics"/>: millimetres on pages of <see cref="Pdf.Paper"/>.</param>
+    /// <param name="size">Height of the em square, in the unit of the page's <see cref="XGraphics"/>: millimetres on pages of <see cref="Pdf.PaperSize"/>.</param>
     /// <param name="bold">Semi-bold, to be exact.</param>
     public XFont Font(double size, bool bold = false) => _fonts.GetOrAdd((size, bold), Make, _family);
 

@@ -47,7 +47,7 @@ public class TypefaceTests
     public void A_figure_space_is_as_wide_as_a_tabular_digit()
     {
         using var document = new PdfSharp.Pdf.PdfDocument();
-        using var graphics = BendSheet.Sheets.Pdf.Paper.A4.AddPage(document);
+        using var graphics = BendSheet.Sheets.Pdf.PaperSize.A4.AddPage(document);
         var font = Typeface.InterTabular.Font(4);
 
         Assert.Equal(graphics.MeasureString("1", font).Width, graphics.MeasureString("\u2007", font).Width, 1e-9);

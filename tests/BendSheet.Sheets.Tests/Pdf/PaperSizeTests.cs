@@ -54,15 +54,15 @@ public class PaperTests
         Assert.Equal(100.000, line.Length / Drawn.PointsPerMm, 0.0005);
     }
 
-    private static Paper Named(string name) => name switch
+    private static PaperSize Named(string name) => name switch
     {
-        "A4" => Paper.A4,
-        "A4 turned" => Paper.A4.Turned(),
-        "Letter" => Paper.Letter,
-        _ => Paper.Letter.Turned(),
+        "A4" => PaperSize.A4,
+        "A4 turned" => PaperSize.A4.Turned(),
+        "Letter" => PaperSize.Letter,
+        _ => PaperSize.Letter.Turned(),
     };
 
-    private static PdfSharp.Pdf.PdfDocument Framed(Paper paper)
+    private static PdfSharp.Pdf.PdfDocument Framed(PaperSize paper)
     {
         var document = new PdfSharp.Pdf.PdfDocument();
         using var graphics = paper.AddPage(document);

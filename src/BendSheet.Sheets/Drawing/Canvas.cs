@@ -1,0 +1,126 @@
+using PdfSharp.Drawing;
+
+namespace BendSheet.Sheets.Drawing;
+
+/// <summary>Where a text stands in relation to its point.</summary>
+internal enum Align
+{
+    /// <summary>Begins there.</summary>
+    Left,
+
+    /// <summary>Has its middle there.</summary>
+    Centre,
+
+    /// <summary>Ends there.</summary>
+    Right,
+}
+
+/// <summary>
+/// A page to draw on: millimetres from the upper left corner of the type area, y downwards, black on white. Texts are printable already
+/// (<see cref="TextMeasure.Printable"/>).
+/// </summary>
+/// <param name="graphics">The whole page, in millimetres.</param>
+/// <param name="left">Of the type area.</param>
+/// <param name="width">Of the type area.</param>
+internal sealed class Canvas(XGraphics graphics, double left, double width)
+{
+    /// <summary>A line that is only there to guide the eye.</summary>
+    public const double Thin = 0.15;
+
+    /// <summary>An ordinary line.</summary>
+    public const double Medium = 0.3;
+
+    /// <summary>A line that must survive a bad copy.</summary>
+    public const double Thick = 0.6;
+
+    private static readonly XBrush Black = XBrushes.Black;
+
+    /// <summary>Of the type area.</summary>
+    public double Width => width;
+
+    /// <summary>The same page with its type area beginning further to the right.</summary>
+    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance);
+
+    /// <summary>One line of text, with its baseline at <paramref name="y"/>.</summary>
+    public void Text(string printable, TextStyle style, double x, double y, Align align = Align.Left)
+    {
+        if (printable.Length == 0)
+        {
+            return;
+        }
+
+        var format = align switch
+        {
+            Align.Left => XStringFormats.BaseLineLeft,
+            Align.Centre => XStringFormats.BaseLineCenter,
+            _ => XStringFormats.BaseLineRight,
+        };
+        graphics.DrawString(printable, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
+    }
+
+    /// <summary>A straight line.</summary>
+    public void Line(double x1, double y1, double x2, double y2, double pen = Medium) =>
+        graphics.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
+
+    /// <summary>A dashed line; dash and gap in millimetres.</summary>
+    public void DashedLine(double x1, double y1, double x2, double y2, double pen = Thin) =>
+        graphics.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
+
+    /// <summary>An open line through points, with round corners.</summary>
+    /// <param name="points">In the type area.</param>
+    /// <param name="pen">Width.</param>
+    /// <param name="white">White instead of black, to break what lies behind.</param>
+    /// <param name="flatEnds">Cut square at the ends.</param>
+    public void Path(ReadOnlySpan<PagePoint> points, double pen, bool white = false, bool flatEnds = false)
+    {
+        if (points.Length < 2)
+        {
+            return;
+        }
+
+        var moved = new XPoint[points.Length];
+        for (var i = 0; i < points.Length; i++)
+        {
+            moved[i] = new(left + points[i].X, points[i].Y);
+        }
+
+        graphics.DrawLines(
+            new XPen(white ? XColors.White : XColors.Black, pen) { LineJoin = XLineJoin.Round, LineCap = flatEnds ? XLineCap.Flat : XLineCap.Round },
+            moved);
+    }
+
+    /// <summary>A rectangle; filled white where it has to cover what lies under it.</summary>
+    public void Box(double x, double y, double boxWidth, double height, double pen = Medium, bool covers = false) =>
+        graphics.DrawRectangle(new XPen(XColors.Black, pen), covers ? XBrushes.White : null, left + x, y, boxWidth, height);
+
+    /// <summary>A circle on white with a short text in its middle.</summary>
+    public void Bubble(string printable, TextStyle style, double x, double y, double radius)
+    {
+        graphics.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
+        Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
+    }
+
+    /// <summary>A box to tick with a marker; its foot on the baseline.</summary>
+    public void TickBox(double x, double baseline, double size) => Box(x, baseline - size + 0.4, size, size, Medium);
+
+    /// <summary>Whatever is drawn stays inside a rectangle.</summary>
+    public void Clipped(double x, double y, double clipWidth, double height, Action draw)
+    {
+        var state = graphics.Save();
+        graphics.IntersectClip(new XRect(left + x, y, clipWidth, height));
+        draw();
+        graphics.Restore(state);
+    }
+}
+
+/// <summary>A point of the type area, in millimetres, y downwards.</summary>
+internal readonly record struct PagePoint(double X, double Y)
+{
+    public static PagePoint operator +(PagePoint a, PagePoint b) => new(a.X + b.X, a.Y + b.Y);
+
+    public static PagePoint operator -(PagePoint a, PagePoint b) => new(a.X - b.X, a.Y - b.Y);
+
+    public static PagePoint operator *(double factor, PagePoint a) => new(factor * a.X, factor * a.Y);
+
+    public double Norm => Math.Sqrt((X * X) + (Y * Y));
+}

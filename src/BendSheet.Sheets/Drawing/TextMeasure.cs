@@ -1,0 +1,98 @@
+using BendSheet.Sheets.Fonts;
+using PdfSharp.Drawing;
+
+namespace BendSheet.Sheets.Drawing;
+
+/// <summary>
+/// Text that will really print, and how much room it takes. Everything that is to be drawn passes through here first, so it knows which
+/// characters the font has no sign for. Widths in millimetres.
+/// </summary>
+internal sealed class TextMeasure : IDisposable
+{
+    private readonly XGraphics _graphics = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Millimeter, XPageDirection.Downwards);
+    private readonly List<string> _missing = [];
+
+    /// <summary>What was stood in for, each once, as it reads in a sentence.</summary>
+    public IReadOnlyList<string> Missing => _missing;
+
+    /// <summary>The font of a style.</summary>
+    public static XFont Font(TextStyle style) => (style.Tabular ? Typeface.InterTabular : Typeface.Inter).Font(style.Size, style.Bold);
+
+    /// <summary>The text with a stand-in for each character that has no sign.</summary>
+    public string Printable(string typed)
+    {
+        var printable = PrintableText.Of(typed);
+        _missing.AddRange(printable.Replaced.Except(_missing, StringComparer.Ordinal));
+        return printable.Text;
+    }
+
+    /// <summary>Width on one line.</summary>
+    public double Width(string printable, TextStyle style) => _graphics.MeasureString(printable, Font(style)).Width;
+
+    /// <summary>The largest style, down to the smallest legible one, in which the text fits.</summary>
+    public TextStyle Fitting(string printable, TextStyle style, double width)
+    {
+        var wanted = Width(printable, style);
+        return wanted <= width ? style : style.At(style.Points * width / wanted);
+    }
+
+    /// <summary>The text broken into lines at blanks, and inside a word where the word alone is too long.</summary>
+    public IReadOnlyList<string> Wrap(string typed, TextStyle style, double width)
+    {
+        var lines = new List<string>();
+        var line = string.Empty;
+        foreach (var word in Printable(typed).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var longer = line.Length == 0 ? word : line + " " + word;
+            if (Width(longer, style) <= width)
+            {
+                line = longer;
+                continue;
+            }
+
+            if (line.Length > 0)
+            {
+                lines.Add(line);
+            }
+
+            line = word;
+            while (Width(line, style) > width && line.Length > 1)
+            {
+                var fits = LongestStart(line, style, width);
+                lines.Add(line[..fits]);
+                line = line[fits..];
+            }
+        }
+
+        if (line.Length > 0 || lines.Count == 0)
+        {
+            lines.Add(line);
+        }
+
+        return lines;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _graphics.Dispose();
+
+    /// <summary>How many characters fit; at least one, so that wrapping always ends.</summary>
+    private int LongestStart(string word, TextStyle style, double width)
+    {
+        var low = 1;
+        var high = word.Length - 1;
+        while (low < high)
+        {
+            var middle = (low + high + 1) / 2;
+            if (Width(word[..middle], style) <= width)
+            {
+                low = middle;
+            }
+            else
+            {
+                high = middle - 1;
+            }
+        }
+
+        return low;
+    }
+}

@@ -1,0 +1,189 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Layout;
+
+namespace BendSheet.Sheets.Elements;
+
+/// <summary>The table at the middle of the sheet: a row for each bend in working order, its mark large, with a box to tick and room to write.</summary>
+internal static class BendTable
+{
+    private const double Padding = 1.2;
+    private const double LeastRow = 9.2;
+    private const double TickBoxSize = 4;
+
+    /// <summary>A note of more lines than this goes on below its row, so that no row is taller than a page.</summary>
+    private const int LinesInRow = 12;
+
+    /// <summary>Heading and rows; the heading is repeated on each page.</summary>
+    public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
+    {
+        if (sheet.Rows.IsEmpty)
+        {
+            yield return Paragraph.Heading("A straight tube: nothing to bend");
+            yield break;
+        }
+
+        var columns = Columns(sheet, width);
+        var heading = HeadingRow(columns, measure);
+        yield return Paragraph.Heading("Bends in working order");
+        yield return heading with { KeepWithNext = true };
+        foreach (var row in sheet.Rows)
+        {
+            var notes = row.Remark.Length == 0 ? [] : measure.Wrap(row.Remark, TextStyle.Small, NoteWidth(columns) - (2 * Padding));
+            yield return Row(columns, row, [.. notes.Take(LinesInRow)], measure, heading);
+            foreach (var line in notes.Skip(LinesInRow))
+            {
+                yield return new(TextStyle.Small.LineHeight, (canvas, top) => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent), heading);
+            }
+        }
+
+        yield return Block.Space(0.8);
+        foreach (var line in new[] { sheet.Datum, Cautions.Rotation })
+        {
+            foreach (var block in Paragraph.Of(line, TextStyle.Small, measure, width, indent: 1))
+            {
+                yield return block;
+            }
+        }
+    }
+
+    private static List<Column> Columns(SheetContent sheet, double width)
+    {
+        var unit = sheet.Notation.Symbol;
+        List<Column> columns =
+        [
+            new(Kind.Tick, string.Empty, 6.5, _ => string.Empty),
+            new(Kind.Number, "bend", 10, row => row.Number),
+            new(Kind.Mark, $"mark, {unit}", 27, row => row.Mark),
+        ];
+        if (sheet.Rows[0].MarkFromFace is not null)
+        {
+            columns.Add(new(Kind.Figure, $"from flare face, {unit}", 18, row => row.MarkFromFace!));
+        }
+
+        columns.AddRange(
+        [
+            new(Kind.Figure, "rotate", 19, row => row.Rotate),
+            new(Kind.Figure, "dial", 13, row => row.Dial),
+            new(Kind.Figure, "pull to", 13, row => row.Pull),
+            new(Kind.Figure, "finished angle", 14.5, row => row.Bend),
+            new(Kind.Figure, $"straight after, {unit}", 16, row => row.StraightAfter),
+            new(Kind.Figure, "1° here moves B", 16, row => row.Lever),
+        ]);
+        var left = width - columns.Sum(column => column.Width);
+        if (sheet.Rows.All(row => row.Remark.Length == 0))
+        {
+            columns.Add(new(Kind.Write, "as bent", left, _ => string.Empty));
+        }
+        else
+        {
+            columns.Add(new(Kind.Note, "note", left - 14, _ => string.Empty));
+            columns.Add(new(Kind.Write, "as bent", 14, _ => string.Empty));
+        }
+
+        return columns;
+    }
+
+    private static double NoteLeft(List<Column> columns) => columns.TakeWhile(column => column.Kind != Kind.Note).Sum(column => column.Width);
+
+    private static double NoteWidth(List<Column> columns) => columns.Find(column => column.Kind == Kind.Note)!.Width;
+
+    private static Block HeadingRow(List<Column> columns, TextMeasure measure)
+    {
+        var style = TextStyle.Small;
+        var wrapped = columns.ConvertAll(column => measure.Wrap(column.Heading, style, column.Width - 1));
+        var height = (wrapped.Max(lines => lines.Count) * style.LineHeight) + 1.5;
+        return new(height, (canvas, top) =>
+        {
+            Frame(canvas, columns, top, height, Canvas.Thick);
+            var x = 0.0;
+            for (var i = 0; i < columns.Count; i++)
+            {
+                for (var line = 0; line < wrapped[i].Count; line++)
+                {
+                    canvas.Text(wrapped[i][line], style, x + (columns[i].Width / 2), top + 0.7 + style.Ascent + (line * style.LineHeight), Align.Centre);
+                }
+
+                x += columns[i].Width;
+            }
+        });
+    }
+
+    private static Block Row(List<Column> columns, BendRow row, List<string> notes, TextMeasure measure, Block heading)
+    {
+        var height = Math.Max(LeastRow, (notes.Count * TextStyle.Small.LineHeight) + (2 * Padding));
+        return new(
+            height,
+            (canvas, top) =>
+            {
+                Frame(canvas, columns, top, height, Canvas.Medium);
+                var x = 0.0;
+                foreach (var column in columns)
+                {
+                    DrawCell(canvas, column, row, notes, measure, x, top, height);
+                    x += column.Width;
+                }
+            },
+            heading);
+    }
+
+    private static void DrawCell(Canvas canvas, Column column, BendRow row, List<string> notes, TextMeasure measure, double x, double top, double height)
+    {
+        var text = column.Text(row);
+        var right = x + column.Width - Padding;
+        var middle = top + (height / 2);
+        switch (column.Kind)
+        {
+            case Kind.Tick:
+                canvas.Box(x + ((column.Width - TickBoxSize) / 2), middle - (TickBoxSize / 2), TickBoxSize, TickBoxSize);
+                break;
+            case Kind.Number:
+                canvas.Text(text, TextStyle.Mark, x + (column.Width / 2), middle + (TextStyle.Mark.CapHeight / 2), Align.Centre);
+                break;
+            case Kind.Mark:
+                canvas.Text(text, measure.Fitting(text, TextStyle.Mark, column.Width - (2 * Padding)), right, middle + 0.4, Align.Right);
+                canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.6, Align.Right);
+                break;
+            case Kind.Figure:
+                var style = measure.Fitting(text, TextStyle.Cell, column.Width - (2 * Padding));
+                canvas.Text(text, style, right, middle + (style.CapHeight / 2), Align.Right);
+                break;
+            case Kind.Note:
+                var first = middle - (notes.Count * TextStyle.Small.LineHeight / 2) + TextStyle.Small.Ascent;
+                for (var line = 0; line < notes.Count; line++)
+                {
+                    canvas.Text(notes[line], TextStyle.Small, x + Padding, first + (line * TextStyle.Small.LineHeight));
+                }
+
+                break;
+            default:
+                break;
+        }
+    }
+
+    private static void Frame(Canvas canvas, List<Column> columns, double top, double height, double foot)
+    {
+        var x = 0.0;
+        canvas.Line(0, top, 0, top + height, Canvas.Thin);
+        foreach (var column in columns)
+        {
+            x += column.Width;
+            canvas.Line(x, top, x, top + height, Canvas.Thin);
+        }
+
+        canvas.Line(0, top, x, top, Canvas.Thin);
+        canvas.Line(0, top + height, x, top + height, foot);
+    }
+
+    private enum Kind
+    {
+        Tick,
+        Number,
+        Mark,
+        Figure,
+        Note,
+        Write,
+    }
+
+    private sealed record Column(Kind Kind, string Heading, double Width, Func<BendRow, string> Text);
+}

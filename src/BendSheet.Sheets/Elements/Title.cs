@@ -1,0 +1,88 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Layout;
+
+namespace BendSheet.Sheets.Elements;
+
+/// <summary>The head of a sheet: what the line is, and the cut length large.</summary>
+internal static class Title
+{
+    private const double CutWidth = 62;
+    private const double CutHeight = 24;
+
+    /// <summary>The full head of the first page.</summary>
+    public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
+    {
+        var textWidth = width - CutWidth - 5;
+        var name = measure.Printable(sheet.Line);
+        var nameStyle = measure.Fitting(name, TextStyle.Title, textWidth);
+        var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select(line => (Text: line, Style: nameStyle)).ToList();
+        foreach (var text in new[]
+        {
+            sheet.Project + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty),
+            sheet.Ends,
+            "Tube: " + sheet.Tube,
+            "Bender: " + sheet.Bender,
+        })
+        {
+            if (text.Length > 0)
+            {
+                lines.AddRange(measure.Wrap(text, TextStyle.Body, textWidth).Select(line => (line, TextStyle.Body)));
+            }
+        }
+
+        // As many lines as fit beside the cut length are one block with it; what is longer flows on below.
+        var beside = 0;
+        var height = 0.0;
+        while (beside < lines.Count && (height + lines[beside].Style.LineHeight <= CutHeight || beside == 0))
+        {
+            height += lines[beside].Style.LineHeight;
+            beside++;
+        }
+
+        var cutStyle = measure.Fitting(sheet.CutLength.Main, TextStyle.CutLength, CutWidth - 6);
+        yield return new(Math.Max(height, CutHeight) + 1, (canvas, top) =>
+        {
+            var y = top;
+            foreach (var (text, style) in lines.Take(beside))
+            {
+                canvas.Text(text, style, 0, y + style.Ascent);
+                y += style.LineHeight;
+            }
+
+            DrawCutLength(canvas, top, sheet, cutStyle);
+        });
+        foreach (var (text, style) in lines.Skip(beside))
+        {
+            yield return new(style.LineHeight, (canvas, top) => canvas.Text(text, style, 0, top + style.Ascent));
+        }
+    }
+
+    /// <summary>The short head of the pages that follow.</summary>
+    public static Block Continued(SheetContent sheet, TextMeasure measure, double width)
+    {
+        var text = measure.Printable($"{sheet.Line}, continued – cut length {sheet.CutLength.Main}");
+        var lines = measure.Wrap(text, measure.Fitting(text, TextStyle.Heading, width), width);
+        var style = measure.Fitting(text, TextStyle.Heading, width);
+        return new((lines.Count * style.LineHeight) + 3, (canvas, top) =>
+        {
+            for (var i = 0; i < lines.Count; i++)
+            {
+                canvas.Text(lines[i], style, 0, top + style.Ascent + (i * style.LineHeight));
+            }
+
+            var rule = top + (lines.Count * style.LineHeight) + 1;
+            canvas.Line(0, rule, canvas.Width, rule, Canvas.Thin);
+        });
+    }
+
+    private static void DrawCutLength(Canvas canvas, double top, SheetContent sheet, TextStyle style)
+    {
+        var left = canvas.Width - CutWidth;
+        canvas.Box(left, top, CutWidth, CutHeight, Canvas.Thick);
+        canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.5);
+        canvas.Text(sheet.CutLength.Main, style, left + 3, top + 13);
+        canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 17);
+        canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 21);
+    }
+}

@@ -1,0 +1,14 @@
+using BendSheet.Sheets.Drawing;
+
+namespace BendSheet.Sheets.Layout;
+
+/// <summary>A part of a sheet that is never broken across pages.</summary>
+/// <param name="Height">In millimetres; less than a page.</param>
+/// <param name="Draw">Draws it with its top at the given height, across the page's whole type area.</param>
+/// <param name="Repeated">Drawn again above it where it begins a page: the heading of a table's columns.</param>
+/// <param name="KeepWithNext">Never the last on a page: a heading.</param>
+internal sealed record Block(double Height, Action<Canvas, double> Draw, Block? Repeated = null, bool KeepWithNext = false)
+{
+    /// <summary>White space.</summary>
+    public static Block Space(double height) => new(height, static (_, _) => { });
+}

@@ -1,0 +1,70 @@
+using BendSheet.Sheets.Drawing;
+
+namespace BendSheet.Sheets.Layout;
+
+/// <summary>Running text as blocks, a block for each line, so that a text of any length flows on to the next page.</summary>
+internal static class Paragraph
+{
+    /// <summary>Width of a tick box or sign with the room behind it.</summary>
+    private const double SignWidth = 6;
+
+    private const double TickBoxSize = 3;
+
+    /// <summary>Between one step or remark and the next.</summary>
+    private const double Between = 0.5;
+
+    /// <summary>A text across the type area.</summary>
+    /// <param name="text">As typed.</param>
+    /// <param name="style">Of the text.</param>
+    /// <param name="measure">Measures it.</param>
+    /// <param name="width">Of the type area.</param>
+    /// <param name="indent">From the left.</param>
+    public static IEnumerable<Block> Of(string text, TextStyle style, TextMeasure measure, double width, double indent = 0) =>
+        measure.Wrap(text, style, width - indent).Select(line => Line(line, style, indent));
+
+    /// <summary>The heading of a part of the sheet, with a rule above it.</summary>
+    public static Block Heading(string text) => new(
+        6.5,
+        (canvas, top) =>
+        {
+            canvas.Line(0, top + 1, canvas.Width, top + 1, Canvas.Thin);
+            canvas.Text(text, TextStyle.Heading, 0, top + 1.5 + TextStyle.Heading.Ascent);
+        },
+        KeepWithNext: true);
+
+    /// <summary>A step with a box to tick in front of its first line.</summary>
+    public static IEnumerable<Block> Step(string text, TextMeasure measure, double width) => WithSign(
+        text,
+        TextStyle.Body,
+        measure,
+        width,
+        (canvas, baseline) => canvas.TickBox(0.2, baseline, TickBoxSize));
+
+    /// <summary>A remark with a sign in front of its first line.</summary>
+    public static IEnumerable<Block> Remark(string sign, string text, TextStyle style, TextMeasure measure, double width) => WithSign(
+        text, style, measure, width, (canvas, baseline) => canvas.Text(sign, style with { Bold = true }, 1.2, baseline));
+
+    private static IEnumerable<Block> WithSign(string text, TextStyle style, TextMeasure measure, double width, Action<Canvas, double> sign)
+    {
+        var lines = measure.Wrap(text, style, width - SignWidth);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var line = Line(lines[i], style, SignWidth);
+            yield return i > 0
+                ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0) }
+                : line with
+                {
+                    Height = line.Height + (lines.Count == 1 ? Between : 0),
+                    Draw = (canvas, top) =>
+                    {
+                        sign(canvas, top + style.Ascent);
+                        line.Draw(canvas, top);
+                    },
+                    KeepWithNext = lines.Count > 1,
+                };
+        }
+    }
+
+    private static Block Line(string printable, TextStyle style, double indent) =>
+        new(style.LineHeight, (canvas, top) => canvas.Text(printable, style, indent, top + style.Ascent));
+}

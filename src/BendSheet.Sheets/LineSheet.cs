@@ -1,0 +1,50 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Elements;
+using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Shape;
+
+namespace BendSheet.Sheets;
+
+/// <summary>The parts of one line's sheet, in reading order. One page wherever it fits.</summary>
+internal static class LineSheet
+{
+    /// <summary>The views never shrink below this to save a page, nor grow beyond what helps.</summary>
+    private const double LeastViews = 54;
+    private const double MostViews = 110;
+
+    /// <summary>The pages of a sheet.</summary>
+    /// <param name="sheet">What it says.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="width">Of the type area.</param>
+    /// <param name="height">Of the type area.</param>
+    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(SheetContent sheet, TextMeasure measure, double width, double height)
+    {
+        Block[] before =
+        [
+            .. Title.Of(sheet, measure, width),
+            .. ReadFirst(sheet, measure, width),
+            .. StripDrawing.Of(sheet, measure, width),
+            .. BendTable.Of(sheet, measure, width),
+        ];
+        Block[] after =
+        [
+            Paragraph.Heading("Order of work"),
+            .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, width)),
+            .. CheckList.Of(sheet, measure, width),
+            .. CautionList.Of(measure, width),
+        ];
+        var left = height - before.Sum(block => block.Height) - after.Sum(block => block.Height);
+        var views = ShapeViews.Of(sheet, measure, width, left >= LeastViews ? Math.Min(left, MostViews) : MostViews);
+        var continued = Title.Continued(sheet, measure, width);
+        return [.. PageFlow.Spread([.. before, .. views, .. after], page => page == 0 ? height : height - continued.Height)
+            .Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
+    }
+
+    private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
+        ? []
+        : [Paragraph.Heading("Read first"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
+
+    private static IReadOnlyList<(Block Block, double Top)> Under(Block head, IReadOnlyList<(Block Block, double Top)> blocks) =>
+        [(head, 0), .. blocks.Select(placed => (placed.Block, placed.Top + head.Height))];
+}
