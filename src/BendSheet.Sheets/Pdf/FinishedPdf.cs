@@ -20,7 +20,7 @@ public static class FinishedPdf
     /// <param name="document">Drawn to the end, every graphics object disposed of. It cannot be changed afterwards.</param>
     /// <param name="title">What a viewer shows in its title bar. Any text.</param>
     /// <exception cref="InvalidDataException">PDFsharp wrote something unknown: a defect, or another version of it.</exception>
-    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Optimal);
+    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest);
 
     /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.IO.Compression;
-using System.Security.Cryptography;
 using System.Text;
 
 namespace BendSheet.Sheets.Pdf;
@@ -79,8 +78,7 @@ internal sealed class ObjectWriter : IDisposable
             Write($"{_offsets[number]:D10} 00000 n \n");
         }
 
-        var hash = SHA256.HashData(_file.GetBuffer().AsSpan(0, (int)_file.Length));
-        var id = Convert.ToHexString(hash.AsSpan(0, hash.Length / 2));
+        var id = FileIdentifier.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length));
         Write($"trailer\n<</Size {_offsets.Count}{root}{info}/ID[<{id}><{id}>]>>\nstartxref\n{table}\n%%EOF\n");
         return _file.ToArray();
     }

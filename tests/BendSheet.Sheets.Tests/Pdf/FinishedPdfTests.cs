@@ -139,6 +139,23 @@ public class FinishedPdfTests
         Assert.Equal(["Page 1 (of 3)", "Page 2 (of 3)", "Page 3 (of 3)"], bookmarks.GetNodes().Select(node => node.Title), StringComparer.Ordinal);
     }
 
+    [Theory]
+    [InlineData("(Brackets) and \\backslashes\\ (")]
+    [InlineData("Left front)/Author(nobody)>>")]
+    [InlineData("endstream\nendobj\n")]
+    [InlineData("Линия 🔧")]
+    public void Any_title_comes_back_from_the_document_information(string title)
+    {
+        var document = Drawn.Varied();
+        document.Outlines.Add(title, document.Pages[0]);
+        using var pdf = PdfDocument.Open(FinishedPdf.Of(document, title));
+
+        Assert.Equal(title, pdf.Information.Title);
+        Assert.Null(pdf.Information.Author);
+        Assert.True(pdf.TryGetBookmarks(out var bookmarks));
+        Assert.Equal(title, bookmarks.GetNodes().Last().Title);
+    }
+
     [Fact]
     public void The_viewer_is_asked_to_print_at_full_size() =>
         Assert.Contains("/PrintScaling/None", Encoding.Latin1.GetString(Drawn.File(_ => { })), StringComparison.Ordinal);
