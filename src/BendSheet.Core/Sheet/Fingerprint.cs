@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Security.Cryptography;
 using System.Text;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -13,7 +12,7 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class Fingerprint
 {
-    /// <summary>The first 24 bits of SHA-256 over the line's input, as six hexadecimal digits.</summary>
+    /// <summary>The first six digits of the hash of the line's input.</summary>
     public static string Of(LineTemplate template, string project, LengthNotation notation)
     {
         var text = new StringBuilder();
@@ -36,7 +35,7 @@ public static class Fingerprint
             AddBender(text, bend.Bender);
         }
 
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())).AsSpan(0, 3));
+        return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
     }
 
     private static void AddEnd(StringBuilder text, LineEnd end)

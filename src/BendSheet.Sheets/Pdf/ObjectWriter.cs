@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Text;
+using BendSheet.Core.Sheet;
 
 namespace BendSheet.Sheets.Pdf;
 
@@ -78,7 +79,7 @@ internal sealed class ObjectWriter : IDisposable
             Write($"{_offsets[number]:D10} 00000 n \n");
         }
 
-        var id = FileIdentifier.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length));
+        var id = ContentHash.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length));
         Write($"trailer\n<</Size {_offsets.Count}{root}{info}/ID[<{id}><{id}>]>>\nstartxref\n{table}\n%%EOF\n");
         return _file.ToArray();
     }
