@@ -89,9 +89,13 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
             moved);
     }
 
-    /// <summary>A rectangle; filled white where it has to cover what lies under it.</summary>
-    public void Box(double x, double y, double boxWidth, double height, double pen = Medium, bool covers = false) =>
-        graphics.DrawRectangle(new XPen(XColors.Black, pen), covers ? XBrushes.White : null, left + x, y, boxWidth, height);
+    /// <summary>A rectangle.</summary>
+    public void Box(double x, double y, double boxWidth, double height, double pen = Medium) =>
+        graphics.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
+
+    /// <summary>Covers what was drawn before.</summary>
+    public void Blank(double x, double y, double blankWidth, double height) =>
+        graphics.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
     public void Bubble(string printable, TextStyle style, double x, double y, double radius)

@@ -23,7 +23,7 @@ internal static class BendTable
             yield break;
         }
 
-        var columns = Columns(sheet, width);
+        var columns = Columns(sheet, measure, width);
         var heading = HeadingRow(columns, measure);
         yield return Paragraph.Heading("Bends in working order");
         yield return heading with { KeepWithNext = true };
@@ -47,7 +47,8 @@ internal static class BendTable
         }
     }
 
-    private static List<Column> Columns(SheetContent sheet, double width)
+    /// <summary>Each column at least as wide as its longest figure in the smallest type; what is left is to write in.</summary>
+    private static List<Column> Columns(SheetContent sheet, TextMeasure measure, double width)
     {
         var unit = sheet.Notation.Symbol;
         List<Column> columns =
@@ -70,6 +71,10 @@ internal static class BendTable
             new(Kind.Figure, $"straight after, {unit}", 16, row => row.StraightAfter),
             new(Kind.Figure, "1° here moves B", 16, row => row.Lever),
         ]);
+        columns = columns.ConvertAll(column => column with
+        {
+            Width = Math.Max(column.Width, sheet.Rows.Max(row => measure.Width(column.Text(row), TextStyle.Small)) + (2 * Padding)),
+        });
         var left = width - columns.Sum(column => column.Width);
         if (sheet.Rows.All(row => row.Remark.Length == 0))
         {

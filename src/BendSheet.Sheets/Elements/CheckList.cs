@@ -7,25 +7,30 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>Distances to measure on the finished piece, with room to write what was measured.</summary>
 internal static class CheckList
 {
-    private const int PerRow = 4;
     private const double RowHeight = 6;
 
-    /// <summary>The distances, four in a row, and the box the piece fits into.</summary>
+    /// <summary>To write a figure in.</summary>
+    private const double LeastLine = 9;
+    private const double Gap = 2;
+
+    private static readonly TextStyle Style = TextStyle.Body with { Tabular = true };
+
+    /// <summary>The distances, as many in a row as there is room for, and the box the piece fits into.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
         yield return Paragraph.Heading("Check on the finished piece: straight-line distances (a corner is where two straights would meet)");
-        var column = width / PerRow;
-        foreach (var row in sheet.Checks.Chunk(PerRow))
+        var checks = sheet.Checks.Select(check => $"{check.From} to {check.To}: {check.Distance.Main}").ToList();
+        var perRow = (int)Math.Clamp(width / (checks.Max(text => measure.Width(text, Style)) + LeastLine + (2 * Gap)), 1, 4);
+        var column = width / perRow;
+        foreach (var row in checks.Chunk(perRow))
         {
             yield return new(RowHeight, (canvas, top) =>
             {
-                var baseline = top + TextStyle.Cell.Ascent + 0.5;
+                var baseline = top + Style.Ascent + 0.8;
                 for (var i = 0; i < row.Length; i++)
                 {
-                    var text = $"{row[i].From} to {row[i].To}: {row[i].Distance.Main}";
-                    canvas.Text(text, TextStyle.Body with { Tabular = true }, i * column, baseline);
-                    var from = (i * column) + measure.Width(text, TextStyle.Body with { Tabular = true }) + 2;
-                    canvas.Line(from, baseline + 0.4, ((i + 1) * column) - 4, baseline + 0.4, Canvas.Thin);
+                    canvas.Text(row[i], Style, i * column, baseline);
+                    canvas.Line((i * column) + measure.Width(row[i], Style) + Gap, baseline + 0.4, ((i + 1) * column) - Gap, baseline + 0.4, Canvas.Thin);
                 }
             });
         }

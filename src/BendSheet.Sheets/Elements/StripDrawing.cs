@@ -34,19 +34,23 @@ internal static class StripDrawing
         var labelTop = tubeTop + TubeHeight + 2.5;
         var endsTop = labelTop + (labelRows.Count * labelHeight);
 
-        yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.Symbol} from the cut end of A (hatched: what becomes the bend)");
+        yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.UnitName} from the cut end of A (hatched: what becomes the bend)");
         yield return new(endsTop + TextStyle.Small.LineHeight + 1, (canvas, top) =>
         {
             DrawTube(canvas, top + tubeTop, strip, At);
-            for (var i = 0; i < strip.Bends.Length; i++)
+            double BubbleY(int i) => top + tubeTop - 2.5 - BubbleRadius - (bubbles.Row(i) * BubbleRow);
+            double LabelY(int i) => top + labelTop + (labelRows.Row(i) * labelHeight);
+            for (var i = 0; i < labels.Count; i++)
             {
-                var x = At(strip.Bends[i].Mark);
-                var bubbleY = top + tubeTop - 2.5 - BubbleRadius - (bubbles.Row(i) * BubbleRow);
-                var labelY = top + labelTop + (labelRows.Row(i) * labelHeight);
-                canvas.Line(x, bubbleY, x, top + tubeTop + TubeHeight + 1.5, Canvas.Thick);
-                canvas.Line(x, top + tubeTop + TubeHeight + 1.5, x, labelY, Canvas.Thin);
-                canvas.Bubble(sheet.Rows[i].Number, TextStyle.Small with { Bold = true }, x, bubbleY, BubbleRadius);
-                labels[i].Draw(canvas, labelRows.X(i), labelY);
+                canvas.Line(labels[i].X, BubbleY(i), labels[i].X, top + tubeTop + TubeHeight + 1.5, Canvas.Thick);
+                canvas.Line(labels[i].X, top + tubeTop + TubeHeight + 1.5, labels[i].X, LabelY(i), Canvas.Thin);
+            }
+
+            // Over all lines, so that no line runs through a figure.
+            for (var i = 0; i < labels.Count; i++)
+            {
+                canvas.Bubble(sheet.Rows[i].Number, TextStyle.Small with { Bold = true }, labels[i].X, BubbleY(i), BubbleRadius);
+                labels[i].Draw(canvas, measure, labelRows.X(i), LabelY(i));
             }
 
             var foot = top + endsTop + TextStyle.Small.Ascent;
@@ -135,8 +139,10 @@ internal static class StripDrawing
 
         public double Width(TextMeasure measure) => Math.Max(measure.Width(Mark, MarkStyle), measure.Width(Rotation, TextStyle.Small));
 
-        public void Draw(Canvas canvas, double x, double top)
+        public void Draw(Canvas canvas, TextMeasure measure, double x, double top)
         {
+            var width = Width(measure);
+            canvas.Blank(x - (width / 2), top, width, MarkStyle.LineHeight + (Rotation.Length > 0 ? TextStyle.Small.LineHeight : 0));
             canvas.Text(Mark, MarkStyle, x, top + MarkStyle.Ascent, Align.Centre);
             canvas.Text(Rotation, TextStyle.Small, x, top + MarkStyle.LineHeight + TextStyle.Small.Ascent, Align.Centre);
         }

@@ -34,7 +34,7 @@ internal static class Title
         // As many lines as fit beside the cut length are one block with it; what is longer flows on below.
         var beside = 0;
         var height = 0.0;
-        while (beside < lines.Count && (height + lines[beside].Style.LineHeight <= CutHeight || beside == 0))
+        while (beside < lines.Count && height + (lines[beside].Style.LineHeight / 2) <= CutHeight)
         {
             height += lines[beside].Style.LineHeight;
             beside++;
