@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -32,10 +33,18 @@ public sealed record Shape(double Radius, double[] Straights, double[] Turns, do
             [.. Template().Route.Bends.Select(bend => new BendLayout(bend))]),
         Frame.Default);
 
+    /// <summary>For the message of a failed sample, with every figure to its last digit.</summary>
+    public override string ToString() => string.Create(
+        CultureInfo.InvariantCulture,
+        $"radius {Radius:R}, straights [{Text(Straights)}], turns [{Text(Turns)}], rotations [{Text(Rotations)}]");
+
     internal LineTemplate Template(Workshop.Bender bender, Func<double, Length> length) => Lines.Of(
         bender,
         [.. Legs.Select(length)],
         [.. Turns.Select((turn, i) => (Rotations[i], turn))]);
+
+    private static string Text(double[] figures) =>
+        string.Join(", ", figures.Select(figure => figure.ToString("R", CultureInfo.InvariantCulture)));
 
     private static Gen<Shape> Of(int fewest, int most, Gen<double> straight) =>
         from bends in Gen.Int[fewest, most]
