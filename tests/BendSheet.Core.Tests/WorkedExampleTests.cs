@@ -11,9 +11,9 @@ namespace BendSheet.Core.Tests;
 /// </summary>
 public class WorkedExampleTests
 {
-    private static readonly Fitting HalfMillimetre = new("an3", Flare.Single37, Lines.Mm(0.5), [], Lines.Mm(0));
+    private static Fitting HalfMillimetre { get; } = new("an3", Flare.Single37, Lines.Mm(0.5), [], Lines.Mm(0));
 
-    private static readonly SolvedLine Line = SolvedLine.Of(
+    private static SolvedLine Line { get; } = SolvedLine.Of(
         Lines.Of(Lines.Bender(Lines.NineSixteenths), [120, 60, 200, 80], (0, 45), (90, 30), (-45, 90)) with
         {
             From = LineEnd.Unknown with { Fitting = HalfMillimetre },

@@ -8,7 +8,7 @@ namespace BendSheet.Core.Tests.Bench;
 
 public class BenchPlanTests
 {
-    private static readonly Gen<(Shape Shape, double TakesA, double TakesB, double Trim, double ArcFactor)> Any =
+    private static Gen<(Shape Shape, double TakesA, double TakesB, double Trim, double ArcFactor)> Any { get; } =
         Gen.Select(Shape.Roomy, Gen.Double[0, 5], Gen.Double[0, 5], Gen.Double[0, 50], Gen.Double[0.95, 1.05]);
 
     [Fact]

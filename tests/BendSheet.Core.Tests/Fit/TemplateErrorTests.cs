@@ -8,7 +8,7 @@ namespace BendSheet.Core.Tests.Fit;
 
 public class TemplateErrorTests
 {
-    private static readonly MeasuringTolerance Tolerance = new(Lines.Mm(1), Lines.Deg(1.5), Lines.Deg(3));
+    private static MeasuringTolerance Tolerance { get; } = new(Lines.Mm(1), Lines.Deg(1.5), Lines.Deg(3));
 
     /// <summary>Each figure of the template changed a little, end B found again from corner points alone, the squares added up.</summary>
     [Fact]

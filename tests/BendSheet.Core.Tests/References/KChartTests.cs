@@ -12,7 +12,7 @@ public class KChartTests
     /// <summary>
     /// Faults of the print: 86° is one digit low (0.9324, exact 0.93252), 159° has 5.399 for 5.3955, 176° has 26.63 for 28.636.
     /// </summary>
-    private static readonly string[] FaultsOfThePrint = ["86", "159", "176"];
+    private static string[] FaultsOfThePrint { get; } = ["86", "159", "176"];
 
     public static TheoryData<string, string> Rows { get; } = ReadRows();
 

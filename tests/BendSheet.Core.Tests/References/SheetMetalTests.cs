@@ -13,8 +13,8 @@ public class SheetMetalTests
 {
     private const string Table = "bend_allowance.csv";
 
-    private static readonly double CoefficientOfRadius = AssertGeometry.Number(ReferenceTable.Printed(Table, "ba_formula_coef_R"));
-    private static readonly double CoefficientOfThickness = AssertGeometry.Number(ReferenceTable.Printed(Table, "ba_formula_coef_T"));
+    private static double CoefficientOfRadius { get; } = AssertGeometry.Number(ReferenceTable.Printed(Table, "ba_formula_coef_R"));
+    private static double CoefficientOfThickness { get; } = AssertGeometry.Number(ReferenceTable.Printed(Table, "ba_formula_coef_T"));
 
     /// <summary>
     /// The print works out each bend's deduction, rounds it to a thousandth and takes three of them off: three times half a thousandth,

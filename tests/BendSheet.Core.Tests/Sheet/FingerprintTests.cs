@@ -7,7 +7,7 @@ namespace BendSheet.Core.Tests.Sheet;
 
 public class FingerprintTests
 {
-    private static readonly Dictionary<string, Func<LineTemplate, LineTemplate>> Changes = new(StringComparer.Ordinal)
+    private static Dictionary<string, Func<LineTemplate, LineTemplate>> Changes { get; } = new(StringComparer.Ordinal)
     {
         ["name"] = line => line with { Name = "front-right" },
         ["habit"] = line => line with { Habit = MeasuringHabit.Outside },

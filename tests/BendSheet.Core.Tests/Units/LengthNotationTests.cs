@@ -4,7 +4,7 @@ namespace BendSheet.Core.Tests.Units;
 
 public class LengthNotationTests
 {
-    private static readonly LengthNotation Metric = new(Imperial: false, FractionsOf: 32);
+    private static LengthNotation Metric { get; } = new(Imperial: false, FractionsOf: 32);
 
     [Theory]
     [InlineData(0, "0.0")]

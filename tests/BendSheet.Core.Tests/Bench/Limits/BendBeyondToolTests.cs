@@ -7,7 +7,7 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 
 public class BendBeyondToolTests
 {
-    private static readonly Bender UpTo90 = Lines.Bender(10) with { LargestBend = Lines.Deg(90) };
+    private static Bender UpTo90 { get; } = Lines.Bender(10) with { LargestBend = Lines.Deg(90) };
 
     [Fact]
     public void A_bend_larger_than_the_tool_makes_is_an_error_at_the_bend() => OneFinding.Is(

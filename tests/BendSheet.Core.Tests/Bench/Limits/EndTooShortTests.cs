@@ -8,7 +8,7 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 
 public class EndTooShortTests
 {
-    private static readonly Fitting Flared = new(
+    private static Fitting Flared { get; } = new(
         "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
 
     [Fact]
