@@ -3,7 +3,10 @@ namespace BendSheet.Core.Tests.References;
 public class ReferenceTableTests
 {
     public static TheoryData<string> Files { get; } =
-        [.. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "references"), "*.csv").Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal)];
+    [
+        .. Directory.GetFiles(Path.Combine(AppContext.BaseDirectory, "references"), "*.csv")
+            .Select(path => Path.GetFileName(path)).Order(StringComparer.Ordinal),
+    ];
 
     [Theory]
     [MemberData(nameof(Files))]

@@ -11,7 +11,9 @@ public class StripTests
         var plan = FullLine.Template.Plan();
         var strip = Strip.Of(FullLine.Template, plan);
         Assert.Equal(plan.CutLength, strip.Length);
-        Assert.Equal(plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)), strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
+        Assert.Equal(
+            plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),
+            strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
         Assert.Equal([0.0, 90.0, -45.0], strip.Bends.Select(bend => bend.Rotation.Degrees));
         Assert.Equal([string.Empty, "90° cw", "45° ccw"], strip.Bends.Select(bend => bend.RotationText), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);

@@ -75,6 +75,10 @@ public class EndTooShortTests
     }
 
     [Fact]
+    public void Just_enough_straight_is_silent() => OneFinding.None(
+        Line([35, 35], Flared, Flared, (0, 180)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(10)) });
+
+    [Fact]
     public void Doing_what_the_finding_says_makes_it_silent() => Gen.Select(Gen.Double[51, 60], Gen.Double[15, 16], Gen.Double[91, 110]).Sample(
         (leg, radius, turn) =>
         {
