@@ -47,7 +47,10 @@ internal static class AssertGeometry
 
     /// <summary>A rounded figure as it stands in print: within half of its last printed unit.</summary>
     public static void Printed(string printed, double actual, string what = "figure") =>
-        Near(Number(printed), actual, (0.5 * LastUnit(printed)) + Tolerance, what);
+        Near(Number(printed), actual, HalfOf(LastUnit(printed)), what);
+
+    /// <summary>Half of a printed step. Where two steps are equally near, to a millionth of a step, print may take either.</summary>
+    public static double HalfOf(double step) => (0.5 + 1e-6) * step;
 
     /// <summary>A figure that the print sometimes cuts off and sometimes rounds: within one of its last printed unit.</summary>
     public static void PrintedCutOff(string printed, double actual, string what = "figure") =>

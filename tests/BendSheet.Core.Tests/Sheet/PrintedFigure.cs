@@ -11,11 +11,11 @@ internal static class PrintedFigure
     {
         var step = notation.Imperial ? Length.MillimetresPerInch / notation.FractionsOf : 0.5;
         var off = exact.Millimetres - Millimetres(text, notation);
-        AssertGeometry.AtMost(step / 2, Math.Abs(off), $"{text} for {exact}");
+        AssertGeometry.AtMost(AssertGeometry.HalfOf(step), Math.Abs(off), $"{text} for {exact}");
         if (notation.Imperial)
         {
             var side = text.EndsWith('+') ? 1 : text.EndsWith('−') ? -1 : 0;
-            Assert.True(side == 0 ? Math.Abs(off) <= (0.25 * step) + 1e-4 : side * off > (0.25 * step) - 1e-4, $"{text} for {exact}");
+            Assert.True(side == 0 ? Math.Abs(off) <= (0.25 + 2e-6) * step : side * off > 0.25 * step, $"{text} for {exact}");
         }
     }
 

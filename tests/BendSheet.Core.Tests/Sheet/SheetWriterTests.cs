@@ -40,7 +40,7 @@ public class SheetWriterTests
                 AssertGeometry.Printed(WithTenths(row.Bend), bend.Bend.Turn.Degrees, "bend");
                 AssertGeometry.Printed(WithTenths(row.Pull), bend.Pull.Degrees, "pull");
                 var dial = AssertGeometry.Number(WithTenths(row.Dial));
-                AssertGeometry.AtMost(0.05, Math.Abs(Math.IEEERemainder(dial - bend.Dial.Degrees, 360)), "dial");
+                AssertGeometry.AtMost(AssertGeometry.HalfOf(0.1), Math.Abs(Math.IEEERemainder(dial - bend.Dial.Degrees, 360)), "dial");
             }
         },
         iter: 200);
