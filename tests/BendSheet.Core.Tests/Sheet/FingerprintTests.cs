@@ -1,0 +1,110 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Tests.Sheet;
+
+public class FingerprintTests
+{
+    private static Dictionary<string, Func<LineTemplate, LineTemplate>> Changes { get; } = new(StringComparer.Ordinal)
+    {
+        ["name"] = line => line with { Name = "front-right" },
+        ["habit"] = line => line with { Habit = MeasuringHabit.Outside },
+        ["made"] = line => line with { Made = true },
+        ["tube diameter"] = line => line with { Tube = line.Tube with { OutsideDiameter = Lines.Mm(4.75) } },
+        ["tube wall"] = line => line with { Tube = line.Tube with { Wall = Lines.Mm(0.7) } },
+        ["tube wall unknown"] = line => line with { Tube = line.Tube with { Wall = null } },
+        ["tube material"] = line => line with { Tube = line.Tube with { Material = "steel" } },
+        ["smallest radius"] = line => line with { Tube = line.Tube with { SmallestRadius = Lines.Mm(10) } },
+        ["wire diameter"] = line => line with { Wire = line.Wire with { Diameter = Lines.Mm(2.5) } },
+        ["wire radius"] = line => line with { Wire = line.Wire with { Radius = Lines.Mm(5) } },
+        ["tolerance of straights"] = line => line with { Tolerance = line.Tolerance! with { Straight = Lines.Mm(2) } },
+        ["tolerance of bends"] = line => line with { Tolerance = line.Tolerance! with { Bend = Lines.Deg(2) } },
+        ["tolerance of rotations"] = line => line with { Tolerance = line.Tolerance! with { Rotate = Lines.Deg(2) } },
+        ["no tolerance"] = line => line with { Tolerance = null },
+        ["where A goes"] = line => line with { From = line.From with { At = "rear tee" } },
+        ["where B goes"] = line => line with { To = line.To with { At = "rear tee" } },
+        ["trim"] = line => line with { To = line.To with { Trim = Lines.Mm(26) } },
+        ["no fitting at A"] = line => line with { From = line.From with { Fitting = null } },
+        ["fitting name"] = line => AtA(line, fitting => fitting with { Name = "an4" }),
+        ["flare"] = line => AtA(line, fitting => fitting with { Flare = Flare.Bubble }),
+        ["takes"] = line => AtA(line, fitting => fitting with { Takes = Lines.Mm(0.6) }),
+        ["straight at the end"] = line => AtA(line, fitting => fitting with { Straight = Lines.Mm(36) }),
+        ["hardware name"] = line => AtA(line, fitting => fitting with { SlideOns = [new("nut", Lines.Mm(17)), new("ring", Lines.Mm(9))] }),
+        ["hardware length"] = line => AtA(line, fitting => fitting with { SlideOns = [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(8))] }),
+        ["hardware order"] = line => AtA(line, fitting => fitting with { SlideOns = [.. fitting.SlideOns.Reverse()] }),
+        ["hardware left out"] = line => AtA(line, fitting => fitting with { SlideOns = fitting.SlideOns[..1] }),
+        ["ends swapped"] = line => line with { From = line.To, To = line.From },
+        ["tool name"] = line => line.OnTool(FullLine.Hand with { Name = "other" }),
+        ["tool radius"] = line => line.OnTool(FullLine.Hand with { Radius = Lines.Mm(15) }),
+        ["tool mark"] = line => line.OnTool(FullLine.Hand with { Mark = MarkPlace.Middle }),
+        ["tool offset"] = line => line.OnTool(FullLine.Hand with { Offset = Lines.Mm(1.4) }),
+        ["tool grip"] = line => line.OnTool(FullLine.Hand with { Grip = Lines.Mm(13) }),
+        ["tool follow"] = line => line.OnTool(FullLine.Hand with { Follow = Lines.Mm(11) }),
+        ["tool's largest bend"] = line => line.OnTool(FullLine.Hand with { LargestBend = Lines.Deg(120) }),
+        ["arc factor"] = line => line.OnTool(FullLine.Hand with { ArcFactor = 1.02 }),
+        ["tool of one bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = Lines.Bender(20, "big") } : bend),
+        ["a leg"] = line => line.WithRows(row => row.Straight == Lines.Mm(60) ? row with { Straight = Lines.Mm(60.001) } : row),
+        ["a bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Turn = Lines.Deg(30.001) } : bend),
+        ["a rotation"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Rotation = Lines.Deg(-90) } : bend),
+        ["a note"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Note = "here" } : bend),
+        ["reversed"] = line => line with { Route = line.Route.Reversed() },
+        ["mirrored"] = line => line with { Route = line.Route.Mirrored() },
+        ["a row more"] = line => line with { Route = Lines.Of(FullLine.Hand, [120, 60, 200, 80, 0.001], (0, 45), (90, 30), (-45, 90), (0, 1)).Route },
+    };
+
+    public static TheoryData<string> WhatChanges { get; } = [.. Changes.Keys];
+
+    [Theory]
+    [MemberData(nameof(WhatChanges))]
+    public void It_changes_when_an_input_changes(string what) => Assert.NotEqual(
+        Of(FullLine.Template), Of(Changes[what](FullLine.Template)), StringComparer.Ordinal);
+
+    [Fact]
+    public void No_two_changes_give_the_same() => Assert.Equal(
+        Changes.Count, Changes.Values.Select(change => Of(change(FullLine.Template))).Distinct(StringComparer.Ordinal).Count());
+
+    [Fact]
+    public void It_changes_with_the_project_and_the_notation()
+    {
+        var template = FullLine.Template;
+        var all = new[]
+        {
+            Of(template),
+            Fingerprint.Of(template, "Wren", FullLine.Metric),
+            Fingerprint.Of(template, "Finch", FullLine.Metric.Other),
+            Fingerprint.Of(template, "Finch", FullLine.Metric with { FractionsOf = 64 }),
+        };
+        Assert.Equal(4, all.Distinct(StringComparer.Ordinal).Count());
+    }
+
+    [Fact]
+    public void It_does_not_change_with_the_places_where_things_were_typed()
+    {
+        var elsewhere = new SourcePosition("renamed.yaml", 99, 7);
+        var hand = FullLine.Hand with { RadiusAt = elsewhere };
+        var moved = FullLine.Template.WithRows(row => row with
+        {
+            StraightAt = elsewhere,
+            Bend = row.Bend is { } bend ? bend with { TurnAt = elsewhere, Bender = hand } : null,
+        }) with
+        {
+            At = elsewhere,
+            Bender = hand,
+        };
+        Assert.Equal(Of(FullLine.Template), Of(moved));
+    }
+
+    [Fact]
+    public void It_is_six_hexadecimal_digits_and_stands_on_the_sheet()
+    {
+        Assert.Matches("^[0-9a-f]{6}$", Of(FullLine.Template));
+        Assert.Equal(Of(FullLine.Template), FullLine.Content(FullLine.Template).Fingerprint);
+    }
+
+    private static string Of(LineTemplate template) => Fingerprint.Of(template, "Finch", FullLine.Metric);
+
+    private static LineTemplate AtA(LineTemplate line, Func<Fitting, Fitting> change) =>
+        line with { From = line.From with { Fitting = change(line.From.Fitting!) } };
+}

@@ -1,0 +1,206 @@
+using BendSheet.Core.Bench;
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+using CsCheck;
+
+namespace BendSheet.Core.Tests.Sheet;
+
+public class SheetWriterTests
+{
+    [Theory]
+    [InlineData(false, 32)]
+    [InlineData(true, 16)]
+    [InlineData(true, 32)]
+    [InlineData(true, 64)]
+    public void No_figure_differs_from_the_rounded_figure_of_the_plan(bool imperial, int fractions) => Shape.Roomy.Sample(
+        shape =>
+        {
+            var notation = new LengthNotation(imperial, fractions);
+            var template = shape.Template(Lines.Bender(shape.Radius) with { ArcFactor = 1.02 }, Length.FromMillimetres) with
+            {
+                From = new(null, FullLine.An3 with { SlideOns = [], Straight = Lines.Mm(0) }, Length.Zero),
+                To = new(null, null, Lines.Mm(13.3)),
+            };
+            var plan = template.Plan();
+            var sheet = FullLine.Content(template, notation);
+            Is(plan.CutLength, sheet.CutLength, notation);
+            Is(plan.DevelopedLength, sheet.DevelopedLength, notation);
+            Assert.Equal(plan.Bends.Length, sheet.Rows.Length);
+            foreach (var (bend, row) in plan.Bends.Zip(sheet.Rows))
+            {
+                PrintedFigure.Is(bend.Mark, row.Mark, notation);
+                PrintedFigure.IsWithUnit(bend.Mark, row.MarkOther, notation.Other);
+                PrintedFigure.Is(bend.Mark - plan.FlareFaceA, row.MarkFromFace!, notation);
+                PrintedFigure.Is(bend.StraightAfter, row.StraightAfter, notation);
+                PrintedFigure.IsWithUnit(bend.Lever, row.Lever, notation);
+                AssertGeometry.Printed(WithTenths(row.Bend), bend.Bend.Turn.Degrees, "bend");
+                AssertGeometry.Printed(WithTenths(row.Pull), bend.Pull.Degrees, "pull");
+                var dial = AssertGeometry.Number(WithTenths(row.Dial));
+                AssertGeometry.AtMost(AssertGeometry.HalfOf(0.1), Math.Abs(Math.IEEERemainder(dial - bend.Dial.Degrees, 360)), "dial");
+            }
+        },
+        iter: 200);
+
+    [Fact]
+    public void Check_distances_are_those_between_the_corners() => Shape.Roomy.Sample(
+        shape =>
+        {
+            var corners = CornerPoints.Build(shape.Legs, shape.Turns, shape.Rotations);
+            var checks = FullLine.Content(shape.Template()).Checks;
+            Assert.Equal(corners.Length - 1, checks.Length);
+            for (var i = 0; i < checks.Length; i++)
+            {
+                Assert.Equal("A", checks[i].From);
+                Assert.Equal(i == checks.Length - 1 ? "B" : FormattableString.Invariant($"corner {i + 1}"), checks[i].To);
+                Is(Lines.Mm(corners[0].DistanceTo(corners[i + 1])), checks[i].Distance, FullLine.Metric);
+            }
+        },
+        iter: 200);
+
+    [Fact]
+    public void The_heading_says_what_and_of_what()
+    {
+        var sheet = FullLine.Content(FullLine.Template, FullLine.Metric.Other);
+        Assert.Equal("front-left", sheet.Line);
+        Assert.Equal("Finch", sheet.Project);
+        Assert.Equal("A: front tee → B: left caliper hose", sheet.Ends);
+        Assert.Equal("3/16 in × 0.028 in, copper-nickel", sheet.Tube);
+        Assert.Equal("hand, radius 9/16 in", sheet.Bender);
+        Assert.False(sheet.Made);
+        Assert.True(FullLine.Content(FullLine.Template with { Made = true }).Made);
+        Assert.Equal("A: end A → B: end B", FullLine.Content(Lines.Of(Lines.Bender(10), [50])).Ends);
+        Assert.Equal("radius 10 mm", FullLine.Content(Lines.Of(Lines.Bender(10, name: string.Empty), [50])).Bender);
+    }
+
+    [Fact]
+    public void Rows_are_in_working_order_with_rotation_dial_pull_and_note()
+    {
+        var rows = FullLine.Content(FullLine.Template).Rows;
+        Assert.Equal(["1", "2", "3"], rows.Select(row => row.Number), StringComparer.Ordinal);
+        Assert.Equal(["–", "90° cw", "45° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
+        Assert.Equal(["0°", "90°", "45°"], rows.Select(row => row.Dial), StringComparer.Ordinal);
+        Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
+        Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
+        Assert.Equal(["clear of the tank", string.Empty, string.Empty], rows.Select(row => row.Remark), StringComparer.Ordinal);
+        Assert.All(rows, row => Assert.Null(row.Tool));
+    }
+
+    [Fact]
+    public void Where_A_is_flared_and_takes_something_both_datums_are_shown()
+    {
+        // Start of bend 1 at 0.5 + 114.0819, the tool's offset 1.3 behind it: 115.8819 from the cut end, 115.3819 from the flare face.
+        var sheet = FullLine.Content(FullLine.Template);
+        Assert.Equal("116.0", sheet.Rows[0].Mark);
+        Assert.Equal("115.5", sheet.Rows[0].MarkFromFace);
+        Assert.Equal("Marks count from the cut end of A; once A is flared, measure from the flare face with the second column.", sheet.Datum);
+    }
+
+    [Fact]
+    public void Elsewhere_only_the_cut_end_is_the_datum()
+    {
+        var template = FullLine.Template;
+        OneDatum(template with { From = template.From with { Fitting = null } });
+        OneDatum(template with { From = template.From with { Fitting = FullLine.An3 with { Takes = Length.Zero } } });
+        OneDatum(template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } });
+    }
+
+    [Fact]
+    public void Several_tools_are_named_in_each_row()
+    {
+        var big = Lines.Bender(20, "big");
+        var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
+        var sheet = FullLine.Content(template);
+        Assert.Equal(["hand", "hand", "big"], sheet.Rows.Select(row => row.Tool), StringComparer.Ordinal);
+        Assert.Equal("tool: hand; clear of the tank", sheet.Rows[0].Remark);
+        Assert.Equal("tool: big", sheet.Rows[2].Remark);
+        Assert.Equal("hand, radius 14.2875 mm; big, radius 20 mm", sheet.Bender);
+    }
+
+    [Fact]
+    public void What_must_be_read_first_are_the_warnings_the_springback_and_the_measuring_error()
+    {
+        var template = FullLine.Template;
+        var tight = template with { Tube = template.Tube with { SmallestRadius = Lines.Mm(15) } };
+        var (warning, sheet) = (Assert.Single(SolvedLine.Of(tight).Findings), FullLine.Content(tight));
+        Assert.Equal(3, sheet.ReadFirst.Length);
+        Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
+        Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
+        Assert.Equal(
+            "Measured to 1.0 mm, 1.5° of bend and 3° of rotation, the template places end B to about 12.5 mm (one standard deviation).",
+            sheet.ReadFirst[2]);
+        Assert.Single(FullLine.Content(template with { Tolerance = null }).ReadFirst);
+    }
+
+    [Fact]
+    public void A_straight_tube_has_a_sheet_without_rows_and_without_springback()
+    {
+        var sheet = FullLine.Content(Lines.Of(Lines.Bender(10), [321]));
+        Assert.Empty(sheet.Rows);
+        Assert.Empty(sheet.ReadFirst);
+        Assert.Equal("321.0 mm", sheet.CutLength.Main);
+        Assert.Equal(("A", "B"), (Assert.Single(sheet.Checks).From, sheet.Checks[0].To));
+        Assert.Equal("321.0 mm × 5.0 mm × 5.0 mm", sheet.Envelope);
+    }
+
+    [Fact]
+    public void A_U_bend_has_no_corner_to_measure_to()
+    {
+        var template = Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 180), (90, 45)) with
+        {
+            Habit = MeasuringHabit.Straight,
+            Wire = new(null, Lines.Mm(10)),
+        };
+        Assert.Equal(["corner 2", "B"], FullLine.Content(template).Checks.Select(check => check.To), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Sixty_bends_are_sixty_rows()
+    {
+        var bends = Enumerable.Range(0, 60).Select(i => (Rotate: i * 37.0 % 360, Turn: 20.0 + i)).ToArray();
+        var sheet = FullLine.Content(Lines.Of(Lines.Bender(10), [.. Enumerable.Repeat(100.0, 61)], bends));
+        Assert.Equal(60, sheet.Rows.Length);
+        Assert.Equal("60", sheet.Rows[^1].Number);
+    }
+
+    [Fact]
+    public void The_envelope_and_the_shape_are_those_of_the_centreline()
+    {
+        var solved = SolvedLine.Of(FullLine.Template);
+        var sheet = SheetWriter.Of(solved, "Finch", FullLine.Metric);
+        var box = Envelope.Of(solved.Centreline!, FullLine.Template.Tube.OutsideDiameter);
+        var printed = sheet.Envelope.Split(" × ");
+        PrintedFigure.IsWithUnit(box.X, printed[0], FullLine.Metric);
+        PrintedFigure.IsWithUnit(box.Y, printed[1], FullLine.Metric);
+        PrintedFigure.IsWithUnit(box.Z, printed[2], FullLine.Metric);
+        Assert.Same(solved.Centreline, sheet.Shape);
+        Assert.Equal(FullLine.Template.Tube.OutsideDiameter, sheet.TubeDiameter);
+        Assert.Equal(FullLine.Metric, sheet.Notation);
+    }
+
+    [Fact]
+    public void A_line_that_cannot_be_made_has_no_sheet() => Assert.Throws<ArgumentException>(
+        () => FullLine.Content(Lines.Of(Lines.Bender(10), [5, 50], (0, 90))));
+
+    private static void OneDatum(LineTemplate template)
+    {
+        var sheet = FullLine.Content(template);
+        Assert.Equal("Marks count from the cut end of A.", sheet.Datum);
+        Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromFace));
+    }
+
+    private static void Is(Length exact, Figure figure, LengthNotation notation)
+    {
+        PrintedFigure.IsWithUnit(exact, figure.Main, notation);
+        PrintedFigure.IsWithUnit(exact, figure.Other, notation.Other);
+    }
+
+    private static string WithTenths(string angle)
+    {
+        Assert.EndsWith("°", angle, StringComparison.Ordinal);
+        return angle.Contains('.', StringComparison.Ordinal) ? angle[..^1] : angle[..^1] + ".0";
+    }
+}

@@ -1,0 +1,46 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Tests.Sheet;
+
+public class StripTests
+{
+    [Fact]
+    public void Everything_on_it_lies_where_the_plan_has_it()
+    {
+        var plan = FullLine.Template.Plan();
+        var strip = Strip.Of(FullLine.Template, plan);
+        Assert.Equal(plan.CutLength, strip.Length);
+        Assert.Equal(
+            plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),
+            strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
+        Assert.Equal([0.0, 90.0, -45.0], strip.Bends.Select(bend => bend.Rotation.Degrees));
+        Assert.Equal([string.Empty, "90° cw", "45° ccw"], strip.Bends.Select(bend => bend.RotationText), StringComparer.Ordinal);
+        Assert.True(strip.FlaredA);
+        Assert.True(strip.FlaredB);
+        Assert.Equal(25, strip.Trim.Millimetres);
+    }
+
+    [Fact]
+    public void What_goes_on_first_lies_furthest_from_the_end()
+    {
+        var strip = FullLine.Content(FullLine.Template).Strip;
+        Assert.Equal(["sleeve", "nut"], strip.HardwareA.Select(piece => piece.Name), StringComparer.Ordinal);
+        Assert.Equal(["tube nut"], strip.HardwareB.Select(piece => piece.Name), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_bend_in_the_same_plane_as_the_one_before_has_no_rotation_to_print() =>
+        Assert.Empty(FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 45), (0, 45))).Strip.Bends[1].RotationText);
+
+    [Fact]
+    public void Bare_ends_carry_nothing()
+    {
+        var strip = FullLine.Content(Lines.Of(Lines.Bender(10), [50])).Strip;
+        Assert.Empty(strip.HardwareA);
+        Assert.Empty(strip.HardwareB);
+        Assert.False(strip.FlaredA);
+        Assert.False(strip.FlaredB);
+        Assert.Equal(Length.Zero, strip.Trim);
+    }
+}

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Tests.Sheet;
+
+public class WorkOrderTests
+{
+    // To cut: 411.932 of straight, 1.01 times 41.145 of arc, 2.5 for the flares and 25 to trim: 480.989 mm, 18.937 in.
+    [Fact]
+    public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
+        [
+            "Cut the tube square to 481.0 mm (18 15/16 in). Deburr it inside and out and blow it out, with eye protection. Letter the ends A and B.",
+            "Before anything is flared, mark every bend from the cut end of A, each from the end and not from the mark before, and draw a line along the tube as the dial's zero.",
+            "End A, before the flare: slide on the nut (17.0 mm), then the sleeve (9.0 mm), each with the side that meets the fitting towards A.",
+            "Make the 37° single flare at end A. It takes up 0.5 mm of tube, which is in the lengths.",
+            "Make bends 1 to 3 in that order, the A side held in the tool and the B side swept. Each mark goes under the start-of-bend line (the tool's offset is already in the marks) of the tool. Tick each row of the table as it is done.",
+            "Lay the piece beside the wire and measure the check distances before end B is finished.",
+            "Offer the line up on the car and trim end B: 25.0 mm (31/32+ in) was left on for this. Cut square, deburr, blow out.",
+            "End B, before the flare: slide on the tube nut (20.0 mm), each with the side that meets the fitting towards B.",
+            "Make the 45° double flare at end B. It takes up 2.0 mm of tube, which is in the lengths.",
+            "Blow the line through, look at both seats, and cap the ends until it is fitted.",
+        ],
+        FullLine.Content(FullLine.Template).Order,
+        StringComparer.Ordinal);
+
+    [Theory]
+    [InlineData(Flare.Single37, "37° single flare")]
+    [InlineData(Flare.Single45, "45° single flare")]
+    [InlineData(Flare.Double45, "45° double flare")]
+    [InlineData(Flare.Bubble, "bubble flare")]
+    public void Hardware_is_slid_on_before_its_flare_is_made_at_either_end(Flare flare, string words)
+    {
+        var template = FullLine.Template;
+        var fitting = FullLine.An3 with { Flare = flare };
+        var order = FullLine.Content(template with
+        {
+            From = template.From with { Fitting = fitting },
+            To = template.To with { Fitting = fitting },
+        }).Order;
+        foreach (var end in new[] { "A", "B" })
+        {
+            var slideOn = Only(order, $"End {end}, before the flare: slide on the nut (17.0 mm), then the sleeve (9.0 mm)");
+            var flared = Only(order, $"Make the {words} at end {end}.");
+            Assert.True(slideOn < flared);
+        }
+    }
+
+    [Fact]
+    public void Everything_is_marked_before_the_first_flare_and_end_B_is_left_for_last()
+    {
+        var order = FullLine.Content(FullLine.Template).Order;
+        Assert.True(Only(order, "Before anything is flared, mark every bend") < Only(order, "Make the 37°"));
+        Assert.True(Only(order, "Make bends") < Only(order, "Offer the line up"));
+        Assert.True(Only(order, "Offer the line up") < Only(order, "End B, before the flare"));
+    }
+
+    [Fact]
+    public void Plain_ends_and_no_trim_leave_out_their_steps()
+    {
+        var order = FullLine.Content(FullLine.Template with { From = LineEnd.Unknown, To = LineEnd.Unknown }).Order;
+        Assert.DoesNotContain(order, step => step.Contains("slide on", StringComparison.Ordinal));
+        Assert.DoesNotContain(order, step => step.StartsWith("Make the", StringComparison.Ordinal));
+        Assert.DoesNotContain(order, step => step.Contains("trim", StringComparison.Ordinal));
+        Assert.Equal(5, order.Length);
+    }
+
+    [Fact]
+    public void A_flare_that_takes_up_nothing_says_nothing_of_it()
+    {
+        var template = FullLine.Template;
+        var order = FullLine.Content(template with
+        {
+            From = template.From with { Fitting = FullLine.An3 with { Takes = Length.Zero } },
+        }).Order;
+        Assert.Contains("Make the 37° single flare at end A.", order, StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_straight_tube_is_not_bent()
+    {
+        var order = FullLine.Content(Lines.Of(Lines.Bender(10), [321])).Order;
+        Assert.Equal(2, order.Length);
+        Assert.StartsWith("Cut the tube square to 321.0 mm", order[0], StringComparison.Ordinal);
+        Assert.StartsWith("Blow the line through", order[1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_single_bend_is_not_numbered() => Assert.Contains(
+        FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50], (0, 90))).Order,
+        step => step.StartsWith(
+            "Make the bend, the A side held in the tool and the B side swept. Each mark goes under the start-of-bend line of the tool.",
+            StringComparison.Ordinal));
+
+    [Fact]
+    public void Each_tool_has_its_own_line()
+    {
+        var big = Lines.Bender(20, "big") with { Mark = MarkPlace.Middle };
+        var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
+        var step = Assert.Single(FullLine.Content(template).Order, step => step.StartsWith("Make bends", StringComparison.Ordinal));
+        Assert.Contains(
+            "Each mark goes under the tool's own line: hand, the start-of-bend line (the tool's offset is already in the marks), big, the middle-of-bend line.",
+            step,
+            StringComparison.Ordinal);
+    }
+
+    private static int Only(ImmutableArray<string> order, string start) =>
+        order.IndexOf(Assert.Single(order, step => step.StartsWith(start, StringComparison.Ordinal)));
+}
