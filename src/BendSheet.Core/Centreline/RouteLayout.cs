@@ -67,6 +67,9 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
         }
 
         var corner = LegConversion.CornerToCorner(leg.Measured, template.Habit, template.Wire, before?.Bend.Turn, after?.Bend.Turn);
-        return new(corner, corner - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero), leg.At);
+        var left = corner - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
+
+        // Bends that just meet leave nothing, not the last digit of a subtraction.
+        return new(corner, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
     }
 }

@@ -12,7 +12,7 @@ public static class Cautions
         "Nuts and sleeves go on before the flare. Nothing goes on flare seats; sealant only on taper threads whose maker allows it.",
         "Deburr, clean and blow out every piece, with eye protection.",
         "Support the line and keep it clear of heat, edges and moving parts through full steering and suspension travel.",
-        "Leak-test under pressure before driving, and check again after the first drive.",
+        "Leak-test under pressure, and check every joint again, before driving.",
     ];
 
     /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>

@@ -57,6 +57,9 @@ public readonly record struct Length : IComparable<Length>
     /// <summary>Not shorter than.</summary>
     public static bool operator >=(Length left, Length right) => left.Millimetres >= right.Millimetres;
 
+    /// <summary>Shorter by more than what counts as the same length: a piece that just fits, fits.</summary>
+    public bool FallsShortOf(Length need) => need - this > Tolerances.SamePoint;
+
     /// <inheritdoc/>
     public int CompareTo(Length other) => Millimetres.CompareTo(other.Millimetres);
 

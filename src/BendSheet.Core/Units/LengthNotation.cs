@@ -50,17 +50,18 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     private static string MillimetreFigure(Length length)
     {
         var steps = RoundToWhole(length.Millimetres / MillimetreStep);
-        return (steps * MillimetreStep).ToString("0.0", CultureInfo.InvariantCulture);
+        // A zero from below has a minus sign of its own.
+        return (steps == 0 ? 0 : steps * MillimetreStep).ToString("0.0", CultureInfo.InvariantCulture);
     }
 
     private string InchFigure(Length length)
     {
-        var exactSteps = Math.Abs(length.Inches) * FractionsOf;
+        var exactSteps = length.Inches * FractionsOf;
         var steps = RoundToWhole(exactSteps);
         var rest = exactSteps - steps;
-        var sign = length.Inches < 0 && steps > 0 ? "-" : string.Empty;
+        var sign = steps < 0 ? "-" : string.Empty;
         var nearly = rest > 0.25 + Noise ? "+" : rest < -0.25 - Noise ? "−" : string.Empty;
-        return sign + Fraction((long)steps, FractionsOf) + nearly;
+        return sign + Fraction((long)Math.Abs(steps), FractionsOf) + nearly;
     }
 
     private static double RoundToWhole(double steps) =>

@@ -19,8 +19,7 @@ public class CautionsTests
     [InlineData("with eye protection")]
     [InlineData("support the line")]
     [InlineData("clear of heat, edges and moving parts through full steering and suspension travel")]
-    [InlineData("leak-test under pressure before driving")]
-    [InlineData("check again")]
+    [InlineData("leak-test under pressure, and check every joint again, before driving")]
     [InlineData("local rules, the makers' instructions and a licensed mechanic's inspection come first")]
     [InlineData("this sheet gives geometry: it does not approve a brake system")]
     public void Each_subject_is_there(string words) =>
@@ -36,7 +35,7 @@ public class CautionsTests
     [Fact]
     public void A_rotation_is_explained_by_where_one_stands_and_which_way_is_clockwise()
     {
-        Assert.Contains("looking along the tube from A to B", Cautions.Rotation, StringComparison.Ordinal);
-        Assert.Contains("cw = clockwise", Cautions.Rotation, StringComparison.Ordinal);
+        Assert.Contains("looking from A along the tube", Cautions.Rotation, StringComparison.Ordinal);
+        Assert.Contains("cw: clockwise; ccw: counterclockwise", FullLine.Content(FullLine.Template).Datum, StringComparison.Ordinal);
     }
 }

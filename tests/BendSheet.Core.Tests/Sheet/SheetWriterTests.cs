@@ -96,7 +96,7 @@ public class SheetWriterTests
         var sheet = FullLine.Content(FullLine.Template);
         Assert.Equal("116.0", sheet.Rows[0].Mark);
         Assert.Equal("115.5", sheet.Rows[0].MarkFromFace);
-        Assert.Equal("Marks count from the cut end of A; once A is flared, measure from the flare face with the second column.", sheet.Datum);
+        Assert.Equal("Marks count from the cut end of A. Once A is flared, use the column from the flare face. cw: clockwise; ccw: counterclockwise.", sheet.Datum);
     }
 
     [Fact]
@@ -109,15 +109,15 @@ public class SheetWriterTests
     }
 
     [Fact]
-    public void Several_tools_are_named_in_each_row()
+    public void A_bend_on_another_tool_than_the_lines_names_it()
     {
         var big = Lines.Bender(20, "big");
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var sheet = FullLine.Content(template);
-        Assert.Equal(["hand", "hand", "big"], sheet.Rows.Select(row => row.Tool), StringComparer.Ordinal);
-        Assert.Equal("tool: hand; clear of the tank", sheet.Rows[0].Remark);
+        Assert.Equal([null, null, "big"], sheet.Rows.Select(row => row.Tool), StringComparer.Ordinal);
+        Assert.Equal("clear of the tank", sheet.Rows[0].Remark);
         Assert.Equal("tool: big", sheet.Rows[2].Remark);
-        Assert.Equal("hand, radius 14.2875 mm; big, radius 20 mm", sheet.Bender);
+        Assert.Equal("hand, radius 9/16 in; big, radius 20 mm", sheet.Bender);
     }
 
     [Fact]
@@ -130,7 +130,7 @@ public class SheetWriterTests
         Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
         Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
         Assert.Equal(
-            "Measured to 1.0 mm, 1.5° of bend and 3° of rotation, the template places end B to about 12.5 mm (one standard deviation).",
+            "Measured to 1 mm, 1.5° bend and 3° rotation, the template places end B to about 12.5 mm (standard deviation).",
             sheet.ReadFirst[2]);
         Assert.Single(FullLine.Content(template with { Tolerance = null }).ReadFirst);
     }
@@ -188,7 +188,7 @@ public class SheetWriterTests
     private static void OneDatum(LineTemplate template)
     {
         var sheet = FullLine.Content(template);
-        Assert.Equal("Marks count from the cut end of A.", sheet.Datum);
+        Assert.Equal("Marks count from the cut end of A. cw: clockwise; ccw: counterclockwise.", sheet.Datum);
         Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromFace));
     }
 

@@ -10,15 +10,13 @@ public class WorkOrderTests
     [Fact]
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
-            "Cut the tube square to 481.0 mm (18 15/16 in). Deburr it inside and out and blow it out, with eye protection. Letter the ends A and B.",
-            "Before anything is flared, mark every bend from the cut end of A, each from the end and not from the mark before, and draw a line along the tube as the dial's zero.",
-            "End A, before the flare: slide on the nut (17.0 mm), then the sleeve (9.0 mm), each with the side that meets the fitting towards A.",
-            "Make the 37° single flare at end A. It takes up 0.5 mm of tube, which is in the lengths.",
-            "Make bends 1 to 3 in that order, the A side held in the tool and the B side swept. Each mark goes under the start-of-bend line (the tool's offset is already in the marks) of the tool. Tick each row of the table as it is done.",
+            "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
+            "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.",
+            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm).",
+            "Make bends 1 to 3 in that order: A side held, B side swept, mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
             "Lay the piece beside the wire and measure the check distances before end B is finished.",
             "Offer the line up on the car and trim end B: 25.0 mm (31/32+ in) was left on for this. Cut square, deburr, blow out.",
-            "End B, before the flare: slide on the tube nut (20.0 mm), each with the side that meets the fitting towards B.",
-            "Make the 45° double flare at end B. It takes up 2.0 mm of tube, which is in the lengths.",
+            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm).",
             "Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
         FullLine.Content(FullLine.Template).Order,
@@ -40,9 +38,8 @@ public class WorkOrderTests
         }).Order;
         foreach (var end in new[] { "A", "B" })
         {
-            var slideOn = Only(order, $"End {end}, before the flare: slide on the nut (17.0 mm), then the sleeve (9.0 mm)");
-            var flared = Only(order, $"Make the {words} at end {end}.");
-            Assert.True(slideOn < flared);
+            var step = order[Only(order, $"End {end}: slide on nut (17 mm), then sleeve (9 mm)")];
+            Assert.True(step.IndexOf("slide on", StringComparison.Ordinal) < step.IndexOf($"make the {words}", StringComparison.Ordinal));
         }
     }
 
@@ -50,9 +47,9 @@ public class WorkOrderTests
     public void Everything_is_marked_before_the_first_flare_and_end_B_is_left_for_last()
     {
         var order = FullLine.Content(FullLine.Template).Order;
-        Assert.True(Only(order, "Before anything is flared, mark every bend") < Only(order, "Make the 37°"));
+        Assert.True(Only(order, "Before flaring, mark every bend") < Only(order, "End A: slide on"));
         Assert.True(Only(order, "Make bends") < Only(order, "Offer the line up"));
-        Assert.True(Only(order, "Offer the line up") < Only(order, "End B, before the flare"));
+        Assert.True(Only(order, "Offer the line up") < Only(order, "End B: slide on"));
     }
 
     [Fact]
@@ -60,9 +57,17 @@ public class WorkOrderTests
     {
         var order = FullLine.Content(FullLine.Template with { From = LineEnd.Unknown, To = LineEnd.Unknown }).Order;
         Assert.DoesNotContain(order, step => step.Contains("slide on", StringComparison.Ordinal));
-        Assert.DoesNotContain(order, step => step.StartsWith("Make the", StringComparison.Ordinal));
+        Assert.DoesNotContain(order, step => step.Contains("make the", StringComparison.Ordinal));
         Assert.DoesNotContain(order, step => step.Contains("trim", StringComparison.Ordinal));
         Assert.Equal(5, order.Length);
+    }
+
+    [Fact]
+    public void Hardware_on_a_plain_end_waits_for_no_flare()
+    {
+        var template = FullLine.Template;
+        var order = FullLine.Content(template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } }).Order;
+        Assert.EndsWith("seat sides towards A.", order[Only(order, "End A:")], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -73,7 +78,7 @@ public class WorkOrderTests
         {
             From = template.From with { Fitting = FullLine.An3 with { Takes = Length.Zero } },
         }).Order;
-        Assert.Contains("Make the 37° single flare at end A.", order, StringComparer.Ordinal);
+        Assert.EndsWith("; make the 37° single flare.", order[Only(order, "End A:")], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -81,7 +86,7 @@ public class WorkOrderTests
     {
         var order = FullLine.Content(Lines.Of(Lines.Bender(10), [321])).Order;
         Assert.Equal(2, order.Length);
-        Assert.StartsWith("Cut the tube square to 321.0 mm", order[0], StringComparison.Ordinal);
+        Assert.StartsWith("Cut square to 321.0 mm", order[0], StringComparison.Ordinal);
         Assert.StartsWith("Blow the line through", order[1], StringComparison.Ordinal);
     }
 
@@ -89,7 +94,7 @@ public class WorkOrderTests
     public void A_single_bend_is_not_numbered() => Assert.Contains(
         FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50], (0, 90))).Order,
         step => step.StartsWith(
-            "Make the bend, the A side held in the tool and the B side swept. Each mark goes under the start-of-bend line of the tool.",
+            "Make the bend: A side held, B side swept, mark at the tool's start-of-bend line; tick the table.",
             StringComparison.Ordinal));
 
     [Fact]
@@ -99,7 +104,7 @@ public class WorkOrderTests
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var step = Assert.Single(FullLine.Content(template).Order, step => step.StartsWith("Make bends", StringComparison.Ordinal));
         Assert.Contains(
-            "Each mark goes under the tool's own line: hand, the start-of-bend line (the tool's offset is already in the marks), big, the middle-of-bend line.",
+            "mark at the tool's own line (hand: start-of-bend line, its offset being in the marks already; big: middle-of-bend line)",
             step,
             StringComparison.Ordinal);
     }

@@ -36,6 +36,8 @@ public class LengthNotationTests
     [InlineData(0.7, 2, "1/2+")] // 1.4 steps
     [InlineData(12.3125, 128, "12 5/16")]
     [InlineData(-4.5, 32, "-4 1/2")]
+    [InlineData(-4.51, 32, "-4 1/2−")] // further below zero than the fraction
+    [InlineData(-0.01, 32, "0−")]
     public void Inches_are_shown_as_fractions_with_a_sign_where_they_are_not_near(double inches, int fractions, string text) =>
         Assert.Equal(text, new LengthNotation(true, fractions).Figure(Length.FromInches(inches)));
 
@@ -45,11 +47,15 @@ public class LengthNotationTests
     [InlineData(true, 0.5625, "9/16 in")]
     [InlineData(true, 1.5, "1 1/2 in")]
     [InlineData(true, 2, "2 in")]
-    [InlineData(true, 1.0 / 128, "1/128 in")]
-    [InlineData(false, 0.5625, "14.2875 mm")]
-    [InlineData(false, 3.0 / 16, "4.7625 mm")]
+    [InlineData(true, 10 / 25.4, "10 mm")]
+    [InlineData(true, 10.123 / 25.4, "0.3985 in")]
+    [InlineData(false, 0.5625, "9/16 in")]
+    [InlineData(false, 3.0 / 16, "3/16 in")]
+    [InlineData(false, 0.028, "0.028 in")]
+    [InlineData(false, 4.75 / 25.4, "4.75 mm")]
     [InlineData(false, 10 / 25.4, "10 mm")]
-    public void A_size_is_given_as_exactly_as_it_was_typed(bool imperial, double inches, string text) =>
+    [InlineData(false, 10.123 / 25.4, "10.123 mm")]
+    public void A_size_is_given_exactly_and_in_the_unit_it_is_round_in(bool imperial, double inches, string text) =>
         Assert.Equal(text, new LengthNotation(imperial, 32).Size(Length.FromInches(inches)));
 
     [Fact]

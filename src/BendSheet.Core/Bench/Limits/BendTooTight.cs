@@ -25,7 +25,7 @@ public static class BendTooTight
                     bender.RadiusAt,
                     $"line {template.Name}: {BenderNames.InWords(bender)} has a radius of {FindingFigures.Mm(bender.Radius)}, not more than half of the tube's {FindingFigures.Mm(template.Tube.OutsideDiameter)}: give the bend radius to the tube's centreline");
             }
-            else if (template.Tube.SmallestRadius is { } smallest && bender.Radius < smallest)
+            else if (template.Tube.SmallestRadius is { } smallest && bender.Radius.FallsShortOf(smallest))
             {
                 yield return Rule.Warning(
                     bender.RadiusAt,

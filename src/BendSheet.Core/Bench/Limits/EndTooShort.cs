@@ -23,7 +23,7 @@ public static class EndTooShort
         {
             var both = (template.From.Fitting?.StraightNeeded ?? Length.Zero) + (template.To.Fitting?.StraightNeeded ?? Length.Zero);
             var only = layout.Legs[0];
-            if (only.StraightLeft < both)
+            if (only.StraightLeft.FallsShortOf(both))
             {
                 yield return Rule.Error(
                     only.At,
@@ -33,21 +33,21 @@ public static class EndTooShort
             yield break;
         }
 
-        if (Short("A", template.From, layout.Legs[0], layout.Bends[0]) is { } atA)
+        if (Short("A", "before", template.From, layout.Legs[0], layout.Bends[0]) is { } atA)
         {
             yield return atA;
         }
 
-        if (Short("B", template.To, layout.Legs[^1], layout.Bends[^1]) is { } atB)
+        if (Short("B", "after", template.To, layout.Legs[^1], layout.Bends[^1]) is { } atB)
         {
             yield return atB;
         }
     }
 
     /// <summary>A leg too short even for its bends is the other rule's subject: one cause, one finding.</summary>
-    private static Finding? Short(string end, LineEnd lineEnd, LegLayout leg, BendLayout bend)
+    private static Finding? Short(string end, string side, LineEnd lineEnd, LegLayout leg, BendLayout bend)
     {
-        if (lineEnd.Fitting is not { } fitting || leg.StraightLeft < Length.Zero || leg.StraightLeft >= fitting.StraightNeeded)
+        if (lineEnd.Fitting is not { } fitting || leg.StraightLeft < Length.Zero || !leg.StraightLeft.FallsShortOf(fitting.StraightNeeded))
         {
             return null;
         }
@@ -56,7 +56,7 @@ public static class EndTooShort
         var reason = fitting.Straight >= fitting.SlideOnLength ? "to be flared" : "for what is slid on";
         return Rule.Error(
             leg.At,
-            $"the straight at end {end} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs {FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left before the bend; {Cure(leg, bend, need)}");
+            $"the straight at end {end} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs {FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left {side} the bend; {Cure(leg, bend, need)}");
     }
 
     private static string Cure(LegLayout leg, BendLayout bend, Length need)

@@ -12,14 +12,14 @@ public static class FindingFigures
     private const double Noise = 1e-7;
 
     /// <summary>To the nearest.</summary>
-    public static string Mm(Length length) => Figure(Math.Round(length.Millimetres * 10, MidpointRounding.AwayFromZero) / 10);
+    public static string Mm(Length length) => Figure(length, steps => Math.Round(Math.Round(steps, 6), MidpointRounding.AwayFromZero));
 
     /// <summary>Rounded up.</summary>
-    public static string UpMm(Length length) => Figure(Math.Ceiling((length.Millimetres * 10) - Noise) / 10);
+    public static string UpMm(Length length) => Figure(length, steps => Math.Ceiling(steps - Noise));
 
     /// <summary>Rounded down.</summary>
-    public static string DownMm(Length length) => Figure(Math.Floor((length.Millimetres * 10) + Noise) / 10);
+    public static string DownMm(Length length) => Figure(length, steps => Math.Floor(steps + Noise));
 
-    private static string Figure(double millimetres) => string.Create(
-        CultureInfo.InvariantCulture, $"{millimetres:0.0} mm ({millimetres / Length.MillimetresPerInch:0.000} in)");
+    private static string Figure(Length length, Func<double, double> round) => string.Create(
+        CultureInfo.InvariantCulture, $"{round(length.Millimetres * 10) / 10:0.0} mm ({round(length.Inches * 1000) / 1000:0.000} in)");
 }

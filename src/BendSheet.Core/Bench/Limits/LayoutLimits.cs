@@ -14,7 +14,7 @@ public static class LayoutLimits
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(layout),
         .. BendTooTight.Check(template, layout),
-        .. TooLittleToHold.Check(layout),
+        .. TooLittleToHold.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
     ];
 }

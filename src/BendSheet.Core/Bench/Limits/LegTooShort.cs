@@ -38,13 +38,14 @@ public static class LegTooShort
             ({ } first, { } second) => $"its two bends ({AngleNotation.Figure(first.Bend.Turn)} and {AngleNotation.Figure(second.Bend.Turn)})",
             _ => $"its bend ({AngleNotation.Figure((before ?? after)!.Bend.Turn)})",
         };
+        var needs = before is null || after is null ? "it needs" : "they need";
         var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
         var halfTangents = HalfTangent(before) + HalfTangent(after);
         var radius = corner.Millimetres / halfTangents;
         var cure = radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
             : "no radius would fit; measure again";
-        return $"leg {number} is {FindingFigures.UpMm(shortfall)} too short for {bends}: they need {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
+        return $"leg {number} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
     }
 
     private static double HalfTangent(BendLayout? bend) => bend is null ? 0 : Math.Tan(bend.Bend.Turn.Radians / 2);

@@ -15,11 +15,11 @@ public static class MarkOffTube
     {
         foreach (var bend in plan.Bends)
         {
-            if (bend.Mark < Length.Zero)
+            if (bend.Mark.FallsShortOf(Length.Zero))
             {
                 yield return Finding(bend, $"{FindingFigures.UpMm(Length.Zero - bend.Mark)} before the cut end of A");
             }
-            else if (bend.Mark > plan.CutLength)
+            else if (plan.CutLength.FallsShortOf(bend.Mark))
             {
                 yield return Finding(bend, $"{FindingFigures.UpMm(bend.Mark - plan.CutLength)} beyond the cut end of B");
             }

@@ -6,9 +6,10 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Bench.Limits;
 
 /// <summary>
-/// Beside a bend of 180° or more the flat parts are carried over unchanged, so the tube's U is wider or narrower than the wire's by
-/// twice the difference of the radii. Never silently.
+/// Beside a bend of 180° or more the flat parts are carried over unchanged, so the ends of the tube's bend lie further or less far apart
+/// than the wire's. Never silently.
 /// </summary>
+/// <remarks>Chord of an arc, 2·R·|sin(bend/2)|: for a U-bend twice the radius.</remarks>
 public static class SpreadChanged
 {
     /// <summary>The rule.</summary>
@@ -26,13 +27,15 @@ public static class SpreadChanged
                 continue;
             }
 
-            var change = 2 * (bend.Radius - wire);
-            if (Math.Abs(change.Millimetres) < Tolerances.SamePoint.Millimetres)
+            var chord = 2 * Math.Abs(Math.Sin(bend.Bend.Turn.Radians / 2));
+            var wider = wire.FallsShortOf(bend.Radius);
+            var size = chord * (wider ? bend.Radius - wire : wire - bend.Radius);
+            if (size <= Tolerances.SamePoint)
             {
                 continue;
             }
 
-            var (size, word) = change > Length.Zero ? (change, "further apart") : (Length.Zero - change, "closer together");
+            var word = wider ? "further apart" : "closer together";
             yield return Rule.Warning(
                 bend.Bend.TurnAt,
                 $"the legs beside bend {i + 1} ({AngleNotation.Figure(bend.Bend.Turn)}) come out {FindingFigures.Mm(size)} {word} in tube than in the wire, because the tool's radius is not the wire's: check that they still fit");

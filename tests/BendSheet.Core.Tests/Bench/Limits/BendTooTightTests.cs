@@ -21,7 +21,7 @@ public class BendTooTightTests
         Severity.Error,
         BendTooTight.Rule,
         Lines.RadiusAt,
-        "line front-left: bender hand has a radius of 2.4 mm (0.094 in), not more than half of the tube's 4.8 mm (0.189 in): "
+        "line front-left: bender hand has a radius of 2.4 mm (0.094 in), not more than half of the tube's 4.8 mm (0.188 in): "
         + "give the bend radius to the tube's centreline");
 
     [Fact]

@@ -8,6 +8,20 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 
 public class EndTooShortTests
 {
+    [Fact]
+    public void A_straight_that_just_fits_is_silent_whatever_the_last_digit_says()
+    {
+        for (var need = 200; need < 400; need += 3)
+        {
+            var fitting = Flared with { Straight = Lines.Mm(need / 10.0) };
+            for (var radius = 90; radius < 160; radius++)
+            {
+                var line = Lines.Of(Lines.Bender(radius / 10.0), [(need + radius) / 10.0, 100], (0, 90));
+                OneFinding.None(line with { From = line.From with { Fitting = fitting with { SlideOns = [] } } });
+            }
+        }
+    }
+
     private static Fitting Flared { get; } = new(
         "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
 
@@ -17,8 +31,8 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(0),
-        "the straight at end A is 3.0 mm (0.118 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left before the bend; "
-        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.276 in)");
+        "the straight at end A is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left before the bend; "
+        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in)");
 
     [Fact]
     public void So_must_the_straight_at_B() => OneFinding.Is(
@@ -26,8 +40,8 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(1),
-        "the straight at end B is 3.0 mm (0.118 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left before the bend; "
-        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.276 in)");
+        "the straight at end B is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left after the bend; "
+        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in)");
 
     [Fact]
     public void Hardware_needs_its_own_length_where_the_file_asks_for_less() => OneFinding.Is(
@@ -35,7 +49,7 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(0),
-        "the straight at end A is 6.0 mm (0.236 in) too short: fitting an3 needs 26.0 mm (1.024 in) for what is slid on and 20.0 mm (0.787 in) is left before the bend; "
+        "the straight at end A is 6.0 mm (0.237 in) too short: fitting an3 needs 26.0 mm (1.024 in) for what is slid on and 20.0 mm (0.787 in) is left before the bend; "
         + "move the bend further from the end, or use a radius of at most 4.0 mm (0.157 in)");
 
     [Fact]

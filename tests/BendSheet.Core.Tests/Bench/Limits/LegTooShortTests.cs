@@ -9,13 +9,17 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 public class LegTooShortTests
 {
     [Fact]
+    public void A_flat_part_of_nothing_on_the_wires_own_radius_fits() => OneFinding.None(
+        Lines.Of(Lines.Bender(4), [50, 0, 50], (0, 15), (90, 90)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(4)) });
+
+    [Fact]
     public void A_leg_between_two_bends_needs_both_setbacks() => OneFinding.Is(
         Lines.Of(Lines.Bender(Lines.NineSixteenths), [120, 20, 100], (0, 90), (180, 90)),
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(1),
-        "leg 2 is 8.6 mm (0.339 in) too short for its two bends (90° and 90°): they need 28.6 mm (1.126 in) and the leg is 20.0 mm (0.787 in) corner to corner; "
-        + "the largest radius that would fit is 10.0 mm (0.394 in); measure again, use a smaller bend or move the corners apart");
+        "leg 2 is 8.6 mm (0.338 in) too short for its two bends (90° and 90°): they need 28.6 mm (1.125 in) and the leg is 20.0 mm (0.787 in) corner to corner; "
+        + "the largest radius that would fit is 10.0 mm (0.393 in); measure again, use a smaller bend or move the corners apart");
 
     [Fact]
     public void The_first_leg_needs_the_setback_of_its_one_bend() => OneFinding.Is(
@@ -23,8 +27,8 @@ public class LegTooShortTests
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(0),
-        "leg 1 is 4.3 mm (0.169 in) too short for its bend (90°): they need 14.3 mm (0.563 in) and the leg is 10.0 mm (0.394 in) corner to corner; "
-        + "the largest radius that would fit is 10.0 mm (0.394 in); measure again, use a smaller bend or move the corners apart");
+        "leg 1 is 4.3 mm (0.169 in) too short for its bend (90°): it needs 14.3 mm (0.563 in) and the leg is 10.0 mm (0.394 in) corner to corner; "
+        + "the largest radius that would fit is 10.0 mm (0.393 in); measure again, use a smaller bend or move the corners apart");
 
     [Fact]
     public void So_does_the_last_leg() =>
@@ -36,7 +40,7 @@ public class LegTooShortTests
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(1),
-        "leg 2 is 20.0 mm (0.787 in) too short for its two bends (90° and 90°): they need 20.0 mm (0.787 in) and the leg is 0.0 mm (0.000 in) corner to corner; "
+        "leg 2 is 20.0 mm (0.788 in) too short for its two bends (90° and 90°): they need 20.0 mm (0.788 in) and the leg is 0.0 mm (0.000 in) corner to corner; "
         + "no radius would fit; measure again");
 
     [Fact]

@@ -34,6 +34,10 @@ public class MarkOffTubeTests
     }
 
     [Fact]
+    public void A_mark_that_lies_at_the_cut_end_but_for_the_last_digit_is_on_the_tube() =>
+        OneFinding.None(Lines.Of(Lines.Bender(9) with { Offset = Lines.Mm(-23.3) }, [32.3, 100], (0, 90)));
+
+    [Fact]
     public void A_mark_at_the_very_end_is_on_the_tube() => OneFinding.None(Line(offset: -20, 30, 100));
 
     [Fact]

@@ -7,6 +7,18 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 public class SpreadChangedTests
 {
     [Fact]
+    public void A_full_turn_does_not_spread_its_legs() => OneFinding.None(Line(360, wireRadius: 4));
+
+    [Fact]
+    public void Three_quarters_of_a_turn_spread_by_the_chord() => OneFinding.Is(
+        Line(270, wireRadius: 4),
+        Severity.Warning,
+        SpreadChanged.Rule,
+        Lines.TurnAt(0),
+        "the legs beside bend 1 (270°) come out 15.6 mm (0.612 in) further apart in tube than in the wire, because the tool's radius is not the wire's: "
+        + "check that they still fit");
+
+    [Fact]
     public void On_a_larger_radius_the_legs_come_out_further_apart() => OneFinding.Is(
         Line(180, wireRadius: 4),
         Severity.Warning,

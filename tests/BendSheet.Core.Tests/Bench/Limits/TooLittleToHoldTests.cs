@@ -7,6 +7,17 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 public class TooLittleToHoldTests
 {
     [Fact]
+    public void Just_enough_to_hold_is_silent() =>
+        OneFinding.None(Lines.Of(Lines.Bender(10) with { Grip = Lines.Mm(22.3) }, [32.3, 100], (0, 90)));
+
+    [Fact]
+    public void What_is_trimmed_off_after_the_bends_is_still_there_to_be_swept()
+    {
+        var line = Lines.Of(Lines.Bender(10) with { Follow = Lines.Mm(15) }, [100, 15], (0, 90));
+        OneFinding.None(line with { To = line.To with { Trim = Lines.Mm(25) } });
+    }
+
+    [Fact]
     public void The_held_side_is_the_straight_before_the_bend() => OneFinding.Is(
         Lines.Of(Lines.Bender(10) with { Grip = Lines.Mm(12) }, [100, 30, 100], (0, 90), (90, 90)),
         Severity.Warning,
