@@ -25,7 +25,7 @@ internal static class BendTable
 
         var columns = Columns(sheet, measure, width);
         var heading = HeadingRow(columns, measure);
-        yield return Paragraph.Heading("Bends in working order");
+        yield return Block.Space(1.5);
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
         {

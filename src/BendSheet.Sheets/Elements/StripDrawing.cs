@@ -35,7 +35,7 @@ internal static class StripDrawing
         var endsTop = labelTop + (labelRows.Count * labelHeight);
 
         yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.UnitName} from the cut end of A (hatched: what becomes the bend)");
-        yield return new(endsTop + TextStyle.Small.LineHeight + 1, (canvas, top) =>
+        yield return new(endsTop + TextStyle.Small.LineHeight, (canvas, top) =>
         {
             DrawTube(canvas, top + tubeTop, strip, At);
             double BubbleY(int i) => top + tubeTop - 2.5 - BubbleRadius - (bubbles.Row(i) * BubbleRow);
