@@ -76,8 +76,9 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
     {
         foreach (var (key, value) in map.Entries)
         {
-            NameCheck.CanBePrinted(key, $"a {kind}", context);
-            _all.Add((key.Text, read(key.Text, value, context)));
+            // Kept by the name that was typed, so that a line that uses it is not reported as well, but never printed under it.
+            var name = NameCheck.CanBePrinted(key, $"a {kind}", context) ? key.Text : string.Empty;
+            _all.Add((key.Text, read(name, value, context)));
         }
     }
 
@@ -94,8 +95,8 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
 
         var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).ToList();
         var nearest = NearestWord.Of(name.Text, names);
-        var cure = nearest is not null ? $"did you mean `{nearest}`?"
-            : names.Count > 0 ? $"the file has `{string.Join("`, `", names)}`"
+        var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
+            : names.Count > 0 ? $"the file has {Listed(names)}"
             : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"
             : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` behind its colon";
         context.Report(FileRules.UnknownName.Error(name.Position, $"there is no {kind} called {AsTyped.Show(name.Text)}: {cure}"));
@@ -112,8 +113,8 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
 
         if (_all.Count > 1 && !_isSaidTwice)
         {
-            var names = string.Join("`, `", _all.Select(entry => entry.Name));
-            context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of `{names}`"));
+            var names = Listed(_all.Select(entry => entry.Name));
+            context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
         }
 
         return null;
@@ -121,4 +122,6 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
 
     /// <summary>Whether the file has any, readable or not.</summary>
     public bool Any => _all.Count > 0;
+
+    private static string Listed(IEnumerable<string> names) => string.Join(", ", names.Select(name => AsTyped.Show(name)));
 }
