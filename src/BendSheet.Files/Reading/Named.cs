@@ -4,15 +4,23 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Reading;
 
 /// <summary>
-/// The tubes, benders or fittings of a file, by name. One that could not be read keeps its name, so that a line that uses it is not
-/// reported as well.
+/// The tubes, benders or fittings of a file, by name. One that could not be read keeps its name, and where all of them could not be read
+/// every name may be theirs, so that a line that uses one is not reported as well.
 /// </summary>
 /// <typeparam name="T">Tube, bender or fitting.</typeparam>
 internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
     where T : class
 {
+    /// <summary>A finding lists no more names than fit on a few lines of a terminal.</summary>
+    private const int MostListed = 12;
+
+    /// <summary>A mistyped name is compared with no more than this; a workshop has fewer, and a file of nothing but names ends soon.</summary>
+    private const int MostCompared = 100;
+
     private readonly List<(string Name, T? Value)> _all = [];
+    private readonly Dictionary<string, T?> _byName = new(StringComparer.Ordinal);
     private bool _isSaidTwice;
+    private bool _mayHaveMore;
 
     /// <summary>Reads the long form, a map of names, or the short form, a single one without a name.</summary>
     /// <param name="file">The top of the file.</param>
@@ -37,63 +45,21 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
         {
             ReadSeveral(several, read, shortForm, context);
         }
-    }
-
-    private void ReadSingle(YamlValue? single, Func<string, YamlValue, FileContext, T?> read, FileContext context)
-    {
-        if (single is YamlMap { Entries.Count: > 0 } map && map.Entries.All(entry => entry.Value is YamlMap))
+        else
         {
-            context.Report(FileRules.WrongKind.Error(
-                single.Position, $"`{kind}` is a single {kind} without a name: write `{kinds}` above several, or above one with a name"));
-            ReadAll(map, read, context);
-            return;
-        }
-
-        _all.Add((string.Empty, single is null ? null : read(string.Empty, single, context)));
-    }
-
-    private void ReadSeveral(YamlValue several, Func<string, YamlValue, FileContext, T?> read, bool shortForm, FileContext context)
-    {
-        if (several is not YamlMap { Entries.Count: > 0 } map)
-        {
-            context.Report(FileRules.WrongKind.Error(
-                several.Position, $"`{kinds}` has a name for each {kind}, such as `{kinds}: {{main: {vocabulary.Example}}}`, and this is {TypedMap.Kind(several)}"));
-            return;
-        }
-
-        if (!map.Entries.Any(entry => entry.Value is YamlMap) && map.Entries.Any(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
-        {
-            var cure = shortForm ? $"write `{kind}` for a single one without a name, or put a name above its words" : "put a name above its words";
-            context.Report(FileRules.WrongKind.Error(several.Position, $"`{kinds}` has a name for each {kind}, and here the name is missing: {cure}"));
-            ReadSingle(map, read, context);
-            return;
-        }
-
-        ReadAll(map, read, context);
-    }
-
-    private void ReadAll(YamlMap map, Func<string, YamlValue, FileContext, T?> read, FileContext context)
-    {
-        foreach (var (key, value) in map.Entries)
-        {
-            // Kept by the name that was typed, so that a line that uses it is not reported as well, but never printed under it.
-            var name = NameCheck.CanBePrinted(key, $"a {kind}", context) ? key.Text : string.Empty;
-            _all.Add((key.Text, read(name, value, context)));
+            _mayHaveMore |= file.Has(kinds);
         }
     }
 
     /// <summary>The one that a name leads to, or a finding.</summary>
     public T? Find(YamlText name, FileContext context)
     {
-        foreach (var (known, value) in _all)
+        if (_byName.TryGetValue(name.Text, out var value) || _mayHaveMore)
         {
-            if (known.Length > 0 && string.Equals(known, name.Text, StringComparison.Ordinal))
-            {
-                return value;
-            }
+            return value;
         }
 
-        var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).ToList();
+        var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).Take(MostCompared).ToList();
         var nearest = NearestWord.Of(name.Text, names);
         var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
             : names.Count > 0 ? $"the file has {Listed(names)}"
@@ -113,7 +79,7 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
 
         if (_all.Count > 1 && !_isSaidTwice)
         {
-            var names = Listed(_all.Select(entry => entry.Name));
+            var names = Listed([.. _all.Take(MostCompared).Select(entry => entry.Name)]);
             context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
         }
 
@@ -123,5 +89,53 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
     /// <summary>Whether the file has any, readable or not.</summary>
     public bool Any => _all.Count > 0;
 
-    private static string Listed(IEnumerable<string> names) => string.Join(", ", names.Select(name => AsTyped.Show(name)));
+    private void ReadSingle(YamlValue? single, Func<string, YamlValue, FileContext, T?> read, FileContext context)
+    {
+        if (single is YamlMap { Entries.Count: > 0 } map && map.Entries.All(entry => entry.Value is YamlMap))
+        {
+            context.Report(FileRules.WrongKind.Error(
+                single.Position, $"`{kind}` is a single {kind} without a name: write `{kinds}` above several, or above one with a name"));
+            ReadAll(map, read, context);
+            return;
+        }
+
+        _all.Add((string.Empty, single is null ? null : read(string.Empty, single, context)));
+    }
+
+    private void ReadSeveral(YamlValue several, Func<string, YamlValue, FileContext, T?> read, bool shortForm, FileContext context)
+    {
+        if (several is not YamlMap { Entries.Count: > 0 } map)
+        {
+            _mayHaveMore = true;
+            context.Report(FileRules.WrongKind.Error(
+                several.Position, $"`{kinds}` has a name for each {kind}, such as `{kinds}: {{main: {vocabulary.Example}}}`, and this is {TypedMap.Kind(several)}"));
+            return;
+        }
+
+        if (!map.Entries.Any(entry => entry.Value is YamlMap) && map.Entries.Any(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
+        {
+            _mayHaveMore = true;
+            var cure = shortForm ? $"write `{kind}` for a single one without a name, or put a name above its words" : "put a name above its words";
+            context.Report(FileRules.WrongKind.Error(several.Position, $"`{kinds}` has a name for each {kind}, and here the name is missing: {cure}"));
+            ReadSingle(map, read, context);
+            return;
+        }
+
+        ReadAll(map, read, context);
+    }
+
+    private void ReadAll(YamlMap map, Func<string, YamlValue, FileContext, T?> read, FileContext context)
+    {
+        foreach (var (key, value) in map.Entries)
+        {
+            // Kept by the name that was typed, so that a line that uses it is not reported as well, but never printed under it.
+            var name = NameCheck.CanBePrinted(key, $"a {kind}", context) ? key.Text : string.Empty;
+            var one = read(name, value, context);
+            _all.Add((key.Text, one));
+            _byName.TryAdd(key.Text, one);
+        }
+    }
+
+    private static string Listed(List<string> names) =>
+        string.Join(", ", names.Take(MostListed).Select(name => AsTyped.Show(name))) + (names.Count > MostListed ? " and others" : string.Empty);
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Reading;
@@ -176,6 +177,22 @@ public class FileRuleTests
         Assert.Equal("2:1 missing-word; 5:1 missing-word; 11:1 unknown-word", Places(file));
     }
 
+    [Theory]
+    [InlineData("fittings:", "4:1 missing-word")]
+    [InlineData("fittings: an3", "4:11 wrong-kind")]
+    [InlineData("fittings: {}", "4:11 wrong-kind")]
+    [InlineData("fittings: {flare: none}", "4:11 wrong-kind")]
+    [InlineData("fittings: {an3: {flare: x}}", "4:25 not-a-choice")]
+    [InlineData("fittings: {an3: }", "4:17 wrong-kind")]
+    public void Fittings_that_cannot_be_read_are_not_reported_again_at_the_ends_that_use_them(string typed, string places) =>
+        Assert.Equal(places, Places(Read(Top + typed + "\n" + LongLine("from: {fitting: an3}")[Top.Length..])));
+
+    [Fact]
+    public void A_name_in_both_forms_is_one_mistake_of_each_kind_and_no_more() =>
+        Assert.Equal(
+            "2:1 said-twice; 2:7 wrong-kind",
+            Places(Read("units: mm\ntube: {main: {od: 5}}\ntubes: {main: {od: 6}}\nbender: {radius: 14}\n" + Line)));
+
     [Fact]
     public void An_unreadable_wire_is_reported_once_and_not_at_each_line_that_needs_it()
     {
@@ -198,5 +215,19 @@ public class FileRuleTests
         Assert.Equal(101, file.Findings.Length);
         Assert.Equal("106:18 too-many-mistakes", Places(file).Split("; ")[^1]);
         Assert.Contains("50 more mistakes behind them", file.Findings[^1].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_of_nothing_but_names_ends_soon_and_its_messages_stay_short()
+    {
+        const int Many = 9_000;
+        var numbers = Enumerable.Range(0, Many).ToList();
+        var clock = Stopwatch.StartNew();
+        var file = Read(
+            "units: mm\ntube: {od: 5}\nbenders:\n" + string.Concat(numbers.Select(i => $"  hand{i}: {{radius: 14}}\n"))
+            + "lines:\n" + string.Concat(numbers.Select(i => $"  l{i}: {{bender: x{i}, rows: [{{straight: 1}}]}}\n  m{i}: [{{straight: 1}}]\n")));
+        Assert.Equal(101, file.Findings.Length);
+        Assert.All(file.Findings, finding => Assert.InRange(finding.Message.Length, 20, 400));
+        Assert.InRange(clock.Elapsed, TimeSpan.Zero, TimeSpan.FromSeconds(10));
     }
 }
