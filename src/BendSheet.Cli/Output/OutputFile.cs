@@ -67,6 +67,8 @@ public static class OutputFile
         DirectoryNotFoundException => "there is no such folder",
         FileNotFoundException => "no file can be made in this place",
         PathTooLongException => "the name is too long",
+        // What the runtime makes of EFBIG, a limit on the size of files.
+        ArgumentOutOfRangeException => "the file is larger than this place takes",
         ArgumentException or NotSupportedException => "this is no name for a file",
         _ => failure.Message,
     };
