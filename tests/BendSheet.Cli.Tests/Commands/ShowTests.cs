@@ -78,6 +78,14 @@ public class ShowTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task No_row_of_the_table_ends_in_blanks()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound.Replace("bend: 45", "bend: 45, note: behind the tank", StringComparison.Ordinal)));
+        Assert.Contains("behind the tank\n", ran.Output, StringComparison.Ordinal);
+        Assert.All(ran.Output.Split('\n'), row => Assert.Equal(row.TrimEnd(), row));
+    }
+
+    [Fact]
     public async Task The_figures_are_those_of_the_same_file_piped_in()
     {
         Piped = CarFiles.Sound;
