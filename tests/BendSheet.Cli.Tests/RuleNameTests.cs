@@ -11,7 +11,7 @@ namespace BendSheet.Cli.Tests;
 public class RuleNameTests
 {
     /// <summary>Every rule of the program, by the type that holds it.</summary>
-    private static readonly List<(Type Holder, Rule Rule)> All =
+    internal static readonly List<(Type Holder, Rule Rule)> All =
     [
         .. new[] { typeof(SolvedLine).Assembly, typeof(TemplateReader).Assembly, typeof(CommandLine).Assembly }
             .SelectMany(assembly => assembly.GetTypes())

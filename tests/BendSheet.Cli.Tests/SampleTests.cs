@@ -4,14 +4,12 @@ namespace BendSheet.Cli.Tests;
 
 /// <summary>
 /// What the program says about the samples, byte for byte as in <c>samples/expected</c>. Where a change is wanted,
-/// <c>BENDSHEET_REWRITE_EXPECTED=1 dotnet test tests/BendSheet.Cli.Tests --filter SampleTests</c> writes these files again; the
+/// <c>BENDSHEET_REWRITE_EXPECTED=1 dotnet test tests/BendSheet.Cli.Tests</c> writes these files again; the
 /// difference is then read in review.
 /// </summary>
 [Collection(FromTheRepository.Name)]
 public class SampleTests : AtTheTerminal
 {
-    private const string RewriteSwitch = "BENDSHEET_REWRITE_EXPECTED";
-
     [Theory]
     [InlineData("finch.txt", 0, "show", "samples/finch.yaml")]
     [InlineData("finch.json", 0, "show", "samples/finch.yaml", "--format", "json")]
@@ -35,14 +33,14 @@ public class SampleTests : AtTheTerminal
     {
         var path = $"samples/expected/{name}";
         var bytes = Encoding.UTF8.GetBytes(text);
-        if (string.Equals(Environment.GetEnvironmentVariable(RewriteSwitch), "1", StringComparison.Ordinal))
+        if (Rewriting.IsWanted)
         {
             Directory.CreateDirectory("samples/expected");
             File.WriteAllBytes(path, bytes);
             return;
         }
 
-        Assert.True(File.Exists(path), $"{path} is missing: {RewriteSwitch}=1 writes it");
+        Assert.True(File.Exists(path), $"{path} is missing: {Rewriting.Switch}=1 writes it");
 
         // The texts first: their difference can be read.
         Assert.Equal(File.ReadAllText(path), text);
