@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using BenchmarkDotNet.Attributes;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 using BendSheet.Sheets;
-using BenchmarkDotNet.Attributes;
 
 namespace BendSheet.Benchmarks;
 
