@@ -38,8 +38,8 @@ public static class FileRules
     /// <summary>Two words that say the same thing twice, or against each other.</summary>
     public static Rule SaidTwice { get; } = File("said-twice", "Of two ways to say one thing nobody can tell which was meant.");
 
-    /// <summary>A name that cannot be part of a file's name.</summary>
-    public static Rule UnusableName { get; } = File("unusable-name", "A line's name becomes part of a file's name.");
+    /// <summary>A name that cannot be printed, or a line's that cannot be part of a file's name.</summary>
+    public static Rule UnusableName { get; } = File("unusable-name", "A name is printed on the sheet, and a line's name becomes part of a file's name.");
 
     /// <summary>A word in a place where it would do nothing.</summary>
     public static Rule OutOfPlace { get; } = File("out-of-place", "A word that would do nothing where it stands is a misunderstanding.");

@@ -1,4 +1,3 @@
-using System.Buffers;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -10,22 +9,28 @@ namespace BendSheet.Files.Reading;
 /// <param name="tubes">Of the file.</param>
 /// <param name="benders">Of the file.</param>
 /// <param name="fittings">Of the file.</param>
-/// <param name="wire">The template's wire.</param>
+/// <param name="wire">The template's wire; null where it was typed and cannot be read.</param>
 /// <param name="tolerance">How well the templates were measured.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Wire wire, MeasuringTolerance? tolerance, FileContext context)
+    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Wire? wire, MeasuringTolerance? tolerance, FileContext context)
 {
-    /// <summary>What separates folders, or means something to a shell or a file system somewhere.</summary>
-    private static readonly SearchValues<char> NotInNames = SearchValues.Create("/\\:*?\"<>|");
-
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
     {
-        var nameIsUsable = CheckName(entry.Key);
-        var line = entry.Value is YamlMap ? LongForm(entry) : ShortForm(entry);
+        var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
+        var line = entry.Value switch
+        {
+            YamlMap { Entries.Count: > 0 } map when !IsRow(map) => LongForm(entry),
+            _ => ShortForm(entry),
+        };
         return nameIsUsable ? line : null;
     }
+
+    /// <summary>Whether a map is a row that has no dash before it, rather than a line that says more.</summary>
+    private static bool IsRow(YamlMap map) =>
+        map.Entries.Any(entry => entry.Key.Text is "straight" or "bend" or "included" or "rotate")
+        && !map.Entries.Any(entry => string.Equals(entry.Key.Text, "rows", StringComparison.Ordinal));
 
     private LineTemplate? ShortForm(YamlEntry entry)
     {
@@ -45,18 +50,12 @@ internal sealed class LineReader(
         var to = End(map, "to");
         var made = map.Choice("made", [(true, "true"), (false, "false")]);
         var route = map.Value("rows") is { } rows ? RowReader.Route(rows, bender, benders, context) : null;
-        if (!map.Has("rows") && !map.HasLaterWord)
+        if (!map.Has("rows") && !map.HasLaterWord && !map.HasUnknownWord)
         {
-            context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"line `{entry.Key.Text}` has no rows: add `rows:` with the template's straights and bends"));
+            context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"line {AsTyped.Show(entry.Key.Text)} has no rows: add `rows:` with the template's straights and bends"));
         }
 
-        if (from?.Trim > Length.Zero)
-        {
-            context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf("from"), "`trim` belongs to end B (`to`): end A is finished first and all marks count from it"));
-        }
-
-        var unreadable = map.HasLaterWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null);
+        var unreadable = map.HasLaterWord || map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null);
         var line = Complete(entry, tube, bender, habit ?? MeasuringHabit.Corner, from ?? LineEnd.Unknown, to ?? LineEnd.Unknown, route);
         return unreadable || line is null || !WireIsKnown(map, line) ? null : line with { Made = made ?? false };
     }
@@ -64,7 +63,7 @@ internal sealed class LineReader(
     private LineTemplate? Complete(YamlEntry entry, Tube? tube, Bender? bender, MeasuringHabit habit, LineEnd from, LineEnd to, Route? route) =>
         tube is null || bender is null || route is null
             ? null
-            : new(entry.Key.Text, entry.Key.Position, tube, bender, wire, habit, from, to, route) { Tolerance = tolerance };
+            : new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, habit, from, to, route) { Tolerance = tolerance };
 
     private T? Chosen<T>(TypedMap map, string word, Named<T> named, YamlEntry entry)
         where T : class
@@ -74,7 +73,8 @@ internal sealed class LineReader(
             return map.Text(word) is { } name ? named.Find(name, context) : null;
         }
 
-        return named.Only(entry.Key.Position, context);
+        // What is not read yet may say it: a mirrored line has the tube of the other one.
+        return map.HasLaterWord ? null : named.Only(entry.Key.Position, context);
     }
 
     /// <summary>An end is a map, or only the name of what it connects to.</summary>
@@ -101,6 +101,12 @@ internal sealed class LineReader(
         }
 
         var trim = map.Length("trim", Range.LengthOrZero);
+        if (trim > Length.Zero && string.Equals(word, "from", StringComparison.Ordinal))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("trim"), "`trim` belongs to end B (`to`): end A is finished first and all marks count from it"));
+        }
+
         var fitting = map.Text("fitting") is { } name ? fittings.Find(name, context) : null;
         var complete = (!map.Has("fitting") || fitting is not null) && (!map.Has("trim") || trim is not null);
         var connects = map.FreeText("at");
@@ -109,34 +115,23 @@ internal sealed class LineReader(
 
     private bool WireIsKnown(TypedMap map, LineTemplate line)
     {
-        var missing = line.Habit.NeedsWireRadius() && wire.Radius is null ? "the wire's own bend radius to its centreline"
-            : line.Habit.NeedsWireDiameter() && wire.Diameter is null ? "the wire's diameter"
+        var missing = line.Habit.NeedsWireRadius() && line.Wire.Radius is null ? "the wire's own bend radius to its centreline"
+            : line.Habit.NeedsWireDiameter() && line.Wire.Diameter is null ? "the wire's diameter"
             : null;
         if (missing is null)
         {
             return true;
         }
 
+        if (wire is null)
+        {
+            // Reported where it was typed.
+            return false;
+        }
+
         var habit = MeasuringHabits.All.First(known => known.Habit == line.Habit).Word;
         context.Report(FileRules.MissingWord.Error(
             map.PositionOf("measured"), $"`measured: {habit}` needs {missing}: add it at the top of the file, such as `wire: {{diameter: 2.4 mm, radius: 4 mm}}`"));
         return false;
-    }
-
-    private bool CheckName(YamlText name)
-    {
-        var text = name.Text;
-        var wrong = string.IsNullOrWhiteSpace(text) ? "a line needs a name, such as `front-left`"
-            : text.AsSpan().IndexOfAny(NotInNames) is var at and >= 0 ? $"the line's name has `{text[at]}` in it, and it becomes part of a file's name: use letters, figures, blanks and hyphens"
-            : text[0] is '.' or '-' ? $"the line's name begins with `{text[0]}`, and it becomes part of a file's name: begin with a letter or a figure"
-            : text.Any(char.IsControl) ? "the line's name has a character in it that cannot be seen: type it again"
-            : text.Length > 100 ? "the line's name is longer than 100 characters: it has to fit into the name of a file"
-            : null;
-        if (wrong is not null)
-        {
-            context.Report(FileRules.UnusableName.Error(name.Position, wrong));
-        }
-
-        return wrong is null;
     }
 }

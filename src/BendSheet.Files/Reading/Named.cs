@@ -8,10 +8,11 @@ namespace BendSheet.Files.Reading;
 /// reported as well.
 /// </summary>
 /// <typeparam name="T">Tube, bender or fitting.</typeparam>
-internal sealed class Named<T>(string kind, string kinds)
+internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
     where T : class
 {
     private readonly List<(string Name, T? Value)> _all = [];
+    private bool _isSaidTwice;
 
     /// <summary>Reads the long form, a map of names, or the short form, a single one without a name.</summary>
     /// <param name="file">The top of the file.</param>
@@ -20,7 +21,8 @@ internal sealed class Named<T>(string kind, string kinds)
     /// <param name="context">For findings.</param>
     public void Read(TypedMap file, Func<string, YamlValue, FileContext, T?> read, bool shortForm, FileContext context)
     {
-        if (shortForm && file.Has(kind) && file.Has(kinds))
+        _isSaidTwice = shortForm && file.Has(kind) && file.Has(kinds);
+        if (_isSaidTwice)
         {
             context.Report(FileRules.SaidTwice.Error(
                 file.PositionOf(kind), $"the file has `{kind}` and `{kinds}`: move the single one into `{kinds}`, under a name of its own"));
@@ -28,24 +30,55 @@ internal sealed class Named<T>(string kind, string kinds)
 
         if (shortForm && file.Has(kind))
         {
-            _all.Add((string.Empty, file.Value(kind) is { } single ? read(string.Empty, single, context) : null));
+            ReadSingle(file.Value(kind), read, context);
         }
 
-        if (file.Value(kinds) is not { } several)
+        if (file.Value(kinds) is { } several)
         {
-            return;
+            ReadSeveral(several, read, shortForm, context);
         }
+    }
 
-        if (several is not YamlMap map)
+    private void ReadSingle(YamlValue? single, Func<string, YamlValue, FileContext, T?> read, FileContext context)
+    {
+        if (single is YamlMap { Entries.Count: > 0 } map && map.Entries.All(entry => entry.Value is YamlMap))
         {
             context.Report(FileRules.WrongKind.Error(
-                several.Position, $"`{kinds}` is a list of names, each with its {kind}, and this is {TypedMap.Kind(several)}"));
+                single.Position, $"`{kind}` is a single {kind} without a name: write `{kinds}` above several, or above one with a name"));
+            ReadAll(map, read, context);
             return;
         }
 
-        foreach (var entry in map.Entries)
+        _all.Add((string.Empty, single is null ? null : read(string.Empty, single, context)));
+    }
+
+    private void ReadSeveral(YamlValue several, Func<string, YamlValue, FileContext, T?> read, bool shortForm, FileContext context)
+    {
+        if (several is not YamlMap { Entries.Count: > 0 } map)
         {
-            _all.Add((entry.Key.Text, read(entry.Key.Text, entry.Value, context)));
+            context.Report(FileRules.WrongKind.Error(
+                several.Position, $"`{kinds}` has a name for each {kind}, such as `{kinds}: {{main: {vocabulary.Example}}}`, and this is {TypedMap.Kind(several)}"));
+            return;
+        }
+
+        if (!map.Entries.Any(entry => entry.Value is YamlMap) && map.Entries.Any(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
+        {
+            var cure = shortForm ? $"write `{kind}` for a single one without a name, or put a name above its words" : "put a name above its words";
+            context.Report(FileRules.WrongKind.Error(several.Position, $"`{kinds}` has a name for each {kind}, and here the name is missing: {cure}"));
+            ReadSingle(map, read, context);
+            return;
+        }
+
+        ReadAll(map, read, context);
+    }
+
+    private void ReadAll(YamlMap map, Func<string, YamlValue, FileContext, T?> read, FileContext context)
+    {
+        foreach (var (key, value) in map.Entries)
+        {
+            // Kept by the name that was typed, so that a line that uses it is not reported as well, but never printed under it.
+            var name = NameCheck.CanBePrinted(key, $"a {kind}", context) ? key.Text : string.Empty;
+            _all.Add((key.Text, read(name, value, context)));
         }
     }
 
@@ -62,10 +95,11 @@ internal sealed class Named<T>(string kind, string kinds)
 
         var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).ToList();
         var nearest = NearestWord.Of(name.Text, names);
-        var cure = nearest is not null ? $"did you mean `{nearest}`?"
-            : names.Count > 0 ? $"the file has `{string.Join("`, `", names)}`"
-            : $"the file has no `{kinds}`";
-        context.Report(FileRules.UnknownName.Error(name.Position, $"there is no {kind} called `{name.Text}`: {cure}"));
+        var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
+            : names.Count > 0 ? $"the file has {Listed(names)}"
+            : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"
+            : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` behind its colon";
+        context.Report(FileRules.UnknownName.Error(name.Position, $"there is no {kind} called {AsTyped.Show(name.Text)}: {cure}"));
         return null;
     }
 
@@ -77,10 +111,10 @@ internal sealed class Named<T>(string kind, string kinds)
             return _all[0].Value;
         }
 
-        if (_all.Count > 1)
+        if (_all.Count > 1 && !_isSaidTwice)
         {
-            var names = string.Join("`, `", _all.Select(entry => entry.Name));
-            context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of `{names}`"));
+            var names = Listed(_all.Select(entry => entry.Name));
+            context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
         }
 
         return null;
@@ -88,4 +122,6 @@ internal sealed class Named<T>(string kind, string kinds)
 
     /// <summary>Whether the file has any, readable or not.</summary>
     public bool Any => _all.Count > 0;
+
+    private static string Listed(IEnumerable<string> names) => string.Join(", ", names.Select(name => AsTyped.Show(name)));
 }

@@ -4,23 +4,23 @@ namespace BendSheet.Files.Reading;
 /// <param name="AtLeast">Smallest value, in millimetres or degrees.</param>
 /// <param name="AtMost">Largest value.</param>
 /// <param name="WithoutLeast">The smallest value itself is not allowed.</param>
-/// <param name="Words">As the rest of a sentence: <c>must be above 0 and at most 360°</c>.</param>
+/// <param name="Words">As the rest of a sentence: <c>must be above 0 and at most 100 m</c>.</param>
 internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, string Words)
 {
     /// <summary>Nothing on a car is longer than 100 m; a figure beyond it is in another unit than the person thinks.</summary>
     private const double Longest = 100_000;
 
     /// <summary>A length that may be nothing.</summary>
-    public static Range LengthOrZero { get; } = new(0, Longest, false, "must not be negative, and at most 100 m");
+    public static Range LengthOrZero { get; } = new(0, Longest, false, "must be 0 or more, and at most 100 m");
 
     /// <summary>A length of something that is there.</summary>
     public static Range PositiveLength { get; } = new(0, Longest, true, "must be above 0 and at most 100 m");
 
     /// <summary>A length to either side.</summary>
-    public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be within 100 m");
+    public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be at most 100 m, either way");
 
     /// <summary>What a tube turns.</summary>
-    public static Range Turn { get; } = new(0, 360, true, "must be above 0° and at most 360°");
+    public static Range Turn { get; } = new(0, 360, true, "must be above 0° and at most 360° (a row without a bend leaves it out; a bend to the other side is a rotation of 180)");
 
     /// <summary>The angle between two legs.</summary>
     public static Range Included { get; } = new(0, 179.999999, false, "must be at least 0° and below 180° (180° is no bend at all)");

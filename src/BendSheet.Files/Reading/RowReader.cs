@@ -51,18 +51,18 @@ internal static class RowReader
         var turn = Turn(map, context);
         var bender = map.Text("bender") is { } name ? benders.Find(name, context) : map.Has("bender") ? null : lineBender;
         var note = map.FreeText("note");
-        if (map.HasLaterWord)
+        if (map.HasLaterWord || map.HasUnknownWord)
         {
             return null;
         }
 
         if (!map.Has("straight"))
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, "a row begins with the straight up to its bend: add `straight`, `straight: 0` where there is none"));
+            context.Report(FileRules.MissingWord.Error(map.Position, "a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above"));
         }
 
         var bends = map.Has("bend") || map.Has("included");
-        foreach (var word in new[] { "rotate", "bender" })
+        foreach (var word in new[] { "rotate", "bender", "note" })
         {
             if (map.Has(word) && !bends)
             {

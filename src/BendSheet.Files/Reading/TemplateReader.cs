@@ -35,11 +35,18 @@ public static class TemplateReader
         var yaml = YamlDocument.Read(name, content);
         var context = new FileContext(LengthUnit.Millimetre);
         var file = yaml.Root is { } root && TypedMap.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
-        return file with
-        {
-            Source = yaml.Source,
-            Findings = [.. yaml.Findings.Concat(context.Findings).OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)],
-        };
+        return file with { Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Concat(context.Findings))] };
+    }
+
+    /// <summary>In the order of the file; beyond a hundred the list would only hide its cause.</summary>
+    private static IEnumerable<Finding> NotTooMany(IEnumerable<Finding> findings)
+    {
+        Finding[] all = [.. findings.OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)];
+        return all.Length <= YamlDocument.MostFindings + 1
+            ? all
+            : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
+                all[YamlDocument.MostFindings].Position,
+                $"{YamlDocument.MostFindings} mistakes up to here, and {AsTyped.Count(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right and look again"));
     }
 
     private static TemplateFile File(TypedMap map, FileContext context)
@@ -69,18 +76,16 @@ public static class TemplateReader
 
     private static ImmutableArray<LineTemplate> Lines(TypedMap map, FileContext context)
     {
-        var tubes = new Named<Tube>("tube", "tubes");
-        var benders = new Named<Bender>("bender", "benders");
-        var fittings = new Named<Fitting>("fitting", "fittings");
+        var tubes = new Named<Tube>("tube", "tubes", Vocabulary.Tube);
+        var benders = new Named<Bender>("bender", "benders", Vocabulary.Bender);
+        var fittings = new Named<Fitting>("fitting", "fittings", Vocabulary.Fitting);
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
         benders.Read(map, WorkshopReader.Bender, shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
-        var wire = map.Value("wire") is { } typedWire && TypedMap.Of(typedWire, Vocabulary.Wire, context) is { } wireMap
-            ? new Wire(wireMap.Length("diameter", Range.PositiveLength), wireMap.Length("radius", Range.LengthOrZero))
-            : Wire.Unknown;
-        var tolerance = map.Value("tolerance") is { } typedTolerance ? Tolerance(typedTolerance, context) : null;
-        RequireOne(map, tubes.Any, "tube", "tube: {od: 3/16 in}", context);
-        RequireOne(map, benders.Any, "bender", "bender: {radius: 9/16 in}", context);
+        var wire = MeasuringReader.Wire(map, context);
+        var tolerance = MeasuringReader.Tolerance(map, context);
+        RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
+        RequireOne(map, benders.Any, "bender", Vocabulary.Bender, context);
 
         if (!map.Has("lines"))
         {
@@ -93,10 +98,10 @@ public static class TemplateReader
             return [];
         }
 
-        if (value is not YamlMap { Entries: var entries })
+        if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`lines` is a list of names, each with its rows, such as `front-left:` with rows below it, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {TypedMap.Kind(value)}"));
             return [];
         }
 
@@ -104,30 +109,11 @@ public static class TemplateReader
         return [.. entries.Select(reader.Line).OfType<LineTemplate>()];
     }
 
-    private static MeasuringTolerance? Tolerance(YamlValue value, FileContext context)
-    {
-        if (TypedMap.Of(value, Vocabulary.Tolerance, context) is not { } map)
-        {
-            return null;
-        }
-
-        var straight = map.Length("straight", Range.LengthOrZero);
-        var bend = map.Angle("bend", Range.AngleOrZero);
-        var rotate = map.Angle("rotate", Range.AngleOrZero);
-        foreach (var word in Vocabulary.Tolerance.Known.Where(word => !map.Has(word)))
-        {
-            context.Report(FileRules.MissingWord.Error(
-                map.Position, $"the tolerance does not say how well `{word}` was measured: add it, such as `tolerance: {{straight: 1 mm, bend: 1.5, rotate: 3}}`"));
-        }
-
-        return straight is { } length && bend is { } turn && rotate is { } roll ? new(length, turn, roll) : null;
-    }
-
-    private static void RequireOne(TypedMap map, bool any, string word, string example, FileContext context)
+    private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {
         if (!any && !map.Has(word) && !map.Has(word + "s"))
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has no {word}: add one at the top, such as `{example}`"));
+            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has no {word}: add one at the top, such as `{word}: {vocabulary.Example}`"));
         }
     }
 }

@@ -12,20 +12,24 @@ namespace BendSheet.Files.Reading;
 /// </summary>
 internal sealed class TypedMap
 {
-    private readonly YamlMap _map;
+    private readonly MapWords _words;
     private readonly FileContext _context;
 
-    private TypedMap(YamlMap map, FileContext context)
+    private TypedMap(SourcePosition position, MapWords words, FileContext context)
     {
-        _map = map;
+        Position = position;
+        _words = words;
         _context = context;
     }
 
     /// <summary>Where the map begins.</summary>
-    public SourcePosition Position => _map.Position;
+    public SourcePosition Position { get; }
 
     /// <summary>A word stands here that is not read yet, so that something must be missing.</summary>
-    public bool HasLaterWord { get; private set; }
+    public bool HasLaterWord => _words.HasLaterWord;
+
+    /// <summary>A word stands here that nobody can tell the meaning of, so that something may be missing.</summary>
+    public bool HasUnknownWord => _words.HasUnknownWord;
 
     /// <summary>Takes a value as a map, and reports every word that does not belong there.</summary>
     public static TypedMap? Of(YamlValue value, Vocabulary vocabulary, FileContext context)
@@ -33,46 +37,40 @@ internal sealed class TypedMap
         if (value is not YamlMap map)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"{vocabulary.Place} is written as words with values, such as `{{{vocabulary.Known[0]}: …}}`, and this is {Kind(value)}"));
+                value.Position, $"{vocabulary.Place} is written as words with values, such as `{vocabulary.Example}`, and this is {Kind(value)}"));
             return null;
         }
 
-        var typed = new TypedMap(map, context);
-        foreach (var entry in map.Entries)
-        {
-            typed.CheckWord(entry.Key, vocabulary);
-        }
-
-        return typed;
+        return new(map.Position, MapWords.Of(map, vocabulary, context), context);
     }
 
     /// <summary>In a sentence.</summary>
     public static string Kind(YamlValue value) => value switch
     {
+        YamlMap { Entries.Count: 0 } or YamlList { Items.Count: 0 } or YamlText { IsEmpty: true } => "empty",
         YamlMap => "a set of words with values",
         YamlList => "a list",
-        YamlText { IsEmpty: true } => "empty",
-        YamlText text => $"`{Short(text.Text)}`",
+        YamlText text => AsTyped.Show(text.Text),
         _ => "something else",
     };
 
     /// <summary>Whether the word stands here, with or without a value.</summary>
-    public bool Has(string word) => Entry(word) is not null;
+    public bool Has(string word) => _words.Entry(word) is not null;
 
     /// <summary>Where the word itself stands, for findings about it.</summary>
-    public SourcePosition PositionOf(string word) => Entry(word)?.Key.Position ?? Position;
+    public SourcePosition PositionOf(string word) => _words.Entry(word)?.Key.Position ?? Position;
 
     /// <summary>The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.</summary>
     public YamlValue? Value(string word)
     {
-        if (Entry(word) is not { } entry)
+        if (_words.Entry(word) is not { } entry)
         {
             return null;
         }
 
         if (entry.Value is YamlText { IsEmpty: true })
         {
-            _context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"`{word}` has no value: type one behind the colon, or take the word out"));
+            _context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"`{word}` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"));
             return null;
         }
 
@@ -92,7 +90,7 @@ internal sealed class TypedMap
         return null;
     }
 
-    /// <summary>A person's own words, on one line, to be printed as they are.</summary>
+    /// <summary>A person's own words, on one line, to be printed as they are; null where they are only blanks.</summary>
     public string? FreeText(string word)
     {
         if (Text(word) is not { } text)
@@ -100,10 +98,10 @@ internal sealed class TypedMap
             return null;
         }
 
-        var line = text.Text.ReplaceLineEndings(" ").Trim();
-        if (!line.Any(char.IsControl))
+        var line = text.Text.ReplaceLineEndings(" ").Replace('\t', ' ').Trim();
+        if (!line.Any(InvisibleCharacter.Is))
         {
-            return line;
+            return line.Length == 0 ? null : line;
         }
 
         _context.Report(YamlRules.ControlCharacter.Error(text.Position, $"`{word}` has a character in it that cannot be seen: type the text again without it"));
@@ -160,7 +158,7 @@ internal sealed class TypedMap
             return null;
         }
 
-        var read = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number);
+        var read = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
         return Figure(word, text, read ? null : "is not a number: write one, such as `1.0`", FileRules.UnreadableNumber, number, range);
     }
 
@@ -183,7 +181,7 @@ internal sealed class TypedMap
 
         _context.Report(FileRules.NotAChoice.Error(
             text.Position,
-            $"`{word}: {Short(text.Text)}` is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"));
+            $"{AsTyped.Show($"{word}: {text.Text}")} is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"));
         return null;
     }
 
@@ -192,19 +190,19 @@ internal sealed class TypedMap
         if (HasDecimalComma(text.Text))
         {
             _context.Report(YamlRules.DecimalComma.Error(
-                text.Position, $"`{word}: {Short(text.Text)}` has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
+                text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
             return null;
         }
 
         if (wrong is not null)
         {
-            _context.Report(unreadable.Error(text.Position, $"`{word}: {Short(text.Text)}` {wrong}"));
+            _context.Report(unreadable.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} {wrong}"));
             return null;
         }
 
         if (!range.Allows(figure))
         {
-            _context.Report(FileRules.OutOfRange.Error(text.Position, $"`{word}: {Short(text.Text)}` cannot be: it {range.Words}"));
+            _context.Report(FileRules.OutOfRange.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} cannot be: it {range.Words}"));
             return null;
         }
 
@@ -222,47 +220,5 @@ internal sealed class TypedMap
         }
 
         return false;
-    }
-
-    private void CheckWord(YamlText key, Vocabulary vocabulary)
-    {
-        if (vocabulary.Known.Contains(key.Text, StringComparer.Ordinal))
-        {
-            return;
-        }
-
-        if (vocabulary.Later.Contains(key.Text, StringComparer.Ordinal))
-        {
-            HasLaterWord = true;
-            _context.Report(FileRules.NotYetSupported.Error(
-                key.Position, $"`{key.Text}` in {vocabulary.Place} is not supported yet: this version reads `{string.Join("`, `", vocabulary.Known)}` there"));
-            return;
-        }
-
-        var nearest = NearestWord.Of(key.Text, [.. vocabulary.Known, .. vocabulary.Later]);
-        var cure = nearest is null
-            ? $"it may have `{string.Join("`, `", vocabulary.Known)}`"
-            : $"did you mean `{nearest}`?";
-        _context.Report(FileRules.UnknownWord.Error(key.Position, $"`{Short(key.Text)}` is not a word for {vocabulary.Place}: {cure}"));
-    }
-
-    private YamlEntry? Entry(string word)
-    {
-        foreach (var entry in _map.Entries)
-        {
-            if (string.Equals(entry.Key.Text, word, StringComparison.Ordinal))
-            {
-                return entry;
-            }
-        }
-
-        return null;
-    }
-
-    /// <summary>A finding quotes what was typed, but not a whole page of it.</summary>
-    private static string Short(string text)
-    {
-        var line = text.ReplaceLineEndings(" ");
-        return line.Length <= 40 ? line : string.Concat(line.AsSpan(0, char.IsHighSurrogate(line[38]) ? 38 : 39), "…");
     }
 }

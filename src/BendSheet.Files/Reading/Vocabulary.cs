@@ -2,44 +2,48 @@ namespace BendSheet.Files.Reading;
 
 /// <summary>The words that may stand in one place of a file.</summary>
 /// <param name="Place">In a sentence: <c>a row</c>.</param>
+/// <param name="Example">What a sound one begins with, as it is typed.</param>
 /// <param name="Known">Words that are read.</param>
 /// <param name="Later">Words of the format that this version does not read yet; each gets a finding, never silence.</param>
-public sealed record Vocabulary(string Place, IReadOnlyList<string> Known, IReadOnlyList<string> Later)
+public sealed record Vocabulary(string Place, string Example, IReadOnlyList<string> Known, IReadOnlyList<string> Later)
 {
     /// <summary>The top of a file.</summary>
     public static Vocabulary File { get; } = new(
         "the top of the file",
+        "units: mm",
         ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "lines"],
         ["stock", "templates"]);
 
     /// <summary>A tube.</summary>
-    public static Vocabulary Tube { get; } = new("a tube", ["od", "wall", "material", "smallest-radius"], []);
+    public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"], []);
 
     /// <summary>A bender.</summary>
     public static Vocabulary Bender { get; } = new(
-        "a bender", ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor"], ["tests"]);
+        "a bender", "{radius: 9/16 in}", ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor"], ["tests"]);
 
     /// <summary>A fitting.</summary>
-    public static Vocabulary Fitting { get; } = new("a fitting", ["flare", "takes", "slide-on", "straight"], []);
+    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight"], []);
 
     /// <summary>The template's wire.</summary>
-    public static Vocabulary Wire { get; } = new("the wire", ["diameter", "radius"], []);
+    public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"], []);
 
     /// <summary>How well the template was measured.</summary>
-    public static Vocabulary Tolerance { get; } = new("the tolerance", ["straight", "bend", "rotate"], []);
+    public static Vocabulary Tolerance { get; } = new("the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"], []);
 
     /// <summary>A line that is more than a list of rows.</summary>
     public static Vocabulary Line { get; } = new(
         "a line",
+        "{rows: […]}",
         ["tube", "bender", "from", "to", "measured", "rows", "made"],
         ["corners", "legs", "distances", "mirror", "start", "checks"]);
 
     /// <summary>One end of a line.</summary>
-    public static Vocabulary End { get; } = new("an end of a line", ["at", "fitting", "trim"], []);
+    public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"], []);
 
     /// <summary>A row.</summary>
     public static Vocabulary Row { get; } = new(
         "a row",
+        "{straight: 120, bend: 45}",
         ["straight", "rotate", "bend", "included", "bender", "note"],
         ["use", "reverse", "mirror", "offset", "saddle", "coil"]);
 

@@ -23,7 +23,7 @@ internal static class WorkshopReader
         var smallest = map.Length("smallest-radius", Range.PositiveLength);
         if (map.Length("od", Range.PositiveLength) is not { } od)
         {
-            if (!map.Has("od"))
+            if (!map.Has("od") && !map.HasUnknownWord)
             {
                 context.Report(FileRules.MissingWord.Error(map.Position, "a tube needs its outside diameter: add `od`, such as `od: 3/16 in`"));
             }
@@ -57,7 +57,7 @@ internal static class WorkshopReader
         var factor = map.Number("arc-factor", Range.ArcFactor);
         if (map.Length("radius", Range.PositiveLength) is not { } radius)
         {
-            if (!map.Has("radius"))
+            if (!map.Has("radius") && !map.HasUnknownWord)
             {
                 context.Report(FileRules.MissingWord.Error(
                     map.Position, "a bender needs the radius it bends to, measured to the tube's centreline: add `radius`, such as `radius: 9/16 in`"));
@@ -91,10 +91,10 @@ internal static class WorkshopReader
         var slideOns = map.Value("slide-on") is { } list ? SlideOns(list, context) : [];
         if (flare is null)
         {
-            if (!map.Has("flare"))
+            if (!map.Has("flare") && !map.HasUnknownWord)
             {
                 context.Report(FileRules.MissingWord.Error(
-                    map.Position, $"fitting `{name}` does not say how its end is formed: add `flare`, one of {string.Join(", ", Flares.All.Select(known => $"`{known.Words}`"))}"));
+                    map.Position, $"fitting {AsTyped.Show(name)} does not say how its end is formed: add `flare`, one of {string.Join(", ", Flares.All.Select(known => $"`{known.Words}`"))}"));
             }
 
             return null;
@@ -116,9 +116,10 @@ internal static class WorkshopReader
         foreach (var item in value is YamlList list ? list.Items : [value])
         {
             if (item is YamlMap { Entries: [var piece] }
-                && TypedMap.Of(item, new Vocabulary("a piece to slide on", [piece.Key.Text], []), context) is { } map)
+                && TypedMap.Of(item, new Vocabulary("a piece to slide on", "{nut: 17 mm}", [piece.Key.Text], []), context) is { } map)
             {
-                if (map.Length(piece.Key.Text, Range.PositiveLength) is { } length)
+                var hasName = NameCheck.CanBePrinted(piece.Key, "a piece to slide on", context);
+                if (map.Length(piece.Key.Text, Range.PositiveLength) is { } length && hasName)
                 {
                     pieces.Add(new(piece.Key.Text, length));
                 }

@@ -15,7 +15,15 @@ public static class AngleText
             return "is not an angle: write degrees, such as `45`";
         }
 
-        return quantity.AtEnd ? null : $"has `{quantity.Rest}` left over: write degrees, such as `45`";
+        if (quantity.AtEnd)
+        {
+            return null;
+        }
+
+        var rest = quantity;
+        return SenseOf(rest.TakeWord()) is null
+            ? quantity.WhatIsLeft("write degrees, such as `45`")
+            : "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind `rotate`";
     }
 
     /// <summary>Reads a rotation; clockwise comes out positive.</summary>
@@ -35,11 +43,10 @@ public static class AngleText
             return null;
         }
 
-        var sense = quantity.TakeWord();
-        var counterclockwise = sense.Equals("ccw", StringComparison.OrdinalIgnoreCase);
-        if (!quantity.AtEnd || !(counterclockwise || sense.Equals("cw", StringComparison.OrdinalIgnoreCase)))
+        var rest = quantity;
+        if (SenseOf(quantity.TakeWord()) is not { } sense || !quantity.AtEnd)
         {
-            return $"has `{sense}{quantity.Rest}` where cw or ccw belongs: write `90 cw` or `90 ccw`";
+            return rest.WhatIsLeft("write `90 cw` or `90 ccw`");
         }
 
         if (degrees < 0)
@@ -47,9 +54,15 @@ public static class AngleText
             return "has a minus sign and a sense: write `45 ccw` or `-45`, which are the same";
         }
 
-        degrees = counterclockwise ? 0 - degrees : degrees;
+        degrees = sense < 0 ? 0 - degrees : degrees;
         return null;
     }
+
+    /// <summary>1 for clockwise, -1 for counterclockwise, null for anything else.</summary>
+    private static int? SenseOf(ReadOnlySpan<char> word) =>
+        word.Equals("cw", StringComparison.OrdinalIgnoreCase) ? 1
+        : word.Equals("ccw", StringComparison.OrdinalIgnoreCase) ? -1
+        : null;
 
     /// <summary>A number with an optional degree word; what follows is left for the caller.</summary>
     private static bool TakeDegrees(ref Quantity quantity, out double degrees)
@@ -63,11 +76,18 @@ public static class AngleText
         degrees = negative ? 0 - degrees : degrees;
         var beforeWord = quantity;
         var word = quantity.TakeWord();
-        if (word is not "°" && !word.Equals("deg", StringComparison.OrdinalIgnoreCase) && !word.Equals("degrees", StringComparison.OrdinalIgnoreCase))
+        if (!IsDegree(word))
         {
             quantity = beforeWord;
         }
 
         return true;
     }
+
+    /// <summary>The sign, also as keyboards without it have it (º, ˚), or the word.</summary>
+    private static bool IsDegree(ReadOnlySpan<char> word) =>
+        word is "°" or "º" or "˚"
+        || word.Equals("deg", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("degree", StringComparison.OrdinalIgnoreCase)
+        || word.Equals("degrees", StringComparison.OrdinalIgnoreCase);
 }

@@ -1,4 +1,5 @@
 using BendSheet.Core.Units;
+using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Typed;
 
@@ -19,11 +20,13 @@ public static class LengthText
         ("inches", LengthUnit.Inch),
         ("\"", LengthUnit.Inch),
         ("″", LengthUnit.Inch),
+        ("”", LengthUnit.Inch),
         ("ft", LengthUnit.Foot),
         ("foot", LengthUnit.Foot),
         ("feet", LengthUnit.Foot),
         ("'", LengthUnit.Foot),
         ("′", LengthUnit.Foot),
+        ("’", LengthUnit.Foot),
     ];
 
     /// <summary>Reads a length.</summary>
@@ -44,7 +47,7 @@ public static class LengthText
         var word = quantity.TakeWord();
         if (!TryUnit(word, bare, out var unit))
         {
-            return $"has `{word}` where a unit belongs: write mm, cm, m, in or ft";
+            return $"has {AsTyped.Show(word)} where a unit belongs: write mm, cm, m, in or ft";
         }
 
         millimetres = number * unit.InMillimetres();
@@ -63,12 +66,12 @@ public static class LengthText
 
         if (!quantity.AtEnd)
         {
-            return $"has `{quantity.Rest}` left over: write one length, such as `310 mm` or `12 5/16 in`";
+            return quantity.WhatIsLeft("write one length, such as `310 mm` or `12 5/16 in`");
         }
 
         if (negative)
         {
-            millimetres = -millimetres;
+            millimetres = 0 - millimetres;
         }
 
         return null;

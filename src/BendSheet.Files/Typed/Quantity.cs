@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Typed;
 
@@ -13,19 +14,26 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
     /// <summary>Nothing is left to read.</summary>
     public readonly bool AtEnd => _rest.IsEmpty;
 
-    /// <summary>What is left to read.</summary>
-    public readonly ReadOnlySpan<char> Rest => _rest;
+    /// <summary>What is wrong with what is left to read, as the rest of a sentence about the text.</summary>
+    /// <param name="cure">What to write instead, where nothing nearer can be said.</param>
+    public readonly string WhatIsLeft(string cure)
+    {
+        var digits = DigitsLength(_rest.TrimStart("-– "));
+        return _rest.TrimStart("-– ")[digits..] is ['/' or '⁄', ..] ? "has a fraction that cannot be: write it like `3/16` or `12 5/16`"
+            : _rest is ['.'] or ['.', not (>= '0' and <= '9'), ..] ? "has a point and no figure behind it: type the figure, or leave the point out"
+            : $"has {AsTyped.Show(_rest)} left over: {cure}";
+    }
 
-    /// <summary>Takes a minus sign, if one stands here.</summary>
+    /// <summary>Takes a plus or minus sign, if one stands here; whether it was a minus.</summary>
     public bool TakeMinus()
     {
-        if (_rest is not ['-' or '−', ..])
+        var isMinus = _rest is ['-' or '−' or '–', ..];
+        if (isMinus || _rest is ['+', ..])
         {
-            return false;
+            _rest = _rest[1..].TrimStart();
         }
 
-        _rest = _rest[1..].TrimStart();
-        return true;
+        return isMinus;
     }
 
     /// <summary>Takes a number; infinite where it has more digits than a number can hold.</summary>
@@ -53,21 +61,13 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
         return true;
     }
 
-    /// <summary>Takes the letters, or the inch, foot or degree mark, that stand here; empty where there are none.</summary>
+    /// <summary>Takes the letters, or the inch, foot or degree mark, that stand here; empty where there are none. Marks come as phones and
+    /// word processors bend them (”, ’), and the degree also as what looks like it (º, ˚).</summary>
     public ReadOnlySpan<char> TakeWord()
     {
         _rest = _rest.TrimStart();
-        var length = 0;
-        while (length < _rest.Length && char.IsLetter(_rest[length]))
-        {
-            length++;
-        }
-
-        if (length == 0 && _rest is ['"' or '″' or '\'' or '′' or '°', ..])
-        {
-            length = 1;
-        }
-
+        var isMark = _rest is ['"' or '″' or '”' or '\'' or '′' or '’' or '°' or 'º' or '˚', ..];
+        var length = isMark ? 1 : LettersLength(_rest);
         var word = _rest[..length];
         _rest = _rest[length..].TrimStart();
         return word;
@@ -79,7 +79,7 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
         var before = _rest;
         var behindBlanks = _rest.TrimStart();
         var joined = behindBlanks.Length < _rest.Length;
-        if (behindBlanks is ['-', ..])
+        if (behindBlanks is ['-' or '–', ..])
         {
             behindBlanks = behindBlanks[1..].TrimStart();
             joined = true;
@@ -133,6 +133,17 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
 
         var decimals = DigitsLength(text[(whole + 1)..]);
         return decimals == 0 ? whole : whole + 1 + decimals;
+    }
+
+    private static int LettersLength(ReadOnlySpan<char> text)
+    {
+        var length = 0;
+        while (length < text.Length && char.IsLetter(text[length]))
+        {
+            length++;
+        }
+
+        return length;
     }
 
     private static int DigitsLength(ReadOnlySpan<char> text)

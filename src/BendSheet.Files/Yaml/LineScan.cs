@@ -27,14 +27,14 @@ internal static class LineScan
             }
 
             var odd = content[..indent].IndexOfAnyExcept(' ');
-            if (odd >= 0 && !isBare && !IsControl(content[odd]))
+            if (odd >= 0 && !isBare && !InvisibleCharacter.Is(content[odd]))
             {
                 tabs.Note(start + odd);
             }
 
             for (var at = 0; at < content.Length; at++)
             {
-                if (IsControl(content[at]))
+                if (InvisibleCharacter.Is(content[at]))
                 {
                     controls.Note(start + at);
                     Replace(start + at, ' ');
@@ -81,12 +81,6 @@ internal static class LineScan
     }
 
     private static string More(int count, string noun) => count == 1 ? "" : $", and {AsTyped.Count(count - 1, noun)} more";
-
-    /// <summary>Invisible, and either skipped by the parser, taken as a line end, or glued to a word: U+0085 and U+2028 are line ends of
-    /// Unicode, U+200B and U+FEFF have no width, U+202A to U+202E and U+2066 to U+2069 turn the direction of writing.</summary>
-    private static bool IsControl(char c) =>
-        (char.IsControl(c) && c != '\t')
-        || c is '\u2028' or '\u2029' or '\u200B' or '\uFEFF' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     private sealed class Reported
     {

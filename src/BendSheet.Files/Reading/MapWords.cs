@@ -1,0 +1,87 @@
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Which entry of a map stands for which word of its vocabulary. Every other word gets a finding.</summary>
+internal sealed class MapWords
+{
+    private readonly Dictionary<string, YamlEntry> _entries = new(StringComparer.Ordinal);
+
+    private MapWords()
+    {
+    }
+
+    /// <summary>A word stands here that is not read yet, so that something must be missing.</summary>
+    public bool HasLaterWord { get; private set; }
+
+    /// <summary>A word stands here that nobody can tell the meaning of, so that something may be missing.</summary>
+    public bool HasUnknownWord { get; private set; }
+
+    /// <summary>Looks at every word of a map.</summary>
+    public static MapWords Of(YamlMap map, Vocabulary vocabulary, FileContext context)
+    {
+        var words = new MapWords();
+        foreach (var entry in map.Entries.Where(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
+        {
+            words._entries.Add(entry.Key.Text, entry);
+        }
+
+        // Below a word without a value an unknown word is its value, typed too far out: the word itself is reported, and one cause is enough.
+        var belongsFurtherIn = false;
+        foreach (var entry in map.Entries)
+        {
+            if (words._entries.ContainsKey(entry.Key.Text))
+            {
+                belongsFurtherIn = entry.Value is YamlText { IsEmpty: true };
+            }
+            else
+            {
+                belongsFurtherIn = words.TakeOther(entry, vocabulary, belongsFurtherIn, context);
+            }
+        }
+
+        return words;
+    }
+
+    /// <summary>The entry for a word, also where the word is misspelt; null where there is none.</summary>
+    public YamlEntry? Entry(string word) => _entries.GetValueOrDefault(word);
+
+    /// <summary>Reports a word that is not read, and takes it for the one that it was meant to be.</summary>
+    private bool TakeOther(YamlEntry entry, Vocabulary vocabulary, bool belongsFurtherIn, FileContext context)
+    {
+        var key = entry.Key;
+        if (vocabulary.Later.Contains(key.Text, StringComparer.Ordinal))
+        {
+            HasLaterWord = true;
+            context.Report(FileRules.NotYetSupported.Error(
+                key.Position, $"`{key.Text}` in {vocabulary.Place} is not supported yet: this version reads {ReadWords(vocabulary)} there"));
+            return false;
+        }
+
+        var nearest = NearestWord.Of(key.Text, [.. vocabulary.Known.Where(word => !_entries.ContainsKey(word)), .. vocabulary.Later]);
+        if (nearest is null && belongsFurtherIn)
+        {
+            HasUnknownWord = true;
+            return true;
+        }
+
+        var cure = nearest is null ? $"it may have {ReadWords(vocabulary)}" : $"did you mean `{nearest}`?";
+        context.Report(FileRules.UnknownWord.Error(key.Position, $"{AsTyped.Show(key.Text)} is not a word for {vocabulary.Place}: {cure}"));
+        if (nearest is null)
+        {
+            HasUnknownWord = true;
+        }
+        else if (vocabulary.Later.Contains(nearest, StringComparer.Ordinal))
+        {
+            HasLaterWord = true;
+        }
+        else
+        {
+            _entries.Add(nearest, entry);
+        }
+
+        return false;
+    }
+
+    private static string ReadWords(Vocabulary vocabulary) => $"`{string.Join("`, `", vocabulary.Known)}`";
+}

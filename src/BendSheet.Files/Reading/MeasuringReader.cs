@@ -1,0 +1,47 @@
+using BendSheet.Core.Templates;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads what the templates were made of and how well they were measured. Null after findings that leave it incomplete.</summary>
+internal static class MeasuringReader
+{
+    /// <summary>The template's wire.</summary>
+    public static Wire? Wire(TypedMap file, FileContext context)
+    {
+        if (!file.Has("wire"))
+        {
+            return Core.Templates.Wire.Unknown;
+        }
+
+        if (file.Value("wire") is not { } value || TypedMap.Of(value, Vocabulary.Wire, context) is not { } map)
+        {
+            return null;
+        }
+
+        var diameter = map.Length("diameter", Range.PositiveLength);
+        var radius = map.Length("radius", Range.LengthOrZero);
+        var isRead = !map.HasUnknownWord && map.Has("diameter") == diameter.HasValue && map.Has("radius") == radius.HasValue;
+        return isRead ? new(diameter, radius) : null;
+    }
+
+    /// <summary>One standard deviation of each figure; null also where the file does not say.</summary>
+    public static MeasuringTolerance? Tolerance(TypedMap file, FileContext context)
+    {
+        if (file.Value("tolerance") is not { } value || TypedMap.Of(value, Vocabulary.Tolerance, context) is not { } map)
+        {
+            return null;
+        }
+
+        var straight = map.Length("straight", Range.LengthOrZero);
+        var bend = map.Angle("bend", Range.AngleOrZero);
+        var rotate = map.Angle("rotate", Range.AngleOrZero);
+        var missing = map.HasUnknownWord ? [] : Vocabulary.Tolerance.Known.Where(word => !map.Has(word)).ToList();
+        if (missing.Count > 0)
+        {
+            context.Report(FileRules.MissingWord.Error(
+                map.Position, $"the tolerance leaves out `{string.Join("` and `", missing)}`: say all three, such as `tolerance: {Vocabulary.Tolerance.Example}`"));
+        }
+
+        return straight is { } length && bend is { } turn && rotate is { } roll ? new(length, turn, roll) : null;
+    }
+}
