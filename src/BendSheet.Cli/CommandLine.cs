@@ -23,11 +23,6 @@ public static class CommandLine
         HelpExamples.AddTo(root);
 
         var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
-        if (parsed.Action is ParseErrorAction)
-        {
-            return ReportUsage(parsed, surroundings.Error);
-        }
-
         var configuration = new InvocationConfiguration
         {
             Output = surroundings.Output,
@@ -36,7 +31,9 @@ public static class CommandLine
         };
         try
         {
-            var code = await parsed.InvokeAsync(configuration, cancellation);
+            var code = parsed.Action is ParseErrorAction
+                ? ReportUsage(parsed, surroundings.Error)
+                : await parsed.InvokeAsync(configuration, cancellation);
             await surroundings.Output.FlushAsync(cancellation);
             return code;
         }
@@ -46,8 +43,20 @@ public static class CommandLine
         }
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
-            await surroundings.Error.WriteLineAsync($"bendsheet: the result could not be written: {OutputFile.Reason(failure)}".AsMemory(), cancellation);
+            ReportUnwritten(failure, surroundings.Error);
             return ExitCodes.NotWritten;
+        }
+    }
+
+    private static void ReportUnwritten(Exception failure, TextWriter error)
+    {
+        try
+        {
+            error.WriteLine($"bendsheet: the result could not be written: {OutputFile.Reason(failure)}");
+        }
+        catch (Exception second) when (second is IOException or UnauthorizedAccessException)
+        {
+            // Standard error is full or closed as well: only the exit code is left to say it.
         }
     }
 
@@ -64,7 +73,8 @@ public static class CommandLine
         {
             foreach (var wrong in parsed.Errors)
             {
-                error.WriteLine($"bendsheet: {wrong.Message}");
+                // The library lists choices on lines of their own.
+                error.WriteLine($"bendsheet: {string.Join(' ', wrong.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
             }
         }
 

@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace BendSheet.Cli;
 
 /// <summary>What a command may touch of the world besides files, handed in so that tests can hand in their own.</summary>
@@ -11,11 +13,15 @@ public sealed record Surroundings(
 {
     /// <summary>The console of this process. Colour only on a terminal, and off where NO_COLOR is set to anything.</summary>
     public static Surroundings OfProcess() => new(
-        Console.Out,
-        Console.Error,
+        Console.IsOutputRedirected ? Utf8(Console.OpenStandardOutput()) : Console.Out,
+        Console.IsErrorRedirected ? Utf8(Console.OpenStandardError()) : Console.Error,
         Console.OpenStandardInput,
         Console.OpenStandardOutput,
         !Console.IsErrorRedirected
             && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
             && Environment.GetEnvironmentVariable("TERM") is not "dumb");
+
+    /// <summary>A terminal shows what its own encoding can; a file or another program gets UTF-8 wherever it runs, as JSON must be.</summary>
+    private static StreamWriter Utf8(Stream stream) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = true };
 }

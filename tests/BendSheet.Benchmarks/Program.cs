@@ -1,1 +1,3 @@
-Console.WriteLine("benchmarks");
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(BendSheet.Benchmarks.SheetBenchmarks).Assembly).Run(args);

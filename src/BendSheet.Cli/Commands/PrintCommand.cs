@@ -91,5 +91,5 @@ internal static class PrintCommand
     private static string? DefaultTarget(string name, string[] lines) =>
         string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal)
             ? null
-            : Path.ChangeExtension(name, null) + string.Concat(lines.Select(line => "-" + line)) + ".pdf";
+            : Path.ChangeExtension(name, null) + string.Concat(lines.Distinct(StringComparer.Ordinal).Select(line => "-" + line)) + ".pdf";
 }

@@ -8,12 +8,13 @@ namespace BendSheet.Cli.Commands;
 internal static class StartCommand
 {
     private const string DefaultName = "brake-lines.yaml";
+    private const string StandardOutput = "-";
 
     public static Command Create(Surroundings surroundings)
     {
         var file = new Argument<string>("FILE")
         {
-            Description = "The file to write. One that is there already is never touched.",
+            Description = "The file to write, - for standard output. One that is there already is never touched.",
             Arity = ArgumentArity.ZeroOrOne,
             DefaultValueFactory = _ => DefaultName,
         };
@@ -28,6 +29,12 @@ internal static class StartCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetRequiredValue(file);
+            if (string.Equals(path, StandardOutput, StringComparison.Ordinal))
+            {
+                surroundings.Output.Write(StarterFile.Text);
+                return ExitCodes.Done;
+            }
+
             var problem = OutputFile.WriteNew(path, Encoding.UTF8.GetBytes(StarterFile.Text));
             if (problem is not null)
             {

@@ -27,7 +27,9 @@ public static class FindingText
     private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour)
     {
         var word = colour ? Coloured(finding) : finding.SeverityWord;
-        text.Append(CultureInfo.InvariantCulture, $"{finding.Position}: {word}: {finding.Message} [{finding.Rule.Name}]").Append('\n');
+        text.Append(CultureInfo.InvariantCulture, $"{finding.Position}: {word}: ");
+        AppendVisible(text, finding.Message);
+        text.Append(CultureInfo.InvariantCulture, $" [{finding.Rule.Name}]").Append('\n');
         var position = finding.Position;
         if (position.Line == 0 || position.Line > source.Count || source[position.Line].IsWhiteSpace())
         {
@@ -36,8 +38,8 @@ public static class FindingText
 
         var line = source[position.Line];
         var column = Math.Min(position.Column - 1, line.Length);
-        var from = Math.Max(0, column - Before);
-        var to = Math.Min(line.Length, column + After);
+        var from = BesidePair(line, Math.Max(0, column - Before));
+        var to = BesidePair(line, Math.Min(line.Length, column + After));
         var number = position.Line.ToString(CultureInfo.InvariantCulture);
         text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
         AppendVisible(text, line[from..to]);
@@ -55,6 +57,11 @@ public static class FindingText
         text.Append("^\n");
     }
 
+    /// <summary>The two halves of a character outside the first 65,536 stay together.</summary>
+    private static int BesidePair(ReadOnlySpan<char> line, int at) =>
+        at > 0 && at < line.Length && char.IsSurrogatePair(line[at - 1], line[at]) ? at - 1 : at;
+
+    /// <summary>Nothing that was typed moves the terminal's cursor, changes its colours or begins a line.</summary>
     private static void AppendVisible(StringBuilder text, ReadOnlySpan<char> line)
     {
         foreach (var character in line)

@@ -89,12 +89,8 @@ public static class LineTable
 
     private static void AppendRow(StringBuilder text, List<Column> columns, Func<Column, string> cell)
     {
-        foreach (var column in columns)
-        {
-            text.Append(Gap).Append(column.IsText ? cell(column) : cell(column).PadLeft(column.Width));
-        }
-
-        text.Append('\n');
+        var cells = columns.Select(column => column.IsText ? cell(column) : cell(column).PadLeft(column.Width));
+        text.Append((Gap + string.Join(Gap, cells)).TrimEnd()).Append('\n');
     }
 
     /// <summary>Figures end under one another; text begins there, and comes last.</summary>

@@ -65,7 +65,11 @@ public static class OutputFile
     {
         UnauthorizedAccessException => "this place may not be written to",
         DirectoryNotFoundException => "there is no such folder",
+        FileNotFoundException => "no file can be made in this place",
         PathTooLongException => "the name is too long",
+        // What the runtime makes of EFBIG, a limit on the size of files.
+        ArgumentOutOfRangeException => "the file is larger than this place takes",
+        ArgumentException or NotSupportedException => "this is no name for a file",
         _ => failure.Message,
     };
 
@@ -88,9 +92,12 @@ public static class OutputFile
     private static void WriteBeside(string target, ReadOnlySpan<byte> content, bool replace = true)
     {
         var beside = $"{target}.{Environment.ProcessId}.part";
+
+        // Opened outside of the try: what somebody else has left by this name is not ours to delete.
+        var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write);
         try
         {
-            using (var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
+            using (file)
             {
                 file.Write(content);
                 file.Flush(flushToDisk: true);

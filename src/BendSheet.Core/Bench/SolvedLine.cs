@@ -34,7 +34,7 @@ public sealed record SolvedLine(
             return new(template, layout, null, null, findings);
         }
 
-        var centreline = TubeCentreline.Of(layout, Frame.Default);
+        var centreline = TubeCentreline.Of(layout, template.Start);
         var plan = BenchPlan.Of(template, layout, centreline);
         return new(template, layout, centreline, plan, findings.AddRange(MarkOffTube.Check(plan)));
     }

@@ -66,10 +66,16 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
             return new(null, leg.Measured, leg.At);
         }
 
-        var corner = LegConversion.CornerToCorner(leg.Measured, template.Habit, template.Wire, before?.Bend.Turn, after?.Bend.Turn);
+        var corner = LegConversion.CornerToCorner(leg.Measured, leg.Habit ?? template.Habit, template.Wire, MeasuredTo(before), MeasuredTo(after))
+            + BeyondTangent(before) + BeyondTangent(after);
         var left = corner - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
 
         // Bends that just meet leave nothing, not the last digit of a subtraction.
         return new(corner, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
     }
+
+    /// <summary>The bend whose corner the ruler touched; null at a free end and at a bend that was measured to its tangent point.</summary>
+    private static Angle? MeasuredTo(BendLayout? bend) => bend is { Bend.FromTangent: false } ? bend.Bend.Turn : null;
+
+    private static Length BeyondTangent(BendLayout? bend) => bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
 }

@@ -43,14 +43,15 @@ public sealed record Strip(
 /// <param name="Start">Start of the bend.</param>
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
-/// <param name="Rotation">Since the bend before, clockwise positive.</param>
-/// <param name="RotationText">The same as it is printed; empty at the first bend and where there is none.</param>
-public sealed record StripBend(int Number, Length Start, Length End, Length Mark, Angle Rotation, string RotationText)
+/// <param name="Rotation">Since the bend before, with an arrow; empty at the first bend and where there is none.</param>
+public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Rotation)
 {
     internal static StripBend Of(BenchBend bend)
     {
         var rolls = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero;
         return new(
-            bend.Number, bend.Start, bend.End, bend.Mark, bend.Bend.Rotation, rolls ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
+            bend.Number, bend.Start, bend.End, bend.Mark, rolls ? Arrow(bend.Bend.Rotation) + AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
     }
+
+    private static string Arrow(Angle rotation) => rotation > Angle.Zero ? "↻ " : "↺ ";
 }

@@ -46,7 +46,7 @@ public static class WorkOrder
 
     private static string BendStep(BenchPlan plan) => plan.Bends.Length == 1
         ? "Make the bend"
-        : FormattableString.Invariant($"Make bends 1 to {plan.Bends.Length} in that order");
+        : FormattableString.Invariant($"Make bends 1 to {plan.Bends.Length} in that order, from A");
 
     private static string ToolStep(LineTemplate template)
     {

@@ -1,3 +1,4 @@
+using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Workshop;
 
@@ -24,6 +25,12 @@ public sealed record LineTemplate(
     LineEnd To,
     Route Route)
 {
+    /// <summary>Where end A lies on the car and how the line leaves it; <see cref="Frame.Default"/> where nobody said.</summary>
+    public Frame Start { get; init; } = Frame.Default;
+
+    /// <summary>Somebody said how the line lies on the car, so that its Z axis is up.</summary>
+    public bool LiesOnCar { get; init; }
+
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }
 

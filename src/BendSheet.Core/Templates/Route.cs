@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Templates;
 
@@ -33,17 +34,21 @@ public sealed record Route
             throw new ArgumentException("A route has at least one row.", nameof(rows));
         }
 
-        if (rows[^1].Bend is { } last)
-        {
-            return (null, [EndsInBend.Error(last.TurnAt, "the line ends in a bend: add a last row with the straight up to end B, such as `- {straight: 80}`")]);
-        }
+        return rows[^1].Bend is { } last
+            ? (null, [EndsInBend.Error(last.TurnAt, "the line ends in a bend: add a last row with the straight up to end B, such as `- {straight: 80}`")])
+            : (OfPiece(rows), []);
+    }
 
+    /// <summary>A piece of a route, to be joined to others: it may end in a bend, and then has a last leg of nothing.</summary>
+    /// <param name="rows">At least one.</param>
+    public static Route OfPiece(IReadOnlyList<Row> rows)
+    {
         var legs = ImmutableArray.CreateBuilder<Leg>();
         var bends = ImmutableArray.CreateBuilder<Bend>();
         Leg? open = null;
         foreach (var row in rows)
         {
-            open = open is null ? new Leg(row.Straight, row.StraightAt) : open with { Measured = open.Measured + row.Straight };
+            open = open is null ? new Leg(row.Straight, row.StraightAt, row.Habit) : open with { Measured = open.Measured + row.Straight };
             if (row.Bend is { } bend)
             {
                 legs.Add(open);
@@ -52,9 +57,24 @@ public sealed record Route
             }
         }
 
-        legs.Add(open!);
-        return (new(legs.ToImmutable(), bends.ToImmutable()), []);
+        legs.Add(open ?? new Leg(Length.Zero, rows[^1].StraightAt));
+        return new(legs.ToImmutable(), bends.ToImmutable());
     }
+
+    /// <summary>A route whose legs and bends are known already: one leg more than bends.</summary>
+    /// <exception cref="ArgumentException">Not one leg more than bends.</exception>
+    public static Route Of(ImmutableArray<Leg> legs, ImmutableArray<Bend> bends) => legs.Length == bends.Length + 1
+        ? new(legs, bends)
+        : throw new ArgumentException("A route has one leg more than bends.", nameof(legs));
+
+    /// <summary>The same as rows: one for each bend, and a last one that only goes straight.</summary>
+    public IEnumerable<Row> ToRows() => Legs.Select((leg, i) =>
+        new Row(leg.Measured, leg.At, i < Bends.Length ? Bends[i] : null) { Habit = leg.Habit });
+
+    /// <summary>The same with its first bend, where it has one, rolled further: what joins it to the bend before.</summary>
+    public Route Joined(Angle rotation) => Bends.IsEmpty
+        ? this
+        : new(Legs, Bends.SetItem(0, Bends[0] with { Rotation = Bends[0].Rotation + rotation }));
 
     /// <summary>
     /// The same piece read from end B: legs and bends in reverse, and each rotation handed to the bend on the other side of its straight.

@@ -8,7 +8,11 @@ namespace BendSheet.Core.Templates;
 /// <param name="Straight">As measured, zero or more; which points it lies between is the line's <see cref="MeasuringHabit"/>.</param>
 /// <param name="StraightAt">Where that figure was typed.</param>
 /// <param name="Bend">The bend at the row's end; null where the row only goes straight.</param>
-public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend);
+public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
+{
+    /// <summary>Between which points the straight lies, where it is not as the rest of the line was measured: inside an offset.</summary>
+    public MeasuringHabit? Habit { get; init; }
+}
 
 /// <summary>A bend as it was measured on the template.</summary>
 /// <param name="Turn">What the tube turns: above 0°, at most 360°.</param>
@@ -19,6 +23,9 @@ public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
 /// <param name="TurnAt">Where the turn was typed.</param>
 public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Note, SourcePosition TurnAt)
 {
+    /// <summary>The straights beside it end at its tangent points and not at its corner, however they were measured: inside a coil.</summary>
+    public bool FromTangent { get; init; }
+
     /// <summary>Whether the straights before and after it meet in a corner: false from 180° on.</summary>
     public bool HasCorner => Turn < Tolerances.NoCorner;
 }
@@ -26,4 +33,5 @@ public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Not
 /// <summary>A measured length between two neighbouring bends, or between a bend and an end.</summary>
 /// <param name="Measured">Zero or more.</param>
 /// <param name="At">Where it was typed; the first place where several rows add up to it.</param>
-public sealed record Leg(Length Measured, SourcePosition At);
+/// <param name="Habit">Between which points it lies, where it is not as the rest of the line was measured.</param>
+public sealed record Leg(Length Measured, SourcePosition At, MeasuringHabit? Habit = null);

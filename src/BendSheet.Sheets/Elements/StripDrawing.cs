@@ -27,7 +27,7 @@ internal static class StripDrawing
         double At(Length place) => EndRoom + (place.Millimetres * scale);
 
         var bubbles = LabelRows.Place(strip.Bends.Select(bend => (At(bend.Mark), (2 * BubbleRadius) + 0.4)), width);
-        var labels = sheet.Rows.Zip(strip.Bends, (row, bend) => new Label(At(bend.Mark), row.Mark, bend.RotationText)).ToList();
+        var labels = sheet.Rows.Zip(strip.Bends, (row, bend) => new Label(At(bend.Mark), row.Mark, bend.Rotation)).ToList();
         var labelRows = LabelRows.Place(labels.Select(label => (label.X, label.Width(measure) + LabelGap)), width);
         var labelHeight = (2 * TextStyle.Small.LineHeight) + 0.6;
         var tubeTop = (bubbles.Count * BubbleRow) + 2.5;

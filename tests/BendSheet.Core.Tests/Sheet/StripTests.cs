@@ -14,8 +14,7 @@ public class StripTests
         Assert.Equal(
             plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),
             strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
-        Assert.Equal([0.0, 90.0, -45.0], strip.Bends.Select(bend => bend.Rotation.Degrees));
-        Assert.Equal([string.Empty, "90° cw", "45° ccw"], strip.Bends.Select(bend => bend.RotationText), StringComparer.Ordinal);
+        Assert.Equal([string.Empty, "↻ 90° cw", "↺ 45° ccw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
@@ -31,7 +30,7 @@ public class StripTests
 
     [Fact]
     public void A_bend_in_the_same_plane_as_the_one_before_has_no_rotation_to_print() =>
-        Assert.Empty(FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 45), (0, 45))).Strip.Bends[1].RotationText);
+        Assert.Empty(FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 45), (0, 45))).Strip.Bends[1].Rotation);
 
     [Fact]
     public void Bare_ends_carry_nothing()

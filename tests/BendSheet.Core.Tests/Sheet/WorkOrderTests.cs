@@ -13,7 +13,7 @@ public class WorkOrderTests
             "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
             "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.",
             "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm).",
-            "Make bends 1 to 3 in that order: A side held, B side swept, mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
+            "Make bends 1 to 3 in that order, from A: A side held, B side swept, mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
             "Lay the piece beside the wire and measure the check distances before end B is finished.",
             "Offer the line up on the car and trim end B: 25.0 mm (31/32+ in) was left on for this. Cut square, deburr, blow out.",
             "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm).",

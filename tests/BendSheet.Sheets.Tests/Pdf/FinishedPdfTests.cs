@@ -164,7 +164,7 @@ public class FinishedPdfTests
 
     private static string Identifier(byte[] file)
     {
-        var id = Regex.Match(Encoding.Latin1.GetString(file), @"/ID\[<([0-9A-F]{32})><\1>\]");
+        var id = Regex.Match(Encoding.Latin1.GetString(file), @"/ID\[<([0-9a-f]{32})><\1>\]");
         Assert.True(id.Success);
         return id.Groups[1].Value;
     }

@@ -1,0 +1,68 @@
+namespace BendSheet.Cli.Tests;
+
+/// <summary>Small files that the tests type.</summary>
+internal static class CarFiles
+{
+    /// <summary>Two lines that can be made.</summary>
+    public const string Sound = """
+        project: test car
+        units: mm
+        tube: {od: 3/16 in}
+        bender: {radius: 15}
+        lines:
+          front-left:
+            - {straight: 100, bend: 90}
+            - {straight: 80}
+          rear:
+            - {straight: 60, bend: 45}
+            - {straight: 70, rotate: 90 cw, bend: 30}
+            - {straight: 50}
+
+        """;
+
+    /// <summary>The second leg of <c>rear</c>, at 11:18, is 10 mm too short for its two bends of 90° on a radius of 15 mm.</summary>
+    public const string LegTooShort = """
+        project: test car
+        units: mm
+        tube: {od: 3/16 in}
+        bender: {radius: 15}
+        lines:
+          front-left:
+            - {straight: 100, bend: 90}
+            - {straight: 80}
+          rear:
+            - {straight: 60, bend: 90}
+            - {straight: 20, rotate: 90 cw, bend: 90}
+            - {straight: 50}
+
+        """;
+
+    /// <summary>A word at 7:23 that is misspelt, beside a sound line.</summary>
+    public const string Misspelt = """
+        project: test car
+        units: mm
+        tube: {od: 3/16 in}
+        bender: {radius: 15}
+        lines:
+          front-left:
+            - {straight: 100, bendd: 90}
+            - {straight: 80}
+          rear:
+            - {straight: 60, bend: 45}
+            - {straight: 50}
+
+        """;
+
+    /// <summary>A U-bend on another radius than the wire's: a warning at 8:33.</summary>
+    public const string WithWarning = """
+        units: mm
+        tube: {od: 3/16 in}
+        bender: {radius: 15}
+        wire: {diameter: 2.4, radius: 4}
+        lines:
+          loop:
+            measured: straight
+            rows: [{straight: 60, bend: 180}, {straight: 70}]
+
+        """;
+}

@@ -1,0 +1,101 @@
+namespace BendSheet.Cli.Tests.Commands;
+
+public class ShowTests : AtTheTerminal
+{
+    [Fact]
+    public async Task I_see_where_the_pen_goes()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound), "--line", "front-left");
+        Assert.Equal(0, ran.Code);
+        Assert.Empty(ran.Error);
+        Assert.StartsWith("front-left: cut 173.5 mm (6 27/32− in)\n", ran.Output, StringComparison.Ordinal);
+        var table = ran.Output.Split('\n');
+        var heading = Array.FindIndex(table, row => row.Contains("mark mm", StringComparison.Ordinal));
+        Assert.Equal(["1", "85.0", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..7]);
+    }
+
+    [Fact]
+    public async Task I_see_every_line_when_I_name_none()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound));
+        Assert.Equal("front-left rear", Names(ran));
+    }
+
+    [Fact]
+    public async Task I_see_the_lines_that_I_name_in_the_order_of_the_file()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound), "--line", "rear", "--line", "front-left");
+        Assert.Equal("front-left rear", Names(ran));
+        ran = await Run("show", Typed(CarFiles.Sound), "--line", "rear");
+        Assert.Equal("rear", Names(ran));
+    }
+
+    [Fact]
+    public async Task I_am_offered_the_nearest_line_to_one_that_is_not_there()
+    {
+        var file = Typed(CarFiles.Sound);
+        var ran = await Run("show", file, "--line", "front-lft");
+        Assert.Equal(2, ran.Code);
+        Assert.Equal($"{file}: error: there is no line `front-lft`: did you mean `front-left`? [unknown-line]\n", ran.Error);
+        Assert.Empty(ran.Output);
+    }
+
+    [Theory]
+    [InlineData("clutch")]
+    [InlineData("")]
+    [InlineData("../rear")]
+    public async Task I_see_which_lines_there_are_when_none_is_near(string line)
+    {
+        var file = Typed(CarFiles.Sound);
+        var ran = await Run("show", file, "--line", line);
+        Assert.Equal(2, ran.Code);
+        Assert.Equal($"{file}: error: there is no line `{line}`: the file has `front-left`, `rear` [unknown-line]\n", ran.Error);
+    }
+
+    [Fact]
+    public async Task Beside_an_unknown_line_the_known_one_is_shown()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound), "--line", "clutch", "--line", "rear");
+        Assert.Equal(2, ran.Code);
+        Assert.Equal("rear", Names(ran));
+    }
+
+    [Fact]
+    public async Task A_line_that_could_not_be_read_is_not_called_unknown()
+    {
+        var ran = await Run("show", Typed(CarFiles.Misspelt), "--line", "front-left");
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("[unknown-word]", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("[unknown-line]", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_line_that_cannot_be_made_is_left_out_of_the_table_and_the_others_stay()
+    {
+        var ran = await Run("show", Typed(CarFiles.LegTooShort));
+        Assert.Equal(1, ran.Code);
+        Assert.Equal("front-left", Names(ran));
+    }
+
+    [Fact]
+    public async Task No_row_of_the_table_ends_in_blanks()
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound.Replace("bend: 45", "bend: 45, note: behind the tank", StringComparison.Ordinal)));
+        Assert.Contains("behind the tank\n", ran.Output, StringComparison.Ordinal);
+        Assert.All(ran.Output.Split('\n'), row => Assert.Equal(row.TrimEnd(), row));
+    }
+
+    [Fact]
+    public async Task The_figures_are_those_of_the_same_file_piped_in()
+    {
+        Piped = CarFiles.Sound;
+        var piped = await Run("show", "-");
+        Assert.Equal(0, piped.Code);
+        Assert.Equal((await Run("show", Typed(CarFiles.Sound))).Output, piped.Output);
+    }
+
+    /// <summary>Of the lines in the table, with blanks between them.</summary>
+    private static string Names(Ran ran) => string.Join(' ', ran.Output.Split('\n')
+        .Where(row => row.Contains(": cut ", StringComparison.Ordinal))
+        .Select(row => row[..row.IndexOf(':', StringComparison.Ordinal)]));
+}

@@ -1,0 +1,35 @@
+namespace BendSheet.Cli.Tests;
+
+[Collection(FromTheRepository.Name)]
+public class HelpExampleTests : AtTheTerminal
+{
+    [Fact]
+    public async Task I_can_type_every_example_of_the_help_as_it_stands()
+    {
+        File.Copy("samples/finch.yaml", Place("finch.yaml"));
+        var help = await Run("--help");
+        var examples = help.Output.Split('\n')
+            .Where(row => row.StartsWith("  bendsheet ", StringComparison.Ordinal))
+            .Select(row => row.Trim())
+            .Where(row => !row.Contains('[', StringComparison.Ordinal))
+            .ToList();
+        Assert.InRange(examples.Count, 4, 20);
+        var before = Environment.CurrentDirectory;
+        Environment.CurrentDirectory = Place(".");
+        try
+        {
+            foreach (var example in examples)
+            {
+                var words = example.Split(' ')[1..].TakeWhile(word => !string.Equals(word, ">", StringComparison.Ordinal));
+                var ran = await Run([.. words]);
+                Assert.True(ran.Code == 0, $"`{example}` ended with {ran.Code}: {ran.Error}");
+            }
+        }
+        finally
+        {
+            Environment.CurrentDirectory = before;
+        }
+
+        Assert.Equal("brake-lines.yaml clutch.yaml finch.pdf finch.yaml rear.pdf", InTheFolder());
+    }
+}

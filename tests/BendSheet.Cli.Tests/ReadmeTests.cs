@@ -1,0 +1,104 @@
+using System.Text;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Sheet;
+using BendSheet.Files.Reading;
+
+namespace BendSheet.Cli.Tests;
+
+/// <summary>
+/// What README shows is what the program says: its consoles, its lists, and its files. The switch of <see cref="Rewriting"/> writes
+/// consoles and lists again.
+/// </summary>
+[Collection(FromTheRepository.Name)]
+public class ReadmeTests : AtTheTerminal
+{
+    private const string Readme = "README.md";
+    private const string Prompt = "```console\n$ bendsheet ";
+
+    [Fact]
+    public async Task Each_console_shows_what_the_command_in_it_says()
+    {
+        var shown = await File.ReadAllTextAsync(Readme);
+        var real = new StringBuilder();
+        var from = 0;
+        var consoles = 0;
+        for (var at = shown.IndexOf(Prompt, StringComparison.Ordinal); at >= 0; at = shown.IndexOf(Prompt, from, StringComparison.Ordinal))
+        {
+            var command = shown[(at + Prompt.Length)..shown.IndexOf('\n', at + Prompt.Length)];
+            var ran = await Run(command.Split(' '));
+            real.Append(shown.AsSpan(from, at - from)).Append(Prompt).Append(command).Append('\n').Append(ran.Error).Append(ran.Output);
+            from = shown.IndexOf("```\n", at + Prompt.Length, StringComparison.Ordinal);
+            consoles++;
+        }
+
+        Assert.InRange(consoles, 2, 100);
+        IsOrBecomes(shown, real.Append(shown.AsSpan(from)).ToString());
+    }
+
+    [Fact]
+    public void Every_rule_is_in_the_list_of_findings() => HasList("rules", [
+        "| rule | why it is there |",
+        "| --- | --- |",
+        .. RuleNameTests.All.Select(one => one.Rule).OrderBy(rule => rule.Name, StringComparer.Ordinal).Select(rule => $"| `{rule.Name}` | {rule.Why} |"),
+    ]);
+
+    [Fact]
+    public void Every_caution_of_the_sheet_is_there() => HasList("cautions", [.. Cautions.All.Select(caution => "- " + caution)]);
+
+    [Fact]
+    public void Every_file_in_it_is_sound_and_its_lines_can_be_made()
+    {
+        var files = Blocks("```yaml\n");
+        Assert.InRange(files.Count, 2, 100);
+        Assert.All(files, text =>
+        {
+            var file = TemplateReader.Read(Readme, new MemoryStream(Encoding.UTF8.GetBytes(text)));
+            Assert.Empty(file.Findings);
+            Assert.NotEmpty(file.Lines);
+            Assert.All(file.Lines, line => Assert.NotNull(SolvedLine.Of(line).Plan));
+        });
+    }
+
+    [Fact]
+    public void Every_word_of_the_format_is_explained_and_every_later_one_named()
+    {
+        var format = string.Concat(Blocks("```yaml\n"));
+        var text = File.ReadAllText(Readme);
+        Assert.All(Vocabulary.All.SelectMany(place => place.Known), word => Assert.True(
+            format.Contains(word + ":", StringComparison.Ordinal) || text.Contains($"`{word}: ", StringComparison.Ordinal), $"README does not explain `{word}`"));
+        Assert.All(Vocabulary.All.SelectMany(place => place.Later), word => Assert.Contains($"`{word}`", text, StringComparison.Ordinal));
+    }
+
+    private static List<string> Blocks(string opening)
+    {
+        var text = File.ReadAllText(Readme);
+        var blocks = new List<string>();
+        for (var at = text.IndexOf(opening, StringComparison.Ordinal); at >= 0; at = text.IndexOf(opening, at + 1, StringComparison.Ordinal))
+        {
+            var start = at + opening.Length;
+            blocks.Add(text[start..text.IndexOf("```", start, StringComparison.Ordinal)]);
+        }
+
+        return blocks;
+    }
+
+    private static void HasList(string name, IEnumerable<string> lines)
+    {
+        var shown = File.ReadAllText(Readme);
+        var opening = $"<!-- {name} -->\n";
+        var start = shown.IndexOf(opening, StringComparison.Ordinal) + opening.Length;
+        var end = shown.IndexOf($"<!-- /{name} -->", StringComparison.Ordinal);
+        IsOrBecomes(shown, shown[..start] + string.Concat(lines.Select(line => line + "\n")) + shown[end..]);
+    }
+
+    private static void IsOrBecomes(string shown, string real)
+    {
+        if (Rewriting.IsWanted)
+        {
+            File.WriteAllText(Readme, real);
+            return;
+        }
+
+        Assert.Equal(real, shown);
+    }
+}

@@ -1,0 +1,43 @@
+using BendSheet.Sheets.Layout;
+
+namespace BendSheet.Sheets.Tests.Layout;
+
+public class PageFlowTests
+{
+    [Fact]
+    public void Blocks_follow_each_other_and_none_is_lost()
+    {
+        var blocks = Enumerable.Range(0, 50).Select(_ => Block.Space(30)).ToList();
+        var pages = PageFlow.Spread(blocks, _ => 100);
+        Assert.Equal(17, pages.Count);
+        Assert.Equal(blocks, pages.SelectMany(page => page.Select(placed => placed.Block)));
+        Assert.All(pages, page => Assert.Equal(page.Select((_, i) => 30.0 * i), page.Select(placed => placed.Top)));
+    }
+
+    [Fact]
+    public void A_heading_goes_to_the_next_page_with_what_it_is_the_heading_of()
+    {
+        var heading = Block.Space(10) with { KeepWithNext = true };
+        var pages = PageFlow.Spread([Block.Space(85), heading, Block.Space(20)], _ => 100);
+        Assert.Equal(2, pages.Count);
+        Assert.Same(heading, pages[1][0].Block);
+    }
+
+    [Fact]
+    public void A_repeated_heading_stands_above_the_first_row_of_each_further_page()
+    {
+        var heading = Block.Space(10);
+        var row = Block.Space(30) with { Repeated = heading };
+        var pages = PageFlow.Spread([heading, row, row, row, row, row, row], _ => 100);
+        Assert.Equal(2, pages.Count);
+        Assert.All(pages, page => Assert.Same(heading, page[0].Block));
+        Assert.All(pages, page => Assert.Equal([0, 10, 40, 70], page.Select(placed => placed.Top)));
+    }
+
+    [Fact]
+    public void A_first_page_may_be_of_another_height_than_the_others()
+    {
+        var pages = PageFlow.Spread([.. Enumerable.Range(0, 10).Select(_ => Block.Space(10))], page => page == 0 ? 50 : 20);
+        Assert.Equal([5, 2, 2, 1], pages.Select(page => page.Count));
+    }
+}

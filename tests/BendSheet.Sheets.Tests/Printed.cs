@@ -1,0 +1,76 @@
+using System.Collections.Immutable;
+using System.Text;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Sheet;
+using BendSheet.Files.Reading;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+
+namespace BendSheet.Sheets.Tests;
+
+/// <summary>Sheets printed from typed files, and read back by an independent reader.</summary>
+internal static class Printed
+{
+    /// <summary>The head of a file; a line's rows come below it.</summary>
+    public const string Head = """
+        project: Finch
+        units: mm
+        tube: {od: 3/16 in, wall: 0.028 in, material: copper-nickel}
+        bender: {radius: 9/16 in}
+        fittings:
+          an3: {flare: single 37, takes: 0.5, slide-on: [{nut: 17}, {sleeve: 9}], straight: 35}
+        lines:
+
+        """;
+
+    /// <summary>The worked example of the project's conventions.</summary>
+    public const string WorkedExample = Head + """
+          front-left:
+            from: {at: master cylinder, fitting: an3}
+            to: {at: hose bracket, fitting: an3}
+            rows:
+              - {straight: 120, bend: 45, note: mind the column}
+              - {straight: 60, rotate: 90 cw, bend: 30}
+              - {straight: 200, rotate: 45 ccw, bend: 90}
+              - {straight: 80}
+        """;
+
+    /// <summary>The solved lines of a file that has no errors.</summary>
+    public static ImmutableArray<SolvedLine> Solved(string yaml)
+    {
+        var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
+        Assert.Empty(file.Findings);
+        return [.. file.Lines.Select(SolvedLine.Of)];
+    }
+
+    /// <summary>The content of each line's sheet.</summary>
+    public static ImmutableArray<SheetContent> Contents(string yaml)
+    {
+        var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
+        Assert.Empty(file.Findings);
+        return [.. file.Lines.Select(line => SheetWriter.Of(SolvedLine.Of(line), file.Project, file.Notation))];
+    }
+
+    /// <summary>The file as PDF.</summary>
+    public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4) => PrintedSheets.Of(Contents(yaml), paper);
+
+    /// <summary>The pages of a PDF.</summary>
+    public static IReadOnlyList<Page> Pages(PrintedSheets printed)
+    {
+        // The pages stay readable as long as their document is not disposed of; the test's end does that.
+        var document = PdfDocument.Open(printed.Pdf.ToArray());
+        return [.. document.GetPages()];
+    }
+
+    /// <summary>All letters in the order in which they were drawn, without blanks.</summary>
+    public static string Text(IEnumerable<Page> pages) =>
+        WithoutBlanks(string.Concat(pages.SelectMany(page => page.Letters).Select(letter => letter.Value)));
+
+    /// <summary>A text as <see cref="Text"/> gives it.</summary>
+    public static string WithoutBlanks(string text) => string.Concat(text.Where(character => !char.IsWhiteSpace(character)));
+
+    /// <summary>Rows of a line with many bends.</summary>
+    public static string ManyBends(int count) => Head + "  many:\n"
+        + string.Concat(Enumerable.Range(0, count).Select(i => FormattableString.Invariant($"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")))
+        + "    - {straight: 50}\n";
+}

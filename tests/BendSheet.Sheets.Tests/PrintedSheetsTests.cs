@@ -1,0 +1,199 @@
+using BendSheet.Core.Sheet;
+using UglyToad.PdfPig.Content;
+
+namespace BendSheet.Sheets.Tests;
+
+public class PrintedSheetsTests
+{
+    private const double PointsPerMm = 72 / 25.4;
+    private const double MarginMm = 10;
+
+    [Theory]
+    [InlineData(Paper.A4, 210, 297)]
+    [InlineData(Paper.Letter, 215.9, 279.4)]
+    public void Every_page_is_exactly_of_its_paper(Paper paper, double widthMm, double heightMm) =>
+        Assert.All(Printed.Pages(Printed.Sheets(Printed.ManyBends(20), paper)), page =>
+        {
+            Assert.Equal(widthMm, page.Width / PointsPerMm, 3);
+            Assert.Equal(heightMm, page.Height / PointsPerMm, 3);
+        });
+
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void All_that_the_content_says_is_on_the_page(Paper paper)
+    {
+        var content = Printed.Contents(Printed.WorkedExample)[0];
+        var text = Printed.Text(Printed.Pages(PrintedSheets.Of([content], paper)));
+        string[] said =
+        [
+            content.Line, content.Project, content.Ends, content.Tube, content.Bender, content.CutLength.Main, content.CutLength.Other,
+            content.DevelopedLength.Main, content.Fingerprint, content.Datum, content.Envelope, Cautions.Rotation,
+            .. content.ReadFirst, .. content.Order, .. Cautions.All,
+            .. content.Checks.Select(check => $"{check.From} to {check.To}: {check.Distance.Main}"),
+            .. content.Rows.SelectMany(row => new[]
+            {
+                row.Number, row.Mark, row.MarkOther, row.MarkFromFace!, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Lever, row.Remark,
+            }),
+        ];
+        Assert.All(said, words => Assert.Contains(Printed.WithoutBlanks(words), text, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void A_row_of_the_table_reads_from_left_to_right(Paper paper)
+    {
+        var text = Printed.Text(Printed.Pages(Printed.Sheets(Printed.WorkedExample, paper)));
+
+        // Bend 2 of the worked example: start 176.0569 from the cut end, 175.5569 from the flare face.
+        Assert.Contains("2176.0615/16in175.590°cw90°30°30°182.03.5mm", text, StringComparison.Ordinal);
+    }
+
+    public static TheoryData<string, Paper> Demanding()
+    {
+        var longWord = new string('W', 90);
+        string[] files =
+        [
+            Printed.WorkedExample,
+            Printed.ManyBends(12),
+            Printed.ManyBends(60),
+            Printed.Head + "  straight tube:\n    - {straight: 300}\n",
+            Printed.Head + "  nine metres:\n    - {straight: 4500, bend: 90}\n    - {straight: 4500}\n",
+            Printed.Head + "  forty millimetres:\n    - {straight: 20, bend: 20}\n    - {straight: 20}\n",
+            Printed.Head.Replace("units: mm", "units: in", StringComparison.Ordinal).Replace("Finch", longWord + longWord, StringComparison.Ordinal).Replace("0.5", "1/64", StringComparison.Ordinal).Replace("17", "3/4", StringComparison.Ordinal).Replace("9}", "3/8}", StringComparison.Ordinal).Replace("35", "1 1/2", StringComparison.Ordinal)
+                + $"  {longWord}:\n    from: {{at: {longWord}{longWord}, fitting: an3}}\n    rows:\n      - {{straight: 1177 31/128, bend: 90, note: {longWord} {longWord}}}\n      - {{straight: 13 1/7}}\n",
+            Printed.Head + "  Ελληνικά Кириллица:\n    - {straight: 200, bend: 60, note: \"" + string.Concat(Enumerable.Repeat("a note that goes on ", 60)) + "\"}\n    - {straight: 200}\n",
+        ];
+        var cases = new TheoryData<string, Paper>();
+        foreach (var file in files)
+        {
+            cases.Add(file, Paper.A4);
+            cases.Add(file, Paper.Letter);
+        }
+
+        return cases;
+    }
+
+    [Theory]
+    [MemberData(nameof(Demanding))]
+    public void No_text_leaves_the_type_area(string yaml, Paper paper) =>
+        Assert.All(Printed.Pages(Printed.Sheets(yaml, paper)), page => Assert.All(page.Letters, letter =>
+        {
+            var box = letter.BoundingBox;
+            Assert.InRange(box.Left / PointsPerMm, MarginMm - 0.3, (page.Width / PointsPerMm) - MarginMm + 0.3);
+            Assert.InRange(box.Right / PointsPerMm, MarginMm - 0.3, (page.Width / PointsPerMm) - MarginMm + 0.3);
+            Assert.InRange(box.Bottom / PointsPerMm, MarginMm - 1.5, (page.Height / PointsPerMm) - MarginMm + 0.3);
+            Assert.InRange(box.Top / PointsPerMm, MarginMm - 1.5, (page.Height / PointsPerMm) - MarginMm + 0.3);
+        }));
+
+    [Theory]
+    [MemberData(nameof(Demanding))]
+    public void No_text_is_printed_over_another(string yaml, Paper paper)
+    {
+        // Sixty bends in a handful of millimetres leave no room for their numbers around the shape; everything else must keep apart.
+        var pages = Printed.Pages(Printed.Sheets(yaml, paper)).Where(page => !yaml.Contains("many:", StringComparison.Ordinal) || page.Number != ShapePage(yaml, paper));
+        Assert.All(pages, page => Assert.Empty(Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)])));
+    }
+
+    [Theory]
+    [MemberData(nameof(Demanding))]
+    public void No_line_of_a_table_runs_off_the_paper(string yaml, Paper paper) =>
+        Assert.All(Printed.Pages(Printed.Sheets(yaml, paper)), page => Assert.All(page.Paths, path =>
+        {
+            var box = path.GetBoundingRectangle();
+            if (box is { } inside)
+            {
+                Assert.InRange(inside.Left, 0, page.Width);
+                Assert.InRange(inside.Right, 0, page.Width);
+                Assert.InRange(inside.Bottom, 0, page.Height);
+                Assert.InRange(inside.Top, 0, page.Height);
+            }
+        }));
+
+    [Fact]
+    public void A_table_longer_than_a_page_goes_on_under_its_heading()
+    {
+        var pages = Printed.Pages(Printed.Sheets(Printed.ManyBends(60)));
+        var texts = pages.Select(page => Printed.Text([page])).ToList();
+        var rows = Printed.Contents(Printed.ManyBends(60))[0].Rows;
+        foreach (var row in rows)
+        {
+            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.Rotate}{row.Dial}");
+            var page = Assert.Single(texts, text => text.Contains(cells, StringComparison.Ordinal));
+            Assert.Contains("mark,mm", page, StringComparison.Ordinal);
+        }
+
+        Assert.All(texts.Skip(1), text => Assert.StartsWith("many,continued", text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Each_line_begins_a_page_of_its_own_and_an_entry_of_the_outline()
+    {
+        var printed = Printed.Sheets(Printed.WorkedExample + "\n  second:\n    - {straight: 100, bend: 20}\n    - {straight: 100}\n");
+        using var document = UglyToad.PdfPig.PdfDocument.Open(printed.Pdf.ToArray());
+        Assert.Equal(2, printed.Lines);
+        Assert.Equal(printed.Pages, document.NumberOfPages);
+        Assert.True(document.TryGetBookmarks(out var outline));
+        Assert.Equal(["front-left", "second"], outline.GetNodes().Select(node => node.Title), StringComparer.Ordinal);
+        Assert.Equal("Finch", document.Information.Title);
+        Assert.Null(document.Information.Author);
+    }
+
+    [Fact]
+    public void A_line_of_three_bends_keeps_to_one_page() => Assert.Equal(1, Printed.Sheets(Printed.WorkedExample).Pages);
+
+    [Fact]
+    public void The_same_input_gives_the_same_bytes_also_when_printed_at_the_same_time()
+    {
+        var once = Printed.Sheets(Printed.WorkedExample).Pdf.ToArray();
+        Assert.All(
+            Enumerable.Range(0, 8).AsParallel().Select(_ => Printed.Sheets(Printed.WorkedExample).Pdf.ToArray()).ToList(),
+            again => Assert.Equal(once, again));
+    }
+
+    [Fact]
+    public void A_sign_that_the_font_lacks_is_reported_and_stood_in_for()
+    {
+        var printed = Printed.Sheets(Printed.WorkedExample.Replace("mind the column", "mind the 管", StringComparison.Ordinal));
+        Assert.Equal(["管 (U+7BA1)"], printed.MissingCharacters, StringComparer.Ordinal);
+        Assert.Contains("mindthe□", Printed.Text(Printed.Pages(printed)), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Only_the_tools_own_typefaces_are_used_and_nothing_is_smaller_than_eight_points() =>
+        Assert.All(Printed.Pages(Printed.Sheets(Printed.WorkedExample)), page => Assert.All(page.Letters, letter =>
+        {
+            Assert.Contains("+In", letter.FontName, StringComparison.Ordinal);
+            Assert.True(letter.PointSize > 7.99, $"{letter.Value} in {letter.PointSize} pt");
+        }));
+
+    [Fact]
+    public void Marks_are_fourteen_points() =>
+        Assert.Contains(Printed.Pages(Printed.Sheets(Printed.WorkedExample))[0].GetWords(), word =>
+            string.Equals(word.Text, "365.5", StringComparison.Ordinal) && Math.Abs(word.Letters[0].PointSize - 14) < 0.01);
+
+    private static int ShapePage(string yaml, Paper paper) =>
+        Printed.Pages(Printed.Sheets(yaml, paper)).First(page => Printed.Text([page]).Contains("pictorialview", StringComparison.Ordinal)).Number;
+
+    private static List<string> Overlaps(List<Letter> letters)
+    {
+        var overlaps = new List<string>();
+        for (var i = 0; i < letters.Count; i++)
+        {
+            for (var j = i + 1; j < letters.Count; j++)
+            {
+                var a = letters[i].BoundingBox;
+                var b = letters[j].BoundingBox;
+                var width = Math.Min(a.Right, b.Right) - Math.Max(a.Left, b.Left);
+                var height = Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom);
+                if (width > 0.4 && height > 0.4)
+                {
+                    overlaps.Add($"{letters[i].Value} and {letters[j].Value} at {a.Left:F1}, {a.Bottom:F1}");
+                }
+            }
+        }
+
+        return overlaps;
+    }
+}
