@@ -12,20 +12,13 @@ public static class LineChoice
     /// <summary>A line was asked for that the file does not have.</summary>
     public static Rule UnknownLine { get; } = new("unknown-line", RuleSubject.File, "A line asked for by a name that is not in the file would be left out in silence.");
 
-    /// <summary>The lines in the order of the file, and a finding for each name that is not in it; or one that there is no line at all.</summary>
+    /// <summary>The lines in the order of the file, and a finding for each name that is not in it.</summary>
     /// <param name="file">All lines.</param>
     /// <param name="name">The file's, for the findings.</param>
     /// <param name="wanted">None means all.</param>
     public static (ImmutableArray<LineTemplate> Lines, ImmutableArray<Finding> Findings) Of(
         TemplateFile file, string name, IReadOnlyCollection<string> wanted)
     {
-        if (file.Lines.IsEmpty && ExitCodes.Of(file.Findings) == ExitCodes.Done)
-        {
-            return ([], [FileRules.MissingWord.Error(
-                SourcePosition.Whole(name),
-                "the file has no line to make: it needs a tube, a bender, and below `lines:` a name with the rows of its template")]);
-        }
-
         if (wanted.Count == 0)
         {
             return (file.Lines, []);

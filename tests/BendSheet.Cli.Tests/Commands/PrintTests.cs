@@ -123,7 +123,7 @@ public class PrintTests : AtTheTerminal
     {
         var ran = await Run(["print", Typed($"units: mm\ntube: {{od: 5}}\nbender: {{radius: 15}}\n{lines}\n"), .. more]);
         Assert.Equal(2, ran.Code);
-        Assert.Contains("error: the file has no line to make", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("error: `lines` has a name for each line", ran.Error, StringComparison.Ordinal);
         Assert.Equal("car.yaml", InTheFolder());
     }
 

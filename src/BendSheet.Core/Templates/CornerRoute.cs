@@ -15,7 +15,7 @@ public readonly record struct CornerPoint(Vector3D Position, SourcePosition At);
 /// Reads a route from its corner points: a leg is the distance of two neighbours, a bend the angle between successive directions, a
 /// rotation the angle between successive bending planes. Angles by atan2, never acos, which is blunt near 0° and 180°.
 /// </summary>
-public static class CornerPoints
+public static class CornerRoute
 {
     /// <summary>Two neighbouring corners are one point.</summary>
     public static Rule SamePoint { get; } = new("same-point", RuleSubject.File, "Between two corners at one place there is no direction.");
