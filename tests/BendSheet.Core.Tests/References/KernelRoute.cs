@@ -49,6 +49,9 @@ internal sealed class KernelRoute
     /// <summary>Size of the box of the tube swept along the wire.</summary>
     public Vector3D TubeBox => Points("tube_high_mm")[0] - Points("tube_low_mm")[0];
 
+    /// <summary>How far a point of the swept tube lies outside the kernel's own box of it: above zero where its search for the box failed.</summary>
+    public double BeyondTubeBox => AssertGeometry.Number(_row["tube_beyond_box_mm"]);
+
     /// <summary>The rows that a person would type for it.</summary>
     public LineTemplate Template() => Lines.Of(Lines.Bender(Radius), Legs, [.. Rotations.Zip(Bends)]);
 

@@ -5,7 +5,7 @@ namespace BendSheet.Core.Tests.References;
 
 /// <summary>
 /// Random tubes against a general-purpose geometry kernel, which made its fillets and measured its wires with its own algorithms: lengths,
-/// points and boxes. It proves no convention: the program that drove it read rows and rotations as we do.
+/// points and boxes. It proves no convention: the program that drives it reads rows and rotations as we do.
 /// </summary>
 /// <remarks>
 /// The kernel trims lines and circles in closed form and measures them to the last digits of a double, so the one tolerance of figures
@@ -30,6 +30,7 @@ public class KernelRoutesTests
         Assert.All(KernelRoute.All, route => Assert.InRange(route.Radius, 8, 30));
         Assert.All((double[])[30, 45, 90], bend => Assert.Contains(KernelRoute.All, route => route.Bends.Contains(bend)));
         Assert.All((double[])[0, 180], roll => Assert.Contains(KernelRoute.All, route => route.Rotations.Skip(1).Contains(roll)));
+        Assert.All(KernelRoute.All, route => Assert.Equal(0, route.BeyondTubeBox));
     }
 
     [Theory]

@@ -78,8 +78,7 @@ double Setback(const Recipe& recipe, int bend)
 // only a few tenths longer than that, or than 40.
 Recipe Draw(Chance& chance)
 {
-    const double square[] = {30, 45, 90};
-    const double plane[] = {0, 180};
+    const double square[] = {30, 45, 90}, plane[] = {0, 180};
     Recipe recipe{chance.Typed(8, 30, 1.0 / 64), {}, {}, {}};
     const int corners = chance.Whole(1, 9);
     for (int i = 0; i < corners; i++)
@@ -102,8 +101,7 @@ Recipe Draw(Chance& chance)
 std::vector<gp_Pnt> Corners(const Recipe& recipe)
 {
     const gp_Pnt origin;
-    gp_Dir way(1, 0, 0);
-    gp_Dir axis(0, 0, 1);
+    gp_Dir way(1, 0, 0), axis(0, 0, 1);
     std::vector<gp_Pnt> points{origin};
     for (size_t i = 0; i < recipe.legs.size(); i++)
     {
@@ -183,6 +181,8 @@ std::string Text(double value)
 
 std::string Text(const gp_Pnt& point) { return Text(point.X()) + " " + Text(point.Y()) + " " + Text(point.Z()); }
 
+std::string Text(const TopoDS_Edge& edge) { return Text(Length(edge)); }
+
 template <class T> std::string Text(const std::vector<T>& values)
 {
     std::string text;
@@ -194,18 +194,7 @@ template <class T> std::string Text(const std::vector<T>& values)
     return text;
 }
 
-std::string Text(const std::vector<TopoDS_Edge>& edges)
-{
-    std::vector<double> lengths;
-    for (const TopoDS_Edge& edge : edges)
-    {
-        lengths.push_back(Length(edge));
-    }
-
-    return Text(lengths);
-}
-
-// Without its gap and without the edges' tolerances. For tori the kernel searches it step by step.
+// Without its gap and without the edges' tolerances. The kernel searches the box of a torus step by step.
 Bnd_Box Box(const TopoDS_Shape& shape)
 {
     Bnd_Box box;
@@ -216,18 +205,15 @@ Bnd_Box Box(const TopoDS_Shape& shape)
 
 std::string Text(const Bnd_Box& box) { return Text(box.CornerMin()) + "," + Text(box.CornerMax()); }
 
-// How far the farthest of a grid of points on the tube's own faces lies outside its box: above zero where the search for the box failed.
+// How far the farthest of a grid of points on the tube's own tori lies outside its box: above zero where the search for the box failed,
+// which a draw of 240 routes may well hold once.
 double Beyond(const TopoDS_Shape& tube, const Bnd_Box& box)
 {
     Bnd_Box held = box;
     for (TopExp_Explorer face(tube, TopAbs_FACE); face.More(); face.Next())
     {
         const BRepAdaptor_Surface surface(TopoDS::Face(face.Current()));
-        if (surface.GetType() != GeomAbs_Torus)
-        {
-            continue;
-        }
-
+        if (surface.GetType() != GeomAbs_Torus) { continue; }
         const double u = surface.FirstUParameter(), du = (surface.LastUParameter() - u) / Grid;
         const double v = surface.FirstVParameter(), dv = (surface.LastVParameter() - v) / Grid;
         for (int i = 0; i <= Grid * Grid + 2 * Grid; i++)
@@ -260,13 +246,14 @@ double InArc(const Filleted& filleted, Chance& chance)
     return place;
 }
 
-// The point so far along the wire from end A.
+// The point so far along the wire from end A, found edge by edge: asked for a point of the wire as one curve, the kernel does not always
+// reach it.
 gp_Pnt PointAt(const TopoDS_Wire& wire, double place)
 {
     for (BRepTools_WireExplorer edge(wire); edge.More(); edge.Next())
     {
         const BRepAdaptor_Curve curve(edge.Current());
-        const double length = GCPnts_AbscissaPoint::Length(curve);
+        const double length = Length(edge.Current());
         if (place <= length)
         {
             const bool reversed = edge.Orientation() == TopAbs_REVERSED;
@@ -292,7 +279,6 @@ int main()
         const std::vector<gp_Pnt> corners = Corners(recipe);
         const Filleted filleted = Fillet(corners, recipe.radius);
         const double length = Length(filleted.wire);
-
         const TopoDS_Shape tube = Tube(filleted.wire);
         const Bnd_Box box = Box(filleted.wire), tubeBox = Box(tube);
 
