@@ -1,3 +1,14 @@
 using BendSheet.Cli;
 
-return await CommandLine.RunAsync(args, Surroundings.OfProcess());
+Surroundings surroundings;
+try
+{
+    surroundings = Surroundings.OfProcess();
+}
+catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
+{
+    // Standard output or error is closed: there is nowhere to say so.
+    return ExitCodes.NotWritten;
+}
+
+return await CommandLine.RunAsync(args, surroundings);

@@ -10,7 +10,7 @@ namespace BendSheet.Sheets;
 internal static class LineSheet
 {
     /// <summary>The views never shrink below this to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 50;
+    private const double LeastViews = 46;
     private const double MostViews = 110;
 
     /// <summary>The pages of a sheet.</summary>
@@ -43,7 +43,7 @@ internal static class LineSheet
 
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
         ? []
-        : [Paragraph.Heading("Read first"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
+        : [Paragraph.Heading("Read first, with the cautions at the end of the sheet"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
 
     private static IReadOnlyList<(Block Block, double Top)> Under(Block head, IReadOnlyList<(Block Block, double Top)> blocks) =>
         [(head, 0), .. blocks.Select(placed => (placed.Block, placed.Top + head.Height))];

@@ -66,11 +66,11 @@ public class ProgramTests : AtTheTerminal
     [FactOnUnix]
     public async Task A_disk_that_fills_up_in_the_middle_leaves_the_old_sheet_whole_and_nothing_else()
     {
-        Typed("%PDF-old", "car.pdf");
+        Typed("%PDF-old BendSheet", "car.pdf");
         var (code, _, error) = await Shell("trap '' XFSZ; ulimit -f 8; exec dotnet \"$1\" print \"$2\"", Typed(CarFiles.Sound));
         Assert.Equal(3, code);
         Assert.Equal($"bendsheet: {Place("car.pdf")} was not written: the file is larger than this place takes\n", error);
-        Assert.Equal("%PDF-old", await File.ReadAllTextAsync(Place("car.pdf")));
+        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place("car.pdf")));
         Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 

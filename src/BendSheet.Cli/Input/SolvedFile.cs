@@ -8,7 +8,7 @@ namespace BendSheet.Cli.Input;
 
 /// <summary>A file from its bytes to its solved lines: every command begins here.</summary>
 /// <param name="File">As typed and understood.</param>
-/// <param name="Lines">The lines asked for, solved.</param>
+/// <param name="Lines">The lines asked for, solved; none where the file is wrong.</param>
 /// <param name="Findings">All of the file's, and those of the lines asked for, in the order of the file.</param>
 public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Lines, ImmutableArray<Finding> Findings)
 {
@@ -24,8 +24,12 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
         var file = TypedFile.Read(name, standardInput);
         var (templates, unknown) = LineChoice.Of(file, name, wanted);
         var lines = templates.Select(SolvedLine.Of).ToImmutableArray();
-        var findings = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings));
-        return new(file, lines, [.. findings.OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)]);
+        // A line and its mirror image can have the same fault in the same rows.
+        var findings = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).Distinct()
+            .OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column).ToImmutableArray();
+
+        // Of a wrong file no figure is shown: it might be made of a default in the place of what could not be read.
+        return new(file, ExitCodes.Of(findings) == ExitCodes.WrongInput ? [] : lines, findings);
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>

@@ -18,11 +18,11 @@ public static class CheckSummary
             Count(solved.Findings.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Count(solved.Lines.Length, "line") ?? "no line";
+        var lines = Count(solved.Lines.Length, "line");
         var tube = plans.Count == solved.Lines.Length && plans.Count > 0
             ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength))}"
             : string.Empty;
-        return $"{name}: {lines}{tube}; {(findings.Length == 0 ? "no findings" : findings)}";
+        return $"{name}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }
 
     private static string? Count(int count, string what) => count switch

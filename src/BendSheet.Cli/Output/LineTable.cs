@@ -53,7 +53,7 @@ public static class LineTable
 
         text.Append(Gap).Append("Check: ")
             .AppendJoin("; ", sheet.Checks.Select(check => $"{check.From} to {check.To} {check.Distance.Main}"))
-            .Append(". Box, first straight along its length: ").Append(sheet.Envelope).Append(".\n");
+            .Append(". Box over the outside, X × Y × Z: ").Append(sheet.Envelope).Append(" (").Append(sheet.Axes).Append(").\n");
     }
 
     private static string Both(Figure figure) => $"{figure.Main} ({figure.Other})";

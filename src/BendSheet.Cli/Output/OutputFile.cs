@@ -6,7 +6,13 @@ namespace BendSheet.Cli.Output;
 /// </summary>
 public static class OutputFile
 {
+    /// <summary>A thousand sheets are smaller; what is larger is something else, and not worth reading.</summary>
+    private const long LargestSheet = 256 * 1024 * 1024;
+
     private static ReadOnlySpan<byte> PdfBegins => "%PDF-"u8;
+
+    /// <summary>Stands in the description of every sheet, as the program that made it.</summary>
+    private static ReadOnlySpan<byte> OurName => "BendSheet"u8;
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
     /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
@@ -79,14 +85,13 @@ public static class OutputFile
     /// <summary>Devices and pipes have no length, and are left alone as well.</summary>
     private static bool IsSheet(string path)
     {
-        if (new FileInfo(path).Length < PdfBegins.Length)
+        if (new FileInfo(path).Length is < 16 or > LargestSheet)
         {
             return false;
         }
 
-        Span<byte> begins = stackalloc byte[PdfBegins.Length];
-        using var file = File.OpenRead(path);
-        return file.ReadAtLeast(begins, begins.Length, throwOnEndOfStream: false) == begins.Length && begins.SequenceEqual(PdfBegins);
+        var content = File.ReadAllBytes(path).AsSpan();
+        return content.StartsWith(PdfBegins) && content.IndexOf(OurName) >= 0;
     }
 
     private static void WriteBeside(string target, ReadOnlySpan<byte> content, bool replace = true)

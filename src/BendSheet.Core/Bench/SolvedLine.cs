@@ -36,6 +36,6 @@ public sealed record SolvedLine(
 
         var centreline = TubeCentreline.Of(layout, template.Start);
         var plan = BenchPlan.Of(template, layout, centreline);
-        return new(template, layout, centreline, plan, findings.AddRange(MarkOffTube.Check(plan)));
+        return new(template, layout, centreline, plan, [.. findings, .. MarkOffTube.Check(plan), .. HoldsAir.Check(template, layout, centreline)]);
     }
 }

@@ -22,17 +22,33 @@ public readonly record struct Frame(Vector3D Position, Vector3D Direction, Vecto
     public Frame Rolled(Angle rotation)
     {
         var (sin, cos) = Math.SinCos(rotation.Radians);
-        return this with { Side = (cos * Side) + (sin * Direction.Cross(Side)) };
+        return Square(Position, Direction, (cos * Side) + (sin * Direction.Cross(Side)));
     }
+
+    /// <summary>The mirror image in the car's middle plane: left becomes right.</summary>
+    public Frame Mirrored() => new(Mirrored(Position), Mirrored(Direction), Mirrored(Side));
 
     /// <summary>At the end of an arc that starts here.</summary>
     public Frame Bent(Length radius, Angle turn)
     {
         var (sin, cos) = Math.SinCos(turn.Radians);
         var r = radius.Millimetres;
-        return new(
+        return Square(
             Position + (r * sin * Direction) + (r * (1 - cos) * Side),
             (cos * Direction) + (sin * Side),
             (cos * Side) - (sin * Direction));
     }
+
+    /// <summary>
+    /// Both directions of length 1 again and square to each other. What is lost of that in one step would feed back in the next, and grow
+    /// with the number of bends as compound interest does.
+    /// </summary>
+    private static Frame Square(Vector3D position, Vector3D direction, Vector3D side)
+    {
+        direction = 1 / direction.Norm * direction;
+        side -= side.Dot(direction) * direction;
+        return new(position, direction, 1 / side.Norm * side);
+    }
+
+    private static Vector3D Mirrored(Vector3D vector) => vector with { Y = 0 - vector.Y };
 }

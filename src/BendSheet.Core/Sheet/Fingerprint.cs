@@ -21,17 +21,18 @@ public static class Fingerprint
         Add(text, tube.OutsideDiameter, tube.Wall, tube.Material, tube.SmallestRadius);
         Add(text, template.Wire.Diameter, template.Wire.Radius);
         Add(text, template.Tolerance?.Straight, template.Tolerance?.Bend, template.Tolerance?.Rotate);
+        Add(text, template.Start.Position, template.Start.Direction, template.Start.Side, template.LiesOnCar);
         AddEnd(text, template.From);
         AddEnd(text, template.To);
         AddBender(text, template.Bender);
         foreach (var leg in template.Route.Legs)
         {
-            Add(text, leg.Measured);
+            Add(text, leg.Measured, leg.Habit);
         }
 
         foreach (var bend in template.Route.Bends)
         {
-            Add(text, bend.Turn, bend.Rotation, bend.Note);
+            Add(text, bend.Turn, bend.Rotation, bend.Note, bend.FromTangent);
             AddBender(text, bend.Bender);
         }
 

@@ -23,6 +23,7 @@ namespace BendSheet.Core.Sheet;
 /// <param name="Order">The order of work.</param>
 /// <param name="Checks">Distances to measure on the finished piece.</param>
 /// <param name="Envelope">The box the finished piece fits into.</param>
+/// <param name="Axes">How the shape and its box lie.</param>
 /// <param name="Strip">The tube drawn straight.</param>
 /// <param name="Shape">The finished shape.</param>
 /// <param name="TubeDiameter">For drawing the shape.</param>
@@ -43,6 +44,7 @@ public sealed record SheetContent(
     ImmutableArray<string> Order,
     ImmutableArray<CheckDistance> Checks,
     string Envelope,
+    string Axes,
     Strip Strip,
     TubeCentreline Shape,
     Length TubeDiameter,

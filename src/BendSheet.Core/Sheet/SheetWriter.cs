@@ -43,6 +43,7 @@ public static class SheetWriter
             [.. WorkOrder.Of(template, plan, notation)],
             [.. Checks(centreline, notation)],
             EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
+            AxesInWords(template),
             Strip.Of(template, plan),
             centreline,
             template.Tube.OutsideDiameter,
@@ -54,7 +55,7 @@ public static class SheetWriter
         notation.Figure(bend.Mark),
         notation.Other.WithUnit(bend.Mark),
         HasTwoDatums(template) ? notation.Figure(bend.Mark - plan.FlareFaceA) : null,
-        bend.Number == 1 ? Dash : AngleNotation.Rotation(bend.Bend.Rotation),
+        bend.Number == 1 && bend.Bend.Rotation == Angle.Zero ? Dash : AngleNotation.Rotation(bend.Bend.Rotation),
         AngleNotation.Dial(bend.Dial),
         AngleNotation.Figure(bend.Pull),
         AngleNotation.Figure(bend.Bend.Turn),
@@ -84,9 +85,9 @@ public static class SheetWriter
     }
 
     private static string DatumInWords(LineTemplate template) =>
-        "Marks count from the cut end of A."
-        + (HasTwoDatums(template) ? " Once A is flared, use the column from the flare face." : string.Empty)
-        + " cw: clockwise; ccw: counterclockwise.";
+        "Marks count from the cut end of A"
+        + (HasTwoDatums(template) ? "; once A is flared, use the flare-face column" : string.Empty)
+        + ". +/−: a little more/less.";
 
     private static bool HasTwoDatums(LineTemplate template) => template.From.IsFlared && template.From.Takes > Length.Zero;
 
@@ -117,11 +118,18 @@ public static class SheetWriter
         {
             if (corners[i] is { } corner)
             {
-                var to = i == corners.Length - 1 ? "B" : FormattableString.Invariant($"corner {i}");
+                var to = i == corners.Length - 1 ? "finished B" : FormattableString.Invariant($"corner {i}");
                 yield return new("A", to, Figure.Of(Length.FromMillimetres(centreline.EndA.DistanceTo(corner)), notation));
             }
         }
     }
+
+    private static string AxesInWords(LineTemplate template) => template switch
+    {
+        { LiesOnCar: true } => "X forward, Y left, Z up, as the line lies on the car",
+        { Route.Bends: [{ Rotation.Degrees: not 0 }, ..] } => "X along the first straight; the first bend is rolled out of Y as typed",
+        _ => "X along the first straight, Y where the first bend turns, Z at right angles",
+    };
 
     private static string EnvelopeInWords(Envelope envelope, LengthNotation notation) =>
         $"{notation.WithUnit(envelope.X)} × {notation.WithUnit(envelope.Y)} × {notation.WithUnit(envelope.Z)}";

@@ -28,12 +28,13 @@ public static class WorkOrder
         if (plan.Bends.Length > 0)
         {
             yield return $"{BendStep(plan)}: A side held, B side swept, {ToolStep(template)}; tick the table.";
-            yield return "Lay the piece beside the wire and measure the check distances before end B is finished.";
+            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.";
         }
 
         if (template.To.Trim > Length.Zero)
         {
-            yield return $"Offer the line up on the car and trim end B: {notation.InBoth(template.To.Trim)} was left on for this. Cut square, deburr, blow out.";
+            var flare = template.To.Takes > Length.Zero ? $", leaving {notation.Size(template.To.Takes)} for the flare" : string.Empty;
+            yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
         }
 
         foreach (var step in EndSteps("B", template.To, notation))
@@ -41,7 +42,7 @@ public static class WorkOrder
             yield return step;
         }
 
-        yield return "Blow the line through, look at both seats, and cap the ends until it is fitted.";
+        yield return "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.";
     }
 
     private static string BendStep(BenchPlan plan) => plan.Bends.Length == 1

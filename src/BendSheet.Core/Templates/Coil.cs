@@ -14,8 +14,8 @@ namespace BendSheet.Core.Templates;
 /// </remarks>
 public static class Coil
 {
-    /// <summary>An eighth of a turn: no mark of a coil is further from the next than a hand's turn of the former.</summary>
-    private const double LargestArcDegrees = 45;
+    /// <summary>A quarter of a turn, so that a coil has four marks to a turn.</summary>
+    private const double LargestArcDegrees = 90;
 
     /// <summary>The rows of a coil.</summary>
     /// <param name="turns">Above zero.</param>

@@ -36,4 +36,10 @@ public sealed record LineTemplate(
 
     /// <summary>How well the template was measured, where the file says so.</summary>
     public MeasuringTolerance? Tolerance { get; init; }
+
+    /// <summary>
+    /// The left-hand piece of a right-hand one. A line that lies on the car is mirrored in the car's middle plane; otherwise the first bend
+    /// still turns left, and the rest goes the other way.
+    /// </summary>
+    public LineTemplate Mirrored() => this with { Route = Route.Mirrored(), Start = LiesOnCar ? Start.Mirrored() : Start };
 }

@@ -41,6 +41,9 @@ public static class FileRules
     /// <summary>A name that cannot be printed, or a line's that cannot be part of a file's name.</summary>
     public static Rule UnusableName { get; } = File("unusable-name", "A name is printed on the sheet, and a line's name becomes part of a file's name.");
 
+    /// <summary>Something that is made of itself.</summary>
+    public static Rule Circle { get; } = File("circle", "What is made of itself has no beginning.");
+
     /// <summary>A word in a place where it would do nothing.</summary>
     public static Rule OutOfPlace { get; } = File("out-of-place", "A word that would do nothing where it stands is a misunderstanding.");
 
@@ -48,7 +51,7 @@ public static class FileRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         UnknownWord, NotYetSupported, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
-        NotAChoice, UnknownName, SaidTwice, UnusableName, OutOfPlace,
+        NotAChoice, UnknownName, SaidTwice, UnusableName, OutOfPlace, Circle,
     ];
 
     private static Rule File(string name, string why) => new(name, RuleSubject.File, why);

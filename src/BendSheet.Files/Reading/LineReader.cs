@@ -1,3 +1,4 @@
+using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -9,12 +10,16 @@ namespace BendSheet.Files.Reading;
 /// <param name="tubes">Of the file.</param>
 /// <param name="benders">Of the file.</param>
 /// <param name="fittings">Of the file.</param>
+/// <param name="pieces">The templates that rows may use.</param>
 /// <param name="wire">The template's wire; null where it was typed and cannot be read.</param>
 /// <param name="tolerance">How well the templates were measured.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Wire? wire, MeasuringTolerance? tolerance, FileContext context)
+    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, FileContext context)
 {
+    /// <summary>What a mirrored line cannot say for itself.</summary>
+    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs"];
+
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
     {
@@ -36,8 +41,10 @@ internal sealed class LineReader(
     {
         var tube = tubes.Only(entry.Key.Position, context);
         var bender = benders.Only(entry.Key.Position, context);
-        var route = RowReader.Route(entry.Value, bender, benders, context);
-        return Complete(entry, tube, bender, MeasuringHabit.Corner, LineEnd.Unknown, LineEnd.Unknown, route);
+        var route = new RowReader(bender, benders, pieces, context).Route(entry.Value);
+        return tube is null || bender is null || route is null
+            ? null
+            : Template(entry, tube, bender, MeasuringHabit.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
     }
 
     private LineTemplate? LongForm(YamlEntry entry)
@@ -48,22 +55,48 @@ internal sealed class LineReader(
         var habit = map.Choice("measured", MeasuringHabits.All);
         var from = End(map, "from");
         var to = End(map, "to");
-        var made = map.Choice("made", [(true, "true"), (false, "false")]);
-        var route = map.Value("rows") is { } rows ? RowReader.Route(rows, bender, benders, context) : null;
-        if (!map.Has("rows") && !map.HasLaterWord && !map.HasUnknownWord)
+        var made = map.Choice("made", YesOrNo.Choices);
+        var route = new LineRouteReader(benders, pieces, context).Read(map, entry.Key, bender);
+        if (map.HasLaterWord || map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null))
         {
-            context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"line {AsTyped.Show(entry.Key.Text)} has no rows: add `rows:` with the template's straights and bends"));
+            return null;
         }
 
-        var unreadable = map.HasLaterWord || map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null);
-        var line = Complete(entry, tube, bender, habit ?? MeasuringHabit.Corner, from ?? LineEnd.Unknown, to ?? LineEnd.Unknown, route);
-        return unreadable || line is null || !WireIsKnown(map, line) ? null : line with { Made = made ?? false };
+        var line = tube is null || bender is null || route is null
+            ? null
+            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false };
+        return line is not null && WireIsKnown(map, line) ? line : null;
     }
 
-    private LineTemplate? Complete(YamlEntry entry, Tube? tube, Bender? bender, MeasuringHabit habit, LineEnd from, LineEnd to, Route? route) =>
-        tube is null || bender is null || route is null
+    private LineTemplate Template(YamlEntry entry, Tube tube, Bender bender, MeasuringHabit habit, LineEnd from, LineEnd to, LineRoute route) =>
+        new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, habit, from, to, route.Route)
+        {
+            Start = route.Start,
+            LiesOnCar = route.LiesOnCar,
+            Tolerance = tolerance,
+        };
+
+    /// <summary>A line that is the mirror image of another one, but for what it says itself.</summary>
+    /// <param name="entry">The mirrored line.</param>
+    /// <param name="other">The one it is the mirror image of.</param>
+    public LineTemplate? Mirrored(YamlEntry entry, LineTemplate other)
+    {
+        var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
+        var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
+        foreach (var word in HasFromOther.Where(map.Has))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf(word), $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
+        }
+
+        var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
+        var from = map.Has("from") ? End(map, "from") : other.From with { At = null };
+        var to = map.Has("to") ? End(map, "to") : other.To with { At = null };
+        var made = map.Choice("made", YesOrNo.Choices);
+        return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
-            : new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, habit, from, to, route) { Tolerance = tolerance };
+            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false };
+    }
 
     private T? Chosen<T>(TypedMap map, string word, Named<T> named, YamlEntry entry)
         where T : class

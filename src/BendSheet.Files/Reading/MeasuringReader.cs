@@ -20,6 +20,13 @@ internal static class MeasuringReader
 
         var diameter = map.Length("diameter", Range.PositiveLength);
         var radius = map.Length("radius", Range.LengthOrZero);
+        if (radius is { } bent && diameter is { } thick && bent < 0.5 * thick)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf("radius"), "the wire's bend radius is less than half its diameter: give the radius to the wire's centreline"));
+            return null;
+        }
+
         var isRead = !map.HasUnknownWord && map.Has("diameter") == diameter.HasValue && map.Has("radius") == radius.HasValue;
         return isRead ? new(diameter, radius) : null;
     }

@@ -25,6 +25,12 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>The angle between two legs.</summary>
     public static Range Included { get; } = new(0, 179.999999, false, "must be at least 0° and below 180° (180° is no bend at all)");
 
+    /// <summary>The bend of an offset or a saddle.</summary>
+    public static Range OffsetBend { get; } = new(0, 90, true, "must be above 0° and at most 90°");
+
+    /// <summary>Turns of a coil.</summary>
+    public static Range CoilTurns { get; } = new(0, 100, true, "must be above 0 and at most 100 turns");
+
     /// <summary>A rotation to either side.</summary>
     public static Range Rotation { get; } = new(-360, 360, false, "must be at most one whole turn, 360°, either way");
 

@@ -5,25 +5,17 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads the rows of a line. Null after findings that leave the route incomplete.</summary>
-internal static class RowReader
+/// <summary>Reads the rows of a line or of a template. Null after findings that leave the route incomplete.</summary>
+/// <param name="bender">The tool of every row that does not name its own; null where it could not be read.</param>
+/// <param name="benders">All tools of the file.</param>
+/// <param name="pieces">The templates that a row may use.</param>
+/// <param name="context">For findings.</param>
+internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pieces, FileContext context)
 {
-    /// <summary>The route of a list of rows.</summary>
-    /// <param name="value">The list.</param>
-    /// <param name="bender">The tool of every row that does not name its own; null where it could not be read.</param>
-    /// <param name="benders">All tools of the file.</param>
-    /// <param name="context">For findings.</param>
-    public static Route? Route(YamlValue value, Bender? bender, Named<Bender> benders, FileContext context)
+    /// <summary>The whole route of a line.</summary>
+    public Route? Route(YamlValue value)
     {
-        if (value is not YamlList { Items.Count: > 0 } list)
-        {
-            context.Report(FileRules.WrongKind.Error(
-                value.Position, "a line is a list of rows, each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
-            return null;
-        }
-
-        var rows = list.Items.Select(item => Row(item, bender, benders, context)).ToList();
-        if (rows[^1] is not { } last)
+        if (Rows(value) is not { } rows || rows[^1] is not { } last)
         {
             return null;
         }
@@ -36,63 +28,101 @@ internal static class RowReader
             context.Report(finding);
         }
 
+        if (complete && route is { Bends.IsEmpty: true, Legs: [{ Measured.Millimetres: 0 }] })
+        {
+            context.Report(FileRules.OutOfRange.Error(route.Legs[0].At, "the line has no length: measure its straight"));
+            return null;
+        }
+
         return complete ? route : null;
     }
 
-    private static Row? Row(YamlValue value, Bender? lineBender, Named<Bender> benders, FileContext context)
+    /// <summary>The rows of a template, which may end in a bend.</summary>
+    public Route? Piece(YamlValue value) =>
+        Rows(value) is { } rows && rows.TrueForAll(row => row is not null) ? Core.Templates.Route.OfPiece(rows.ConvertAll(row => row!)) : null;
+
+    /// <summary>Every row, those that an offset, a saddle, a coil or a template stands for included; null in the place of one that cannot be read.</summary>
+    private List<Row?>? Rows(YamlValue value)
+    {
+        if (value is YamlList { Items.Count: > 0 } list)
+        {
+            return [.. list.Items.SelectMany(Row)];
+        }
+
+        context.Report(FileRules.WrongKind.Error(
+            value.Position, "a line is a list of rows, each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
+        return null;
+    }
+
+    private IEnumerable<Row?> Row(YamlValue value)
     {
         if (TypedMap.Of(value, Vocabulary.Row, context) is not { } map)
         {
-            return null;
+            return [null];
         }
 
         var straight = map.Length("straight", Range.LengthOrZero);
         var rotation = map.Rotation("rotate");
-        var turn = Turn(map, context);
-        var bender = map.Text("bender") is { } name ? benders.Find(name, context) : map.Has("bender") ? null : lineBender;
+        var kind = RowKind.Of(map, context);
+        var tool = map.Text("bender") is { } name ? benders.Find(name, context) : map.Has("bender") ? null : bender;
         var note = map.FreeText("note");
-        if (map.HasLaterWord || map.HasUnknownWord)
+        if (kind is null)
         {
-            return null;
+            return [null];
         }
 
-        if (!map.Has("straight"))
+        if (kind.NeedsStraight && !map.Has("straight"))
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, "a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above"));
+            map.ReportMissing("a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above");
         }
 
-        var bends = map.Has("bend") || map.Has("included");
-        foreach (var word in new[] { "rotate", "bender", "note" })
-        {
-            if (map.Has(word) && !bends)
-            {
-                context.Report(FileRules.OutOfPlace.Error(
-                    map.PositionOf(word), $"`{word}` does nothing in a row without a bend: put it into the row of the bend it belongs to"));
-            }
-        }
-
-        if (straight is not { } length || (bends && (turn is null || bender is null)) || (map.Has("rotate") && rotation is null))
-        {
-            return null;
-        }
-
-        var bend = turn is { } angle
-            ? new Bend(angle, rotation ?? Angle.Zero, bender!, note, map.Value(map.Has("bend") ? "bend" : "included")!.Position)
-            : null;
-        return new(length, map.Value("straight")!.Position, bend);
+        var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
+        var rows = Expanded(map, kind, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool, note).ToList();
+        var isReadable = !map.HasLaterWord && !map.HasUnknownWord && (straight is not null || (!kind.NeedsStraight && !map.Has("straight"))) && (rotation is not null || !map.Has("rotate"));
+        return isReadable ? rows : [null];
     }
 
-    private static Angle? Turn(TypedMap map, FileContext context)
+    private IEnumerable<Row?> Expanded(TypedMap map, RowKind kind, Row straight, Angle rotation, Bender? tool, string? note)
     {
-        var bend = map.Angle("bend", Range.Turn);
-        var included = map.Angle("included", Range.Included);
-        if (map.Has("bend") && map.Has("included"))
+        if (kind == RowKind.Straight)
         {
-            context.Report(FileRules.SaidTwice.Error(
-                map.PositionOf("included"), "`bend` and `included` are two ways to say one corner (bend = 180 − included): keep one of them"));
-            return null;
+            return [straight];
         }
 
-        return included is { } between ? Angle.FromDegrees(180 - between.Degrees) : bend;
+        if (kind == RowKind.Use)
+        {
+            return Used(map, straight, rotation);
+        }
+
+        if (kind == RowKind.Coil)
+        {
+            return MacroReader.Coil(map, straight, rotation, note, context);
+        }
+
+        return tool is null ? Unreadable(map, kind) : MacroReader.Bends(map, kind, straight, rotation, tool, note, context);
+    }
+
+    /// <summary>Without its tool a row cannot be made; what else is wrong with it is said all the same.</summary>
+    private IEnumerable<Row?> Unreadable(TypedMap map, RowKind kind)
+    {
+        _ = MacroReader.Bends(map, kind, new(Length.Zero, map.Position, null), Angle.Zero, Pieces.LinesOwn, null, context).ToList();
+        return [null];
+    }
+
+    private IEnumerable<Row?> Used(TypedMap map, Row straight, Angle rotation)
+    {
+        var reverse = map.Choice("reverse", YesOrNo.Choices);
+        var mirror = map.Choice("mirror", YesOrNo.Choices);
+        if (map.Text("use") is not { } name || pieces.Find(name) is not { } piece
+            || (map.Has("reverse") && reverse is null) || (map.Has("mirror") && mirror is null))
+        {
+            return [null];
+        }
+
+        piece = reverse == true ? piece.Reversed() : piece;
+        piece = mirror == true ? piece.Mirrored() : piece;
+        return bender is null
+            ? [null]
+            : [straight, .. piece.Joined(rotation).ToRows().Select(row => row.Bend?.Bender == Pieces.LinesOwn ? row with { Bend = row.Bend with { Bender = bender } } : row)];
     }
 }

@@ -82,6 +82,7 @@ public static class TemplateReader
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
         benders.Read(map, WorkshopReader.Bender, shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
+        var pieces = Pieces.Of(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
         var tolerance = MeasuringReader.Tolerance(map, context);
         RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
@@ -105,8 +106,7 @@ public static class TemplateReader
             return [];
         }
 
-        var reader = new LineReader(tubes, benders, fittings, wire, tolerance, context);
-        return [.. entries.Select(reader.Line).OfType<LineTemplate>()];
+        return [.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, context), context)];
     }
 
     private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)

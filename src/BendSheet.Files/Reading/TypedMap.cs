@@ -31,6 +31,15 @@ internal sealed class TypedMap
     /// <summary>A word stands here that nobody can tell the meaning of, so that something may be missing.</summary>
     public bool HasUnknownWord => _words.HasUnknownWord;
 
+    /// <summary>Reports that a word is missing; not where a word stands here that may have been meant for it.</summary>
+    public void ReportMissing(string message)
+    {
+        if (!HasLaterWord && !HasUnknownWord)
+        {
+            _context.Report(FileRules.MissingWord.Error(Position, message));
+        }
+    }
+
     /// <summary>Takes a value as a map, and reports every word that does not belong there.</summary>
     public static TypedMap? Of(YamlValue value, Vocabulary vocabulary, FileContext context)
     {
@@ -109,18 +118,7 @@ internal sealed class TypedMap
     }
 
     /// <summary>A length in the file's unit or its own.</summary>
-    public Length? Length(string word, Range range)
-    {
-        if (Text(word) is not { } text)
-        {
-            return null;
-        }
-
-        var wrong = LengthText.Read(text.Text, _context.Unit, out var millimetres);
-        return Figure(word, text, wrong, FileRules.UnreadableLength, millimetres, range) is { } figure
-            ? Core.Units.Length.FromMillimetres(figure)
-            : null;
-    }
+    public Length? Length(string word, Range range) => Text(word) is { } text ? FigureReader.Length(text, word, range, _context) : null;
 
     /// <summary>An angle in degrees.</summary>
     public Angle? Angle(string word, Range range)
@@ -185,40 +183,6 @@ internal sealed class TypedMap
         return null;
     }
 
-    private double? Figure(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range)
-    {
-        if (HasDecimalComma(text.Text))
-        {
-            _context.Report(YamlRules.DecimalComma.Error(
-                text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
-            return null;
-        }
-
-        if (wrong is not null)
-        {
-            _context.Report(unreadable.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} {wrong}"));
-            return null;
-        }
-
-        if (!range.Allows(figure))
-        {
-            _context.Report(FileRules.OutOfRange.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} cannot be: it {range.Words}"));
-            return null;
-        }
-
-        return figure;
-    }
-
-    private static bool HasDecimalComma(string text)
-    {
-        for (var comma = text.IndexOf(',', StringComparison.Ordinal); comma > 0; comma = text.IndexOf(',', comma + 1))
-        {
-            if (comma + 1 < text.Length && char.IsAsciiDigit(text[comma - 1]) && char.IsAsciiDigit(text[comma + 1]))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
+    private double? Figure(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range) =>
+        FigureReader.Checked(word, text, wrong, unreadable, figure, range, _context);
 }

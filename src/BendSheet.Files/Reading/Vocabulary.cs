@@ -11,8 +11,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary File { get; } = new(
         "the top of the file",
         "units: mm",
-        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "lines"],
-        ["stock", "templates"]);
+        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "templates", "lines"],
+        ["stock"]);
 
     /// <summary>A tube.</summary>
     public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"], []);
@@ -34,8 +34,14 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "rows", "made"],
-        ["corners", "legs", "distances", "mirror", "start", "checks"]);
+        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "mirror", "made"],
+        ["distances", "checks"]);
+
+    /// <summary>How a line lies on the car.</summary>
+    public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"], []);
+
+    /// <summary>A move from one corner to the next.</summary>
+    public static Vocabulary Move { get; } = new("a move", "{forward: 120}", ["forward", "back", "left", "right", "up", "down"], []);
 
     /// <summary>One end of a line.</summary>
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"], []);
@@ -44,9 +50,12 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Row { get; } = new(
         "a row",
         "{straight: 120, bend: 45}",
-        ["straight", "rotate", "bend", "included", "bender", "note"],
-        ["use", "reverse", "mirror", "offset", "saddle", "coil"]);
+        [
+            "straight", "rotate", "bend", "included", "bender", "note", "use", "reverse", "mirror", "offset", "run", "saddle", "bends", "width",
+            "coil", "radius", "pitch", "winds",
+        ],
+        []);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Fitting, Wire, Tolerance, Line, End, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Fitting, Wire, Tolerance, Line, End, Start, Move, Row];
 }

@@ -10,6 +10,9 @@ namespace BendSheet.Sheets.Drawing;
 internal sealed class TextMeasure : IDisposable
 {
     private readonly XGraphics _graphics = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Millimeter, XPageDirection.Downwards);
+    /// <summary>No line on a page has as many characters: a longer text need not be measured to know that.</summary>
+    private const int LongestLine = 1000;
+
     private readonly List<string> _missing = [];
 
     /// <summary>What was stood in for, each once, as it reads in a sentence.</summary>
@@ -44,7 +47,7 @@ internal sealed class TextMeasure : IDisposable
         foreach (var word in Printable(typed).Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
             var longer = line.Length == 0 ? word : line + " " + word;
-            if (Width(longer, style) <= width)
+            if (longer.Length < LongestLine && Width(longer, style) <= width)
             {
                 line = longer;
                 continue;
@@ -56,9 +59,8 @@ internal sealed class TextMeasure : IDisposable
             }
 
             line = word;
-            while (Width(line, style) > width && line.Length > 1)
+            for (var fits = LongestStart(line, style, width); fits < line.Length; fits = LongestStart(line, style, width))
             {
-                var fits = LongestStart(line, style, width);
                 lines.Add(line[..fits]);
                 line = line[fits..];
             }
@@ -75,24 +77,27 @@ internal sealed class TextMeasure : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _graphics.Dispose();
 
-    /// <summary>How many characters fit; at least one, so that wrapping always ends.</summary>
+    /// <summary>How many characters fit, found without measuring more than some lines of a long word; at least one, so that wrapping ends.</summary>
     private int LongestStart(string word, TextStyle style, double width)
     {
-        var low = 1;
-        var high = word.Length - 1;
-        while (low < high)
+        var high = 1;
+        while (high < word.Length && Width(word[..high], style) <= width)
         {
-            var middle = (low + high + 1) / 2;
-            if (Width(word[..middle], style) <= width)
-            {
-                low = middle;
-            }
-            else
-            {
-                high = middle - 1;
-            }
+            high = Math.Min(2 * high, word.Length);
         }
 
-        return low;
+        var low = high / 2;
+        if (high == word.Length && Width(word, style) <= width)
+        {
+            return high;
+        }
+
+        while (low + 1 < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = Width(word[..middle], style) <= width ? (middle, high) : (low, middle);
+        }
+
+        return Math.Max(low, 1);
     }
 }

@@ -29,7 +29,7 @@ internal static class BendTable
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
         {
-            var notes = row.Remark.Length == 0 ? [] : measure.Wrap(row.Remark, TextStyle.Small, NoteWidth(columns) - (2 * Padding));
+            var notes = row.Remark.Length == 0 ? [] : Remark(row, measure, NoteWidth(columns) - (2 * Padding));
             yield return Row(columns, row, [.. notes.Take(LinesInRow)], measure, heading);
             foreach (var line in notes.Skip(LinesInRow))
             {
@@ -40,12 +40,19 @@ internal static class BendTable
         yield return Block.Space(0.8);
         foreach (var line in new[] { sheet.Datum, Cautions.Rotation })
         {
-            foreach (var block in Paragraph.Of(line, TextStyle.Small, measure, width, indent: 1))
+            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width, indent: 1))
             {
                 yield return block;
             }
         }
     }
+
+    /// <summary>The tool, where it is another one, on lines of its own.</summary>
+    private static IReadOnlyList<string> Remark(BendRow row, TextMeasure measure, double width) =>
+    [
+        .. row.Tool is { } tool ? measure.Wrap($"tool: {tool}", TextStyle.Small with { Bold = true }, width) : [],
+        .. row.Note is { } note ? measure.Wrap(note, TextStyle.Small, width) : [],
+    ];
 
     /// <summary>Each column at least as wide as its longest figure in the smallest type; what is left is to write in.</summary>
     private static List<Column> Columns(SheetContent sheet, TextMeasure measure, double width)
@@ -150,14 +157,16 @@ internal static class BendTable
                 canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.6, Align.Right);
                 break;
             case Kind.Figure:
-                var style = measure.Fitting(text, TextStyle.Cell, column.Width - (2 * Padding));
-                canvas.Text(text, style, right, middle + (style.CapHeight / 2), Align.Right);
+                var figure = measure.Fitting(text, TextStyle.Cell, column.Width - (2 * Padding));
+                canvas.Text(text, figure, right, middle + (figure.CapHeight / 2), Align.Right);
                 break;
             case Kind.Note:
                 var first = middle - (notes.Count * TextStyle.Small.LineHeight / 2) + TextStyle.Small.Ascent;
                 for (var line = 0; line < notes.Count; line++)
                 {
-                    canvas.Text(notes[line], TextStyle.Small, x + Padding, first + (line * TextStyle.Small.LineHeight));
+                    // Another tool has another radius and another line to mark under: nobody may overlook it.
+                    var style = line == 0 && row.Tool is not null ? TextStyle.Small with { Bold = true } : TextStyle.Small;
+                    canvas.Text(notes[line], style, x + Padding, first + (line * TextStyle.Small.LineHeight));
                 }
 
                 break;

@@ -35,7 +35,7 @@ internal static class CheckList
             });
         }
 
-        foreach (var block in Paragraph.Of($"Box over the outside, first straight along its length, first bend flat: {sheet.Envelope}", TextStyle.Body, measure, width))
+        foreach (var block in Paragraph.Of($"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", TextStyle.Body, measure, width))
         {
             yield return block;
         }

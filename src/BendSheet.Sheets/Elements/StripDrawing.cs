@@ -19,6 +19,12 @@ internal static class StripDrawing
     private const double BubbleRow = (2 * BubbleRadius) + 0.6;
     private const double LabelGap = 1.5;
 
+    /// <summary>More rows would take the page from what matters more.</summary>
+    private const int MostRows = 4;
+
+    /// <summary>The order of work names every piece; here a long list ends.</summary>
+    private const int MostEndLines = 3;
+
     /// <summary>The strip as one block with its heading.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
@@ -26,36 +32,48 @@ internal static class StripDrawing
         var scale = (width - (2 * EndRoom)) / strip.Length.Millimetres;
         double At(Length place) => EndRoom + (place.Millimetres * scale);
 
-        var bubbles = LabelRows.Place(strip.Bends.Select(bend => (At(bend.Mark), (2 * BubbleRadius) + 0.4)), width);
+        var bubbles = LabelRows.Place(strip.Bends.Select(bend => (At(bend.Mark), (2 * BubbleRadius) + 0.4)), width, MostRows);
         var labels = sheet.Rows.Zip(strip.Bends, (row, bend) => new Label(At(bend.Mark), row.Mark, bend.Rotation)).ToList();
-        var labelRows = LabelRows.Place(labels.Select(label => (label.X, label.Width(measure) + LabelGap)), width);
+        var labelRows = LabelRows.Place(labels.Select(label => (label.X, label.Width(measure) + LabelGap)), width, MostRows);
         var labelHeight = (2 * TextStyle.Small.LineHeight) + 0.6;
         var tubeTop = (bubbles.Count * BubbleRow) + 2.5;
         var labelTop = tubeTop + TubeHeight + 2.5;
         var endsTop = labelTop + (labelRows.Count * labelHeight);
 
+        var half = (width / 2) - LabelGap;
+        var endA = measure.Wrap(EndInWords(strip.HardwareA, strip.FlaredA), TextStyle.Small, half);
+        var endB = measure.Wrap(EndInWords(strip.HardwareB, strip.FlaredB), TextStyle.Small, half);
         yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.UnitName} from the cut end of A (hatched: what becomes the bend)");
-        yield return new(endsTop + TextStyle.Small.LineHeight, (canvas, top) =>
+        yield return new(endsTop + (Math.Min(Math.Max(endA.Count, endB.Count), MostEndLines) * TextStyle.Small.LineHeight), (canvas, top) =>
         {
             DrawTube(canvas, top + tubeTop, strip, At);
             double BubbleY(int i) => top + tubeTop - 2.5 - BubbleRadius - (bubbles.Row(i) * BubbleRow);
             double LabelY(int i) => top + labelTop + (labelRows.Row(i) * labelHeight);
             for (var i = 0; i < labels.Count; i++)
             {
-                canvas.Line(labels[i].X, BubbleY(i), labels[i].X, top + tubeTop + TubeHeight + 1.5, Canvas.Thick);
-                canvas.Line(labels[i].X, top + tubeTop + TubeHeight + 1.5, labels[i].X, LabelY(i), Canvas.Thin);
+                canvas.Line(labels[i].X, bubbles.Has(i) ? BubbleY(i) : top + tubeTop - 1.5, labels[i].X, top + tubeTop + TubeHeight + 1.5, Canvas.Thick);
+                if (labelRows.Has(i))
+                {
+                    canvas.Line(labels[i].X, top + tubeTop + TubeHeight + 1.5, labels[i].X, LabelY(i), Canvas.Thin);
+                }
             }
 
             // Over all lines, so that no line runs through a figure.
             for (var i = 0; i < labels.Count; i++)
             {
-                canvas.Bubble(sheet.Rows[i].Number, TextStyle.Small with { Bold = true }, labels[i].X, BubbleY(i), BubbleRadius);
-                labels[i].Draw(canvas, measure, labelRows.X(i), LabelY(i));
+                if (bubbles.Has(i))
+                {
+                    canvas.Bubble(sheet.Rows[i].Number, TextStyle.Small with { Bold = true }, labels[i].X, BubbleY(i), BubbleRadius);
+                }
+
+                if (labelRows.Has(i))
+                {
+                    labels[i].Draw(canvas, measure, labelRows.X(i), LabelY(i));
+                }
             }
 
-            var foot = top + endsTop + TextStyle.Small.Ascent;
-            canvas.Text(EndInWords(strip.HardwareA, strip.FlaredA), TextStyle.Small, 0, foot);
-            canvas.Text(EndInWords(strip.HardwareB, strip.FlaredB), TextStyle.Small, canvas.Width, foot, Align.Right);
+            DrawEnd(canvas, endA, 0, top + endsTop, Align.Left);
+            DrawEnd(canvas, endB, canvas.Width, top + endsTop, Align.Right);
         });
 
         string EndInWords(IEnumerable<SlideOn> hardware, bool flared)
@@ -68,6 +86,14 @@ internal static class StripDrawing
                 (true, 0) => "flare",
                 _ => "from the end: flare, " + string.Join(", ", pieces),
             };
+        }
+    }
+
+    private static void DrawEnd(Canvas canvas, IReadOnlyList<string> lines, double x, double top, Align align)
+    {
+        for (var i = 0; i < Math.Min(lines.Count, MostEndLines); i++)
+        {
+            canvas.Text(lines[i], TextStyle.Small, x, top + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), align);
         }
     }
 
@@ -100,7 +126,7 @@ internal static class StripDrawing
         {
             var cut = at(strip.Length - strip.Trim);
             canvas.DashedLine(cut, top - 2, cut, top + TubeHeight + 2, Canvas.Medium);
-            canvas.Text("trim", TextStyle.Small, canvas.Width, top - 1, Align.Right);
+            canvas.Text("trim", TextStyle.Small, canvas.Width, top - 1.2, Align.Right);
         }
     }
 

@@ -22,39 +22,28 @@ internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidt
 
     private readonly List<PagePoint> _placed = [];
 
-    /// <summary>The middle of a label.</summary>
+    /// <summary>The middle of a label; null where there is no free place: no number is better than one printed over another or over the tube.</summary>
     /// <param name="anchor">What it belongs to.</param>
     /// <param name="wanted">The direction it would like to lie in; any where it has no length.</param>
-    public PagePoint Place(PagePoint anchor, PagePoint wanted)
+    public PagePoint? Place(PagePoint anchor, PagePoint wanted)
     {
         var heading = wanted.Norm > 0.01 ? Math.Atan2(wanted.Y, wanted.X) : -Math.PI / 2;
         var nearest = (tubeWidth / 2) + Radius + Clearance;
-        PagePoint? second = null;
         for (var distance = nearest; distance < nearest + 40; distance += Step)
         {
             foreach (var turn in Turns)
             {
                 var (sin, cos) = Math.SinCos(heading + (turn * Math.PI / 180));
                 var place = anchor + new PagePoint(distance * cos, distance * sin);
-                if (!InsideCell(place) || MeetsLabel(place))
-                {
-                    continue;
-                }
-
-                if (!MeetsTube(place))
+                if (InsideCell(place) && !MeetsLabel(place) && !MeetsTube(place))
                 {
                     _placed.Add(place);
                     return place;
                 }
-
-                second ??= place;
             }
         }
 
-        // No free place in this cell: over the tube is better than over another number.
-        var last = second ?? anchor;
-        _placed.Add(last);
-        return last;
+        return null;
     }
 
     private bool InsideCell(PagePoint place) =>

@@ -82,7 +82,13 @@ internal sealed class ShapeView
             Add(FormattableString.Invariant($"{i + 1}"), _points[middle], outwards);
         }
 
-        void Add(string text, PagePoint anchor, PagePoint wanted) => _labels.Add((text, anchor, places.Place(anchor, wanted)));
+        void Add(string text, PagePoint anchor, PagePoint wanted)
+        {
+            if (places.Place(anchor, wanted) is { } place)
+            {
+                _labels.Add((text, anchor, place));
+            }
+        }
     }
 
     private void DrawTube(Canvas canvas, ReadOnlySpan<PagePoint> points, bool flatEnds)

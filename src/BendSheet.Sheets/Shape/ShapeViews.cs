@@ -26,7 +26,7 @@ internal static class ShapeViews
             ShapeView.Of(shape, sheet.Shape, projection, diameter, layout.Denominator, layout.Cells[i])).ToList();
 
         var scale = layout.Denominator.ToString("0.#", CultureInfo.InvariantCulture);
-        yield return Paragraph.Heading($"The finished shape, scale 1 : {scale} (X along the first straight, Y where the first bend turns, Z at right angles)");
+        yield return Paragraph.Heading($"The finished shape, scale 1 : {scale} ({sheet.Axes})");
         yield return new(layout.Height, (canvas, top) =>
         {
             for (var i = 0; i < views.Count; i++)

@@ -75,7 +75,7 @@ public class CheckTests : AtTheTerminal
         var ran = await Run("check", "-");
         Assert.Equal(2, ran.Code);
         Assert.StartsWith("-:7:23: error: ", ran.Error, StringComparison.Ordinal);
-        Assert.EndsWith("; 1 error\n", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith(": 1 error\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -99,12 +99,12 @@ public class PrintTests : AtTheTerminal
     [InlineData(CarFiles.Misspelt, 2)]
     public async Task With_an_error_no_sheet_is_printed_and_the_old_one_stays(string text, int code)
     {
-        Typed("%PDF-old", "car.pdf");
+        Typed("%PDF-old BendSheet", "car.pdf");
         var ran = await Run("print", Typed(text));
         Assert.Equal(code, ran.Code);
         Assert.EndsWith("\nbendsheet: no sheet was printed.\n", ran.Error, StringComparison.Ordinal);
         Assert.Empty(ran.Output);
-        Assert.Equal("%PDF-old", await File.ReadAllTextAsync(Place("car.pdf")));
+        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place("car.pdf")));
         Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 
@@ -131,7 +131,7 @@ public class PrintTests : AtTheTerminal
     public async Task A_new_sheet_takes_the_place_of_the_old_one()
     {
         var file = Typed(CarFiles.Sound);
-        Typed("%PDF-old", "car.pdf");
+        Typed("%PDF-old BendSheet", "car.pdf");
         Assert.Equal(0, (await Run("print", file)).Code);
         Assert.Contains("front-left", Text("car.pdf"), StringComparison.Ordinal);
         Assert.Equal("car.pdf car.yaml", InTheFolder());
@@ -139,6 +139,7 @@ public class PrintTests : AtTheTerminal
 
     [Theory]
     [InlineData("notes.txt", "there is something else by this name, not a printed sheet: choose another name with -o")]
+    [InlineData("somebody-elses.pdf", "there is something else by this name, not a printed sheet: choose another name with -o")]
     [InlineData("empty", "there is something else by this name, not a printed sheet: choose another name with -o")]
     [InlineData("car.yaml", "there is something else by this name, not a printed sheet: choose another name with -o")]
     [InlineData("folder", "this is a folder: name a file in it")]
@@ -149,6 +150,7 @@ public class PrintTests : AtTheTerminal
         var file = Typed(CarFiles.Sound);
         Typed("my notes", "notes.txt");
         Typed(string.Empty, "empty");
+        Typed("%PDF-1.4 an invoice", "somebody-elses.pdf");
         Directory.CreateDirectory(Place("folder"));
         var before = InTheFolder();
 
@@ -192,7 +194,7 @@ public class PrintTests : AtTheTerminal
     public async Task A_link_to_a_sheet_stays_a_link()
     {
         Directory.CreateDirectory(Place("sheets"));
-        Typed("%PDF-old", "sheets/real.pdf");
+        Typed("%PDF-old BendSheet", "sheets/real.pdf");
         File.CreateSymbolicLink(Place("link.pdf"), Place("sheets/real.pdf"));
         Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "-o", Place("link.pdf"))).Code);
         Assert.Equal(Place("sheets/real.pdf"), new FileInfo(Place("link.pdf")).LinkTarget);
@@ -204,11 +206,11 @@ public class PrintTests : AtTheTerminal
     public async Task An_old_sheet_stays_whole_when_writing_fails()
     {
         var name = new string('x', 251) + ".pdf";
-        Typed("%PDF-old", name);
+        Typed("%PDF-old BendSheet", name);
         var ran = await Run("print", Typed(CarFiles.Sound), "-o", Place(name));
         Assert.Equal(3, ran.Code);
         Assert.Contains(" was not written: the name is too long\n", ran.Error, StringComparison.Ordinal);
-        Assert.Equal("%PDF-old", await File.ReadAllTextAsync(Place(name)));
+        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place(name)));
         Assert.Equal($"car.yaml {name}", InTheFolder());
     }
 

@@ -53,11 +53,22 @@ public class ShowTests : AtTheTerminal
     }
 
     [Fact]
-    public async Task Beside_an_unknown_line_the_known_one_is_shown()
+    public async Task With_an_unknown_line_among_them_none_is_shown()
     {
         var ran = await Run("show", Typed(CarFiles.Sound), "--line", "clutch", "--line", "rear");
         Assert.Equal(2, ran.Code);
-        Assert.Equal("rear", Names(ran));
+        Assert.Empty(ran.Output);
+    }
+
+    [Theory]
+    [InlineData("table")]
+    [InlineData("csv")]
+    public async Task Of_a_wrong_file_no_figure_is_shown_that_might_be_made_of_a_default(string format)
+    {
+        var ran = await Run("show", Typed(CarFiles.Sound.Replace("radius:", "offset: mid, radius:", StringComparison.Ordinal)), "--format", format);
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("[unreadable-length]", ran.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("front-left", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

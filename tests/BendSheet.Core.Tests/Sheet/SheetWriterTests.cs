@@ -55,7 +55,7 @@ public class SheetWriterTests
             for (var i = 0; i < checks.Length; i++)
             {
                 Assert.Equal("A", checks[i].From);
-                Assert.Equal(i == checks.Length - 1 ? "B" : FormattableString.Invariant($"corner {i + 1}"), checks[i].To);
+                Assert.Equal(i == checks.Length - 1 ? "finished B" : FormattableString.Invariant($"corner {i + 1}"), checks[i].To);
                 Is(Lines.Mm(corners[0].DistanceTo(corners[i + 1])), checks[i].Distance, FullLine.Metric);
             }
         },
@@ -96,7 +96,7 @@ public class SheetWriterTests
         var sheet = FullLine.Content(FullLine.Template);
         Assert.Equal("116.0", sheet.Rows[0].Mark);
         Assert.Equal("115.5", sheet.Rows[0].MarkFromFace);
-        Assert.Equal("Marks count from the cut end of A. Once A is flared, use the column from the flare face. cw: clockwise; ccw: counterclockwise.", sheet.Datum);
+        Assert.Equal("Marks count from the cut end of A; once A is flared, use the flare-face column. +/−: a little more/less.", sheet.Datum);
     }
 
     [Fact]
@@ -142,7 +142,7 @@ public class SheetWriterTests
         Assert.Empty(sheet.Rows);
         Assert.Empty(sheet.ReadFirst);
         Assert.Equal("321.0 mm", sheet.CutLength.Main);
-        Assert.Equal(("A", "B"), (Assert.Single(sheet.Checks).From, sheet.Checks[0].To));
+        Assert.Equal(("A", "finished B"), (Assert.Single(sheet.Checks).From, sheet.Checks[0].To));
         Assert.Equal("321.0 mm × 5.0 mm × 5.0 mm", sheet.Envelope);
     }
 
@@ -154,7 +154,7 @@ public class SheetWriterTests
             Habit = MeasuringHabit.Straight,
             Wire = new(null, Lines.Mm(10)),
         };
-        Assert.Equal(["corner 2", "B"], FullLine.Content(template).Checks.Select(check => check.To), StringComparer.Ordinal);
+        Assert.Equal(["corner 2", "finished B"], FullLine.Content(template).Checks.Select(check => check.To), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -188,7 +188,7 @@ public class SheetWriterTests
     private static void OneDatum(LineTemplate template)
     {
         var sheet = FullLine.Content(template);
-        Assert.Equal("Marks count from the cut end of A. cw: clockwise; ccw: counterclockwise.", sheet.Datum);
+        Assert.Equal("Marks count from the cut end of A. +/−: a little more/less.", sheet.Datum);
         Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromFace));
     }
 

@@ -14,10 +14,10 @@ public class WorkOrderTests
             "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.",
             "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm).",
             "Make bends 1 to 3 in that order, from A: A side held, B side swept, mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
-            "Lay the piece beside the wire and measure the check distances before end B is finished.",
-            "Offer the line up on the car and trim end B: 25.0 mm (31/32+ in) was left on for this. Cut square, deburr, blow out.",
+            "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.",
+            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, blow out.",
             "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm).",
-            "Blow the line through, look at both seats, and cap the ends until it is fitted.",
+            "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
         FullLine.Content(FullLine.Template).Order,
         StringComparer.Ordinal);
@@ -87,7 +87,7 @@ public class WorkOrderTests
         var order = FullLine.Content(Lines.Of(Lines.Bender(10), [321])).Order;
         Assert.Equal(2, order.Length);
         Assert.StartsWith("Cut square to 321.0 mm", order[0], StringComparison.Ordinal);
-        Assert.StartsWith("Blow the line through", order[1], StringComparison.Ordinal);
+        Assert.StartsWith("Measure A to finished B.", order[1], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -11,7 +11,6 @@ public class VocabularyTests
     {
         ["the top of the file"] = (Top + "WORD: VALUE\n" + Line, "4:1"),
         ["a bender"] = (Top.Replace("9/16 in", "9/16 in, WORD: VALUE", StringComparison.Ordinal) + Line, "3:27"),
-        ["a row"] = (Rows("{straight: 120, bend: 45, WORD: VALUE}", "{straight: 80}"), "6:33"),
         ["a line"] = (Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + "lines:\n  fl: {WORD: VALUE}\n", "5:8"),
     };
 
@@ -46,15 +45,7 @@ public class VocabularyTests
     }
 
     [Fact]
-    public void A_row_that_only_uses_a_template_says_only_that_it_cannot_be_read_yet() =>
-        Assert.Equal("6:8 not-yet-supported", Places(Read(Rows("{use: tunnel-entry, rotate: 90 cw}"))));
-
-    [Fact]
-    public void A_line_with_a_word_still_to_come_is_not_made_without_it()
-    {
-        Assert.Empty(Read(LongLine("checks: []")).Lines);
-        Assert.Empty(Read(Rows("{straight: 120, bend: 45, reverse: true}", "{straight: 80}")).Lines);
-    }
+    public void A_line_with_a_word_still_to_come_is_not_made_without_it() => Assert.Empty(Read(LongLine("checks: []")).Lines);
 
     [Fact]
     public void No_word_is_both_read_and_still_to_come()

@@ -14,6 +14,8 @@ public static class LegTooShort
     public static Rule Rule { get; } = new(
         "leg-too-short", RuleSubject.Making, "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
 
+    private static Angle NearlyU => Angle.FromDegrees(175);
+
     /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
     public static IEnumerable<Finding> Check(RouteLayout layout)
     {
@@ -42,7 +44,10 @@ public static class LegTooShort
         var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
         var halfTangents = HalfTangent(before) + HalfTangent(after);
         var radius = corner.Millimetres / halfTangents;
-        var cure = radius > 0
+        var nearlyU = new[] { before, after }.Any(bend => bend is not null && bend.Bend.Turn > NearlyU);
+        var cure = nearlyU
+            ? "a bend so near to 180° has its corner far out: type it as `bend: 180`, and measure the flat parts (`measured: straight`)"
+            : radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
             : "no radius would fit; measure again";
         return $"leg {number} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";

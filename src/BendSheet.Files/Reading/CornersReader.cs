@@ -1,0 +1,111 @@
+using BendSheet.Core.Centreline;
+using BendSheet.Core.Templates;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads corner points, typed as coordinates or as moves from one corner to the next. Null after findings.</summary>
+internal static class CornersReader
+{
+    /// <summary>Opposite ways, and the axis each pair lies on.</summary>
+    private static readonly (string Plus, string Minus, Vector3D Axis)[] Ways =
+    [
+        ("forward", "back", new(1, 0, 0)),
+        ("left", "right", new(0, 1, 0)),
+        ("up", "down", new(0, 0, 1)),
+    ];
+
+    /// <summary>A list of <c>[forward, left, up]</c>.</summary>
+    public static IReadOnlyList<CornerPoint>? Coordinates(YamlValue value, FileContext context)
+    {
+        if (value is not YamlList { Items.Count: >= 2 } list)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, "`corners` is a list of at least two points, end A first, each forward, left and up: `[[0, 0, 0], [120, 0, 0], [160, 40, 0]]`"));
+            return null;
+        }
+
+        return Complete(list.Items.Select(item => Coordinate(item, context)));
+    }
+
+    /// <summary>A list of moves from end A, such as <c>{up: 40, left: 15}</c>.</summary>
+    public static IReadOnlyList<CornerPoint>? Moves(YamlValue value, FileContext context)
+    {
+        if (value is not YamlList { Items.Count: > 0 } list)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, "`legs` is a list of moves from corner to corner, end A first: `[{forward: 120}, {up: 40, left: 15}]`"));
+            return null;
+        }
+
+        var moves = list.Items.Select(item => (Move: Move(item, context), item.Position)).ToList();
+        if (moves.Exists(move => move.Move is null))
+        {
+            return null;
+        }
+
+        var points = new List<CornerPoint> { new(default, value.Position) };
+        foreach (var (move, position) in moves)
+        {
+            points.Add(new(points[^1].Position + move!.Value, position));
+        }
+
+        return points;
+    }
+
+    private static List<CornerPoint>? Complete(IEnumerable<CornerPoint?> points)
+    {
+        var all = points.ToList();
+        return all.TrueForAll(point => point is not null) ? all.ConvertAll(point => point!.Value) : null;
+    }
+
+    private static CornerPoint? Coordinate(YamlValue item, FileContext context)
+    {
+        if (item is not YamlList { Items: { Count: 3 } figures })
+        {
+            context.Report(FileRules.WrongKind.Error(item.Position, $"a corner is three figures, forward, left and up, such as `[120, 0, 40]`, and this is {TypedMap.Kind(item)}"));
+            return null;
+        }
+
+        var lengths = figures.Select(figure => FigureReader.Length(figure, "corner", Range.SignedLength, context)).ToList();
+        return lengths is [{ } x, { } y, { } z] ? new(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position) : null;
+    }
+
+    private static Vector3D? Move(YamlValue item, FileContext context)
+    {
+        if (TypedMap.Of(item, Vocabulary.Move, context) is not { } map)
+        {
+            return null;
+        }
+
+        var move = default(Vector3D);
+        var complete = !map.HasUnknownWord;
+        foreach (var (plus, minus, axis) in Ways)
+        {
+            if (map.Has(plus) && map.Has(minus))
+            {
+                context.Report(FileRules.SaidTwice.Error(map.PositionOf(minus), $"`{plus}` and `{minus}` in one move: give the difference, one way"));
+                complete = false;
+            }
+
+            foreach (var (word, sign) in new[] { (plus, 1), (minus, -1) })
+            {
+                if (!map.Has(word))
+                {
+                    continue;
+                }
+
+                if (map.Length(word, Range.LengthOrZero) is { } length)
+                {
+                    move += sign * length.Millimetres * axis;
+                }
+                else
+                {
+                    complete = false;
+                }
+            }
+        }
+
+        return complete ? move : null;
+    }
+}

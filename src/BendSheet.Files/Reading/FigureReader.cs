@@ -1,0 +1,67 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads a single figure as it was typed, and reports what is wrong with it.</summary>
+internal static class FigureReader
+{
+    /// <summary>A length in the file's unit or its own; null after a finding.</summary>
+    /// <param name="value">What was typed.</param>
+    /// <param name="word">What it belongs to, for findings.</param>
+    /// <param name="range">What it may be.</param>
+    /// <param name="context">For findings.</param>
+    public static Length? Length(YamlValue value, string word, Range range, FileContext context)
+    {
+        if (value is not YamlText text)
+        {
+            context.Report(FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {TypedMap.Kind(value)}"));
+            return null;
+        }
+
+        var wrong = LengthText.Read(text.Text, context.Unit, out var millimetres);
+        return Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is { } figure
+            ? Core.Units.Length.FromMillimetres(figure)
+            : null;
+    }
+
+    /// <summary>The figure that was read; null after a finding where it could not be, or is nothing real.</summary>
+    public static double? Checked(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range, FileContext context)
+    {
+        if (HasDecimalComma(text.Text))
+        {
+            context.Report(YamlRules.DecimalComma.Error(
+                text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
+            return null;
+        }
+
+        if (wrong is not null)
+        {
+            context.Report(unreadable.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} {wrong}"));
+            return null;
+        }
+
+        if (!range.Allows(figure))
+        {
+            context.Report(FileRules.OutOfRange.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} cannot be: it {range.Words}"));
+            return null;
+        }
+
+        return figure;
+    }
+
+    private static bool HasDecimalComma(string text)
+    {
+        for (var comma = text.IndexOf(',', StringComparison.Ordinal); comma > 0; comma = text.IndexOf(',', comma + 1))
+        {
+            if (comma + 1 < text.Length && char.IsAsciiDigit(text[comma - 1]) && char.IsAsciiDigit(text[comma + 1]))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

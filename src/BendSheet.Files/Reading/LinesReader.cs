@@ -1,0 +1,73 @@
+using BendSheet.Core.Templates;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads all lines of a file: those that are the mirror image of another one after that one, wherever they stand.</summary>
+internal sealed class LinesReader
+{
+    private readonly Dictionary<string, YamlEntry> _typed = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, LineTemplate?> _read = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _open = new(StringComparer.Ordinal);
+    private readonly LineReader _reader;
+    private readonly FileContext _context;
+
+    private LinesReader(LineReader reader, FileContext context)
+    {
+        _reader = reader;
+        _context = context;
+    }
+
+    /// <summary>Every line that could be read, in the order of the file.</summary>
+    public static IEnumerable<LineTemplate> Read(IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
+    {
+        var lines = new LinesReader(reader, context);
+        foreach (var entry in entries)
+        {
+            lines._typed.Add(entry.Key.Text, entry);
+        }
+
+        return entries.Select(lines.Line).OfType<LineTemplate>();
+    }
+
+    private LineTemplate? Line(YamlEntry entry)
+    {
+        var name = entry.Key.Text;
+        if (_read.TryGetValue(name, out var known))
+        {
+            return known;
+        }
+
+        _open.Add(name);
+        var line = Mirror(entry) is { } mirror
+            ? (Other(mirror) is { } other ? _reader.Mirrored(entry, other) : null)
+            : _reader.Line(entry);
+        _open.Remove(name);
+        _read[name] = line;
+        return line;
+    }
+
+    private static YamlText? Mirror(YamlEntry entry) => (entry.Value as YamlMap)?.Entries
+        .Where(word => string.Equals(word.Key.Text, "mirror", StringComparison.Ordinal))
+        .Select(word => word.Value as YamlText ?? word.Key).FirstOrDefault();
+
+    private LineTemplate? Other(YamlText name)
+    {
+        if (_open.Contains(name.Text))
+        {
+            _context.Report(FileRules.Circle.Error(name.Position, "a line cannot be the mirror image of itself, here or through another: name a line that has a route of its own"));
+            return null;
+        }
+
+        if (_typed.TryGetValue(name.Text, out var entry))
+        {
+            return Line(entry);
+        }
+
+        var nearest = NearestWord.Of(name.Text, _typed.Keys);
+        _context.Report(FileRules.UnknownName.Error(
+            name.Position,
+            $"there is no line called {AsTyped.Show(name.Text)} to mirror: {(nearest is null ? "write the name of a line of this file" : $"did you mean {AsTyped.Show(nearest)}?")}"));
+        return null;
+    }
+}

@@ -1,0 +1,49 @@
+using BendSheet.Core.Centreline;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads how a line of rows lies on the car: the way it leaves end A and the way its first bend turns.</summary>
+internal static class StartReader
+{
+    private static readonly (Vector3D Way, string Word)[] Ways =
+    [
+        (new(1, 0, 0), "forward"),
+        (new(-1, 0, 0), "back"),
+        (new(0, 1, 0), "left"),
+        (new(0, -1, 0), "right"),
+        (new(0, 0, 1), "up"),
+        (new(0, 0, -1), "down"),
+    ];
+
+    /// <summary>The frame of end A; null after findings.</summary>
+    public static Frame? Read(YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Start, context) is not { } map)
+        {
+            return null;
+        }
+
+        var heading = map.Choice("heading", Ways);
+        var towards = map.Choice("towards", Ways);
+        foreach (var word in Vocabulary.Start.Known.Where(word => !map.Has(word)))
+        {
+            context.Report(FileRules.MissingWord.Error(
+                map.Position, $"`start` does not say `{word}`: write the way the line leaves end A and the way its first bend turns, such as `start: {Vocabulary.Start.Example}`"));
+        }
+
+        if (heading is not { } ahead || towards is not { } side)
+        {
+            return null;
+        }
+
+        if (Math.Abs(ahead.Dot(side)) > 0.5)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf("towards"), "a bend cannot turn the way the tube goes already, or straight back: `towards` must be square to `heading`"));
+            return null;
+        }
+
+        return new(default, ahead, side);
+    }
+}
