@@ -77,13 +77,13 @@ internal static class PrintCommand
 
         if (OutputFile.ReplaceSheet(target, printed.Pdf.Span) is { } problem)
         {
-            surroundings.Error.WriteLine($"bendsheet: {target} was not written: {problem}");
+            surroundings.Error.WriteLine($"bendsheet: {Visible.Of(target)} was not written: {problem}");
             return ExitCodes.NotWritten;
         }
 
         var lines = printed.Lines == 1 ? "1 line" : $"{printed.Lines} lines";
         var pages = printed.Pages == 1 ? "1 page" : $"{printed.Pages} pages";
-        surroundings.Output.WriteLine($"{target}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
+        surroundings.Output.WriteLine($"{Visible.Of(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
         return ExitCodes.Done;
     }
 

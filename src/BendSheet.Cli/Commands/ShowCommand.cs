@@ -12,6 +12,7 @@ internal static class ShowCommand
         ("table", LineTable.Of),
         ("json", SolvedJson.Of),
         ("csv", SolvedCsv.Of),
+        ("rows", SolvedRows.Of),
     ];
 
     public static Command Create(Surroundings surroundings)
@@ -20,7 +21,7 @@ internal static class ShowCommand
         var line = FileOptions.Line();
         var format = new Option<string>("--format")
         {
-            Description = "How to show it: table, rounded as on the sheet; or json or csv, unrounded millimetres and degrees.",
+            Description = "How to show it: table, rounded as on the sheet; json or csv, unrounded millimetres and degrees; or rows, each route as rows to paste into a file.",
             HelpName = string.Join('|', Formats.Select(known => known.Word)),
             DefaultValueFactory = _ => Formats[0].Word,
         };

@@ -22,7 +22,7 @@ public static class CheckSummary
         var tube = plans.Count == solved.Lines.Length && plans.Count > 0
             ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength))}"
             : string.Empty;
-        return $"{name}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
+        return $"{Visible.Of(name)}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }
 
     private static string? Count(int count, string what) => count switch

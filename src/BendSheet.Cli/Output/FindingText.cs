@@ -27,8 +27,7 @@ public static class FindingText
     private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour)
     {
         var word = colour ? Coloured(finding) : finding.SeverityWord;
-        text.Append(CultureInfo.InvariantCulture, $"{finding.Position}: {word}: ");
-        AppendVisible(text, finding.Message);
+        text.Append(CultureInfo.InvariantCulture, $"{Visible.Of(finding.Position.ToString())}: {word}: {Visible.Of(finding.Message)}");
         text.Append(CultureInfo.InvariantCulture, $" [{finding.Rule.Name}]").Append('\n');
         var position = finding.Position;
         if (position.Line == 0 || position.Line > source.Count || source[position.Line].IsWhiteSpace())
@@ -42,7 +41,7 @@ public static class FindingText
         var to = BesidePair(line, Math.Min(line.Length, column + After));
         var number = position.Line.ToString(CultureInfo.InvariantCulture);
         text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
-        AppendVisible(text, line[from..to]);
+        text.Append(Visible.Of(line[from..to], keepTabs: true));
         text.Append(to < line.Length ? "…" : string.Empty).Append('\n');
         text.Append(' ', number.Length + 2).Append(" | ").Append(' ', from > 0 ? 1 : 0);
         foreach (var character in line[from..column])
@@ -60,15 +59,6 @@ public static class FindingText
     /// <summary>The two halves of a character outside the first 65,536 stay together.</summary>
     private static int BesidePair(ReadOnlySpan<char> line, int at) =>
         at > 0 && at < line.Length && char.IsSurrogatePair(line[at - 1], line[at]) ? at - 1 : at;
-
-    /// <summary>Nothing that was typed moves the terminal's cursor, changes its colours or begins a line.</summary>
-    private static void AppendVisible(StringBuilder text, ReadOnlySpan<char> line)
-    {
-        foreach (var character in line)
-        {
-            text.Append(char.IsControl(character) && character != '\t' ? '\uFFFD' : character);
-        }
-    }
 
     private static string Coloured(Finding finding)
     {
