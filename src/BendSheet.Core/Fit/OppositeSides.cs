@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Fit;
+
+/// <summary>
+/// Tells whether the distances over several bends really say the sides that were found, by trying the other ones.
+/// </summary>
+/// <param name="rotations">One for each bend but the first.</param>
+/// <param name="spans">All distances.</param>
+internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IReadOnlyList<TapedSpan> spans)
+{
+    /// <summary>Tries for one bend, and altogether; the likeliest first. The others fit worse still.</summary>
+    private const int TriesForBend = 2;
+    private const int Tries = 16;
+
+    /// <summary>
+    /// For each bend whose side the distances have to tell or agree with, by its number, the best placing found with the other side there.
+    /// None where that was not even worth refining, or slides back to the side it came from.
+    /// </summary>
+    /// <remarks>
+    /// The other side at one bend alone, and with the bends whose side is not seen, up to each one before or after it, the other way too:
+    /// of a stretch in the middle often only its ends are tied to the rest.
+    /// </remarks>
+    public Dictionary<int, Placing> Of(Placing best)
+    {
+        var starts = rotations
+            .Where(rotation => rotation.Known is SideKnown.Seen or SideKnown.FromDistances)
+            .SelectMany(rotation => StartsFor(rotation, best))
+            .OrderBy(start => start.Placing.Misfit)
+            .Take(Tries);
+        var found = new Dictionary<int, Placing>();
+        foreach (var (bend, placing) in starts)
+        {
+            var refined = placing.Refined(spans);
+            var stays = CornerChain.SideOf(refined.Points, bend) == CornerChain.SideOf(placing.Points, bend);
+            if (stays && (!found.TryGetValue(bend, out var other) || refined.Misfit < other.Misfit))
+            {
+                found[bend] = refined;
+            }
+        }
+
+        return found;
+    }
+
+    /// <summary>One placing fits the distances clearly better than another: the other misses them by more than twice as much, and by more
+    /// than tape can explain; both as the root of the sum of squares.</summary>
+    public static bool FitsClearlyBetter(Placing one, Placing other) =>
+        other.Norm > Math.Max(2 * one.Norm, Tolerances.TapeSlip.Millimetres);
+
+    private IEnumerable<(int Bend, Placing Placing)> StartsFor(SidedRotation rotation, Placing best)
+    {
+        var open = rotations.Where(other => other == rotation || other.Known == SideKnown.FromDistances).Select(other => other.Bend).ToList();
+        var at = open.IndexOf(rotation.Bend);
+        return Stretch(best, open.Skip(at)).Concat(Stretch(best, open.Take(at + 1).Reverse()).Skip(1))
+            .OrderBy(placing => placing.Misfit)
+            .Take(TriesForBend)
+            .Select(placing => (rotation.Bend, placing));
+    }
+
+    private IEnumerable<Placing> Stretch(Placing best, IEnumerable<int> bends)
+    {
+        var points = best.Points.ToArray();
+        foreach (var bend in bends)
+        {
+            CornerChain.Flip(points, bend);
+            yield return new(points.ToArray(), Reconciliation.Misfit(points, spans));
+        }
+    }
+}
