@@ -17,6 +17,14 @@ internal static class CornerChain
         }
     }
 
+    /// <summary>Points that least squares may have carried over an axis, turned back: the first leg along +X, the first bend towards +Y.</summary>
+    public static Vector3D[] InFrame(Vector3D[] points)
+    {
+        var along = points[1].X < 0 ? -1 : 1;
+        var across = points.Length > 2 && along * points[2].Y < 0 ? -along : along;
+        return [.. points.Select(point => new Vector3D(along * point.X, across * point.Y, along * across * point.Z))];
+    }
+
     /// <summary>The point after a bend, seen from the three points before it.</summary>
     /// <param name="points">The three points before it; the last of them is the bend's corner.</param>
     /// <param name="rotation">In radians.</param>

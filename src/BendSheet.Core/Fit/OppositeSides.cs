@@ -14,6 +14,9 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
     private const int TriesForBend = 2;
     private const int Tries = 16;
 
+    /// <summary>To compare, placings need not be found to the last digit; in mm.</summary>
+    private const double NearEnough = 0.01;
+
     /// <summary>
     /// For each bend whose side the distances have to tell or agree with, by its number, the best placing found with the other side there.
     /// None where that was not even worth refining, or slides back to the side it came from.
@@ -24,15 +27,16 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
     /// </remarks>
     public Dictionary<int, Placing> Of(Placing best)
     {
+        var mayContradict = best.Norm > Tolerances.TapeSlip.Millimetres;
         var starts = rotations
-            .Where(rotation => rotation.Known is SideKnown.Seen or SideKnown.FromDistances)
+            .Where(rotation => rotation.Known == SideKnown.FromDistances || (rotation.Known == SideKnown.Seen && mayContradict))
             .SelectMany(rotation => StartsFor(rotation, best))
             .OrderBy(start => start.Placing.Misfit)
             .Take(Tries);
         var found = new Dictionary<int, Placing>();
         foreach (var (bend, placing) in starts)
         {
-            var refined = placing.Refined(spans);
+            var refined = placing.Refined(spans, points => rotations.All(rotation => rotation.Bend == bend || Placing.Keeps(points, rotation)), NearEnough);
             var stays = CornerChain.SideOf(refined.Points, bend) == CornerChain.SideOf(placing.Points, bend);
             if (stays && (!found.TryGetValue(bend, out var other) || refined.Misfit < other.Misfit))
             {

@@ -26,7 +26,10 @@ internal static class Reconciliation
     private const double MostDamping = 1e9;
 
     /// <summary>Steps shorter than this change nothing that anybody could measure; in millimetres.</summary>
-    private const double Step = 1e-10;
+    public const double Step = 1e-10;
+
+    /// <summary>A promised gain below this part of the misfit is lost among the last digits of the sum.</summary>
+    private const double Rounding = 1e-13;
 
     /// <summary>The sum of the squares of what the distances miss, in mm².</summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
@@ -45,8 +48,10 @@ internal static class Reconciliation
     /// <param name="points">The start, and what is found.</param>
     /// <param name="spans">The distances to meet.</param>
     /// <param name="free">The coordinates that may move, each 3 × corner + axis.</param>
+    /// <param name="allowed">Steps to points that are not allowed are not taken, so that it ends where such points begin; null allows all.</param>
+    /// <param name="nearEnough">The step from which on it goes no further, in mm.</param>
     /// <returns>The misfit reached.</returns>
-    public static double Refine(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free)
+    public static double Refine(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free, Predicate<Vector3D[]>? allowed = null, double nearEnough = Step)
     {
         var row = new int[3 * points.Length];
         Array.Fill(row, -1);
@@ -69,14 +74,15 @@ internal static class Reconciliation
                 {
                     var step = factor.Solve(gradient);
                     var length = Math.Sqrt(step.Sum(part => part * part));
+                    var done = length < nearEnough || gradient.Zip(step, (slope, part) => slope * part).Sum() < Rounding * misfit;
                     Move(points, step, free, tried);
                     var reached = Misfit(tried, spans);
-                    if (reached < misfit)
+                    if (reached < misfit && allowed?.Invoke(tried) != false)
                     {
                         tried.CopyTo(points, 0);
                         misfit = reached;
                         damping /= 10;
-                        if (length < Step)
+                        if (done)
                         {
                             return misfit;
                         }
@@ -84,7 +90,7 @@ internal static class Reconciliation
                         break;
                     }
 
-                    if (!(length >= Step))
+                    if (done)
                     {
                         return misfit;
                     }

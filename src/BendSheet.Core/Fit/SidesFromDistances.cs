@@ -19,7 +19,7 @@ internal static class SidesFromDistances
         var others = opposite.Of(best);
         for (var changes = 0; changes < MostChanges && Better(best, others, rotations) is { } better; changes++)
         {
-            best = better;
+            best = better.Refined(spans);
             others = opposite.Of(best);
         }
 
@@ -49,10 +49,10 @@ internal static class SidesFromDistances
             .Where(other => best.Norm - other.Norm > Tolerances.SamePoint.Millimetres)
             .MinBy(other => other.Misfit);
 
-    /// <summary>The other side fits clearly better, or least squares has taken a rotation that is no near flat one over to it.</summary>
+    /// <summary>The other side fits clearly better, or least squares has taken the bend over to it.</summary>
     private static bool Contradicted(SidedRotation rotation, Placing best, Placing? other) =>
         (rotation.Known == SideKnown.Seen && other is not null && OppositeSides.FitsClearlyBetter(other, best))
-        || (!rotation.Size.MayBeFlat && CornerChain.SideOf(best.Points, rotation.Bend) == -rotation.Sign);
+        || !Placing.Keeps(best.Points, rotation);
 
     private static string By(Placing best, Placing? other) => other is null
         ? string.Empty
@@ -63,7 +63,7 @@ internal static class SidesFromDistances
         if (!rotation.MayBeFlat)
         {
             return TapedSides.Missing(
-                rotation.Bend, at, $"the distances fit with bend {{0}} turned left and turned right alike (off by {Off(best)} and {Off(other)}, root of the sum of squares)");
+                rotation.Bend, at, $"the distances do not tell which way bend {{0}} turns (left or right, they miss by {Off(best)} or {Off(other)}, root of the sum of squares)");
         }
 
         var (side, otherSide) = CornerChain.SideOf(best.Points, rotation.Bend) < 0 ? ("left", "right") : ("right", "left");

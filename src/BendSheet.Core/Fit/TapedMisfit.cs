@@ -47,13 +47,17 @@ internal static class TapedMisfit
         var worst = checkedOnes[0];
         var spare = redundancies.Sum() - 1;
         var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, placing.Misfit - (worst.Misfit * worst.Misfit)) / spare) : 0;
-        if (worst.Misfit > Math.Max(Tolerances.TapeSlip.Millimetres, 3 * others))
+        if (worst.Misfit > Math.Max(Tolerances.TapeSlip.Millimetres, Unlikely(checkedOnes.Count) * others))
         {
             findings.Add(Warning(worst, [.. checkedOnes.Skip(1).TakeWhile(one => one.Misfit > 0.8 * worst.Misfit).Take(2)]));
         }
 
         return fit with { Worst = worst.Taped };
     }
+
+    /// <summary>So many standard deviations are not reached by the largest of so many honest errors: √(2·ln n), below which it stays on
+    /// average, and one more.</summary>
+    private static double Unlikely(int count) => 1 + Math.Sqrt(2 * Math.Log(count));
 
     private static Finding Warning(Checked worst, List<Checked> rivals)
     {

@@ -13,11 +13,18 @@ internal sealed record Placing(Vector3D[] Points, double Misfit)
     public double Norm => Math.Sqrt(Misfit);
 
     /// <summary>The placing that misses the distances by the least sum of squares near this one.</summary>
-    public Placing Refined(IReadOnlyList<TapedSpan> spans)
+    /// <param name="spans">The distances.</param>
+    /// <param name="allowed">Where the points may go; null is anywhere.</param>
+    /// <param name="nearEnough">The step from which on it goes no further, in mm.</param>
+    public Placing Refined(IReadOnlyList<TapedSpan> spans, Predicate<Vector3D[]>? allowed = null, double nearEnough = Reconciliation.Step)
     {
         var points = Points.ToArray();
-        return new(points, Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length)));
+        var misfit = Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length), allowed, nearEnough);
+        return new(CornerChain.InFrame(points), misfit);
     }
+
+    /// <summary>Whether a bend turns to the side that is known of it, or lies flat.</summary>
+    public static bool Keeps(Vector3D[] points, SidedRotation rotation) => CornerChain.SideOf(points, rotation.Bend) * rotation.Sign >= 0;
 }
 
 /// <summary>
@@ -71,7 +78,12 @@ internal sealed class TapedSearch
 
         var whole = kept.Select(placing => placing with { Misfit = Reconciliation.Misfit(placing.Points, Spans) }).OrderBy(placing => placing.Misfit);
         var first = whole.First();
-        return Meets(first.Points) ? first : whole.Take(Refined).Select(placing => placing.Refined(Spans)).MinBy(placing => placing.Misfit)!;
+        return Meets(first.Points)
+            ? first
+            : whole.Take(Refined).Select(placing => placing.Refined(Spans))
+                .OrderByDescending(placing => _rotations.All(rotation => Placing.Keeps(placing.Points, rotation)))
+                .ThenBy(placing => placing.Misfit)
+                .First();
     }
 
     private Placing With(Placing placing, SidedRotation rotation, int sign, TapedSpan[] back)
