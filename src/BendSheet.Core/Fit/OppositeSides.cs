@@ -12,14 +12,15 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
 {
     /// <summary>Tries for one bend, and altogether; the likeliest first. The others fit worse still.</summary>
     private const int TriesForBend = 2;
-    private const int Tries = 16;
+    private const int Tries = 8;
 
-    /// <summary>To compare, placings need not be found to the last digit; in mm.</summary>
-    private const double NearEnough = 0.01;
+    /// <summary>To compare by a factor, a misfit need not be found to the last digit.</summary>
+    private const double LeastGain = 1e-3;
 
     /// <summary>
     /// For each bend whose side the distances have to tell or agree with, by its number, the best placing found with the other side there.
-    /// None where that was not even worth refining, or slides back to the side it came from.
+    /// None where that was not even worth refining, or slides back to the side it came from. A seen side is only tried where the distances
+    /// miss by more than readings explain.
     /// </summary>
     /// <remarks>
     /// The other side at one bend alone, and with the bends whose side is not seen, up to each one before or after it, the other way too:
@@ -27,7 +28,8 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
     /// </remarks>
     public Dictionary<int, Placing> Of(Placing best)
     {
-        var mayContradict = best.Norm > Tolerances.TapeSlip.Millimetres;
+        var spare = Math.Max(0, spans.Count - Reconciliation.FreeIn(best.Points.Length).Length);
+        var mayContradict = best.Norm > Math.Max(Tolerances.TapeSlip.Millimetres, Tolerances.TapeReading.Millimetres * Math.Sqrt(spare));
         var starts = rotations
             .Where(rotation => rotation.Known == SideKnown.FromDistances || (rotation.Known == SideKnown.Seen && mayContradict))
             .SelectMany(rotation => StartsFor(rotation, best))
@@ -36,7 +38,7 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
         var found = new Dictionary<int, Placing>();
         foreach (var (bend, placing) in starts)
         {
-            var refined = placing.Refined(spans, points => rotations.All(rotation => rotation.Bend == bend || Placing.Keeps(points, rotation)), NearEnough);
+            var refined = placing.Refined(spans, points => rotations.All(rotation => rotation.Bend == bend || Placing.Keeps(points, rotation)), LeastGain);
             var stays = CornerChain.SideOf(refined.Points, bend) == CornerChain.SideOf(placing.Points, bend);
             if (stays && (!found.TryGetValue(bend, out var other) || refined.Misfit < other.Misfit))
             {

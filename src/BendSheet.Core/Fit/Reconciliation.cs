@@ -26,10 +26,10 @@ internal static class Reconciliation
     private const double MostDamping = 1e9;
 
     /// <summary>Steps shorter than this change nothing that anybody could measure; in millimetres.</summary>
-    public const double Step = 1e-10;
+    private const double Step = 1e-10;
 
     /// <summary>A promised gain below this part of the misfit is lost among the last digits of the sum.</summary>
-    private const double Rounding = 1e-13;
+    public const double LastDigits = 1e-13;
 
     /// <summary>The sum of the squares of what the distances miss, in mm².</summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
@@ -49,9 +49,9 @@ internal static class Reconciliation
     /// <param name="spans">The distances to meet.</param>
     /// <param name="free">The coordinates that may move, each 3 × corner + axis.</param>
     /// <param name="allowed">Steps to points that are not allowed are not taken, so that it ends where such points begin; null allows all.</param>
-    /// <param name="nearEnough">The step from which on it goes no further, in mm.</param>
+    /// <param name="leastGain">It goes no further where a step promises less than this part of the misfit.</param>
     /// <returns>The misfit reached.</returns>
-    public static double Refine(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free, Predicate<Vector3D[]>? allowed = null, double nearEnough = Step)
+    public static double Refine(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free, Predicate<Vector3D[]>? allowed = null, double leastGain = LastDigits)
     {
         var row = new int[3 * points.Length];
         Array.Fill(row, -1);
@@ -74,7 +74,7 @@ internal static class Reconciliation
                 {
                     var step = factor.Solve(gradient);
                     var length = Math.Sqrt(step.Sum(part => part * part));
-                    var done = length < nearEnough || gradient.Zip(step, (slope, part) => slope * part).Sum() < Rounding * misfit;
+                    var done = length < Step || gradient.Zip(step, (slope, part) => slope * part).Sum() < leastGain * misfit;
                     Move(points, step, free, tried);
                     var reached = Misfit(tried, spans);
                     if (reached < misfit && allowed?.Invoke(tried) != false)

@@ -15,11 +15,11 @@ internal sealed record Placing(Vector3D[] Points, double Misfit)
     /// <summary>The placing that misses the distances by the least sum of squares near this one.</summary>
     /// <param name="spans">The distances.</param>
     /// <param name="allowed">Where the points may go; null is anywhere.</param>
-    /// <param name="nearEnough">The step from which on it goes no further, in mm.</param>
-    public Placing Refined(IReadOnlyList<TapedSpan> spans, Predicate<Vector3D[]>? allowed = null, double nearEnough = Reconciliation.Step)
+    /// <param name="leastGain">It goes no further where a step promises less than this part of the misfit.</param>
+    public Placing Refined(IReadOnlyList<TapedSpan> spans, Predicate<Vector3D[]>? allowed = null, double leastGain = Reconciliation.LastDigits)
     {
         var points = Points.ToArray();
-        var misfit = Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length), allowed, nearEnough);
+        var misfit = Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length), allowed, leastGain);
         return new(CornerChain.InFrame(points), misfit);
     }
 
