@@ -28,8 +28,11 @@ internal static class Reconciliation
     /// <summary>Steps shorter than this change nothing that anybody could measure; in millimetres.</summary>
     private const double Step = 1e-10;
 
-    /// <summary>A promised gain below this part of the misfit is lost among the last digits of the sum.</summary>
-    public const double LastDigits = 1e-13;
+    /// <summary>A step that promises a gain below this part of the misfit moves the corners by less than the last digits of the slopes.</summary>
+    public const double LastDigits = 1e-20;
+
+    /// <summary>The last steps still improve the corners where the sum no longer shows it; it may look worse by its own rounding.</summary>
+    private const double SumRounding = 1e-13;
 
     /// <summary>The sum of the squares of what the distances miss, in mm².</summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
@@ -44,7 +47,7 @@ internal static class Reconciliation
         return sum;
     }
 
-    /// <summary>Moves the free coordinates to where the misfit is least; never to where it is more than at the start.</summary>
+    /// <summary>Moves the free coordinates to where the misfit is least; never to where it is more than before.</summary>
     /// <param name="points">The start, and what is found.</param>
     /// <param name="spans">The distances to meet.</param>
     /// <param name="free">The coordinates that may move, each 3 × corner + axis.</param>
@@ -77,7 +80,7 @@ internal static class Reconciliation
                     var done = length < Step || gradient.Zip(step, (slope, part) => slope * part).Sum() < leastGain * misfit;
                     Move(points, step, free, tried);
                     var reached = Misfit(tried, spans);
-                    if (reached < misfit && allowed?.Invoke(tried) != false)
+                    if (reached < misfit * (1 + SumRounding) && allowed?.Invoke(tried) != false)
                     {
                         tried.CopyTo(points, 0);
                         misfit = reached;

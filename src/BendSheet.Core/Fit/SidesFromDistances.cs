@@ -35,7 +35,7 @@ internal static class SidesFromDistances
                 var (said, found) = seen.Side == Side.Left ? ("left", "right") : ("right", "left");
                 findings.Add(TapedRules.SideContradicted.Error(
                     seen.At,
-                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit clearly better with {found}{By(best, other)}: look again at bend {rotation.Bend} and at the bends near it that have a side"));
+                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit clearly better with {found}{By(best, other)}: look again at bend {rotation.Bend} and at the others with a side, or measure the distances over them again"));
             }
         }
 

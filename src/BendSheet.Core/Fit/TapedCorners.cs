@@ -50,7 +50,7 @@ public static class TapedCorners
             return (null, [.. findings]);
         }
 
-        return (TapedMisfit.Of(table, best, search.Spans, findings), [.. findings]);
+        return (TapedMisfit.Of(table, best, search.Spans, at, findings), [.. findings]);
     }
 
     private static bool Stopped(List<Finding> findings) => findings.Exists(finding => finding.Severity == Severity.Error);

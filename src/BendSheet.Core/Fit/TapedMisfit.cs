@@ -22,8 +22,14 @@ internal static class TapedMisfit
     /// <summary>Coordinates that no distance holds to first order, as those out of a flat shape's plane, are held by this.</summary>
     private const double Hold = 1e-9;
 
+    /// <summary>A distance whose misfit is this part of the worst could be the cause as well.</summary>
+    private const double Alike = 0.8;
+
+    /// <summary>With more of them no single one is named.</summary>
+    private const int MostNamed = 3;
+
     /// <summary>The corners with what is to be said about them.</summary>
-    public static TapedFit Of(DistanceTable table, Placing placing, IReadOnlyList<TapedSpan> spans, List<Finding> findings)
+    public static TapedFit Of(DistanceTable table, Placing placing, IReadOnlyList<TapedSpan> spans, SourcePosition at, List<Finding> findings)
     {
         var residuals = table.All.Select(taped => new TapedResidual(
             taped, Length.FromMillimetres(placing.Points[taped.From].DistanceTo(placing.Points[taped.To])))).ToImmutableArray();
@@ -49,7 +55,7 @@ internal static class TapedMisfit
         var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, placing.Misfit - (worst.Misfit * worst.Misfit)) / spare) : 0;
         if (worst.Misfit > Math.Max(Tolerances.TapeSlip.Millimetres, Unlikely(checkedOnes.Count) * others))
         {
-            findings.Add(Warning(worst, [.. checkedOnes.Skip(1).TakeWhile(one => one.Misfit > 0.8 * worst.Misfit).Take(2)]));
+            findings.Add(Warning([.. checkedOnes.TakeWhile(one => one.Misfit > Alike * worst.Misfit)], at));
         }
 
         return fit with { Worst = worst.Taped };
@@ -59,8 +65,17 @@ internal static class TapedMisfit
     /// average, and one more.</summary>
     private static double Unlikely(int count) => 1 + Math.Sqrt(2 * Math.Log(count));
 
-    private static Finding Warning(Checked worst, List<Checked> rivals)
+    private static Finding Warning(List<Checked> suspects, SourcePosition at)
     {
+        var worst = suspects[0];
+        if (suspects.Count > MostNamed)
+        {
+            return TapedRules.DistanceMisfit.Warning(
+                at,
+                $"the distances do not go together by {FindingFigures.Mm(Length.FromMillimetres(worst.Misfit))}, and too few check each other to tell which is wrong: measure {string.Join(", ", suspects.Select(suspect => suspect.Taped.Measured.Name))} again, or one between other corners");
+        }
+
+        var rivals = suspects.Skip(1).ToList();
         var word = worst.FromOthers.Millimetres > 0 ? "more" : "less";
         var by = Length.FromMillimetres(Math.Abs(worst.FromOthers.Millimetres));
         var name = worst.Taped.Measured.Name;
