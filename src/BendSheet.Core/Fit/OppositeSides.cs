@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Fit;
@@ -6,9 +5,7 @@ namespace BendSheet.Core.Fit;
 /// <summary>
 /// Tells whether the distances over several bends really say the sides that were found, by trying the other ones.
 /// </summary>
-/// <param name="rotations">One for each bend but the first.</param>
-/// <param name="spans">All distances.</param>
-internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IReadOnlyList<TapedSpan> spans)
+internal sealed class OppositeSides(TapedSearch search)
 {
     /// <summary>Tries for one bend, and altogether; the likeliest first. The others fit worse still.</summary>
     private const int TriesForBend = 2;
@@ -17,28 +14,26 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
     /// <summary>To compare by a factor, a misfit need not be found to the last digit.</summary>
     private const double LeastGain = 1e-3;
 
+    private readonly int[] _open = [.. search.Rotations.Where(rotation => rotation.Known == SideKnown.FromDistances).Select(rotation => rotation.Bend)];
+
     /// <summary>
-    /// For each bend whose side the distances have to tell or agree with, by its number, the best placing found with the other side there.
-    /// None where that was not even worth refining, or slides back to the side it came from. A seen side is only tried where the distances
-    /// miss by more than readings explain.
+    /// For each bend whose side the distances have to tell, by its number, the best placing found with the other side there. None where
+    /// that was not even worth refining, or slides back to the side it came from.
     /// </summary>
     /// <remarks>
-    /// The other side at one bend alone, and with the bends whose side is not seen, up to each one before or after it, the other way too:
-    /// of a stretch in the middle often only its ends are tied to the rest.
+    /// The other side at one bend alone, and with all open ones up to each one before or after it the other way too: of a stretch in the
+    /// middle often only its ends are tied to the rest.
     /// </remarks>
     public Dictionary<int, Placing> Of(Placing best)
     {
-        var spare = Math.Max(0, spans.Count - Reconciliation.FreeIn(best.Points.Length).Length);
-        var mayContradict = best.Norm > Math.Max(Tolerances.TapeSlip.Millimetres, Tolerances.TapeReading.Millimetres * Math.Sqrt(spare));
-        var starts = rotations
-            .Where(rotation => rotation.Known == SideKnown.FromDistances || (rotation.Known == SideKnown.Seen && mayContradict))
-            .SelectMany(rotation => StartsFor(rotation, best))
+        var starts = _open
+            .SelectMany(bend => StartsFor(bend, best))
             .OrderBy(start => start.Placing.Misfit)
             .Take(Tries);
         var found = new Dictionary<int, Placing>();
         foreach (var (bend, placing) in starts)
         {
-            var refined = placing.Refined(spans, points => rotations.All(rotation => rotation.Bend == bend || Placing.Keeps(points, rotation)), LeastGain);
+            var refined = placing.Refined(search.Spans, search.KeepsSides, LeastGain);
             var stays = CornerChain.SideOf(refined.Points, bend) == CornerChain.SideOf(placing.Points, bend);
             if (stays && (!found.TryGetValue(bend, out var other) || refined.Misfit < other.Misfit))
             {
@@ -54,14 +49,13 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
     public static bool FitsClearlyBetter(Placing one, Placing other) =>
         other.Norm > Math.Max(2 * one.Norm, Tolerances.TapeSlip.Millimetres);
 
-    private IEnumerable<(int Bend, Placing Placing)> StartsFor(SidedRotation rotation, Placing best)
+    private IEnumerable<(int Bend, Placing Placing)> StartsFor(int bend, Placing best)
     {
-        var open = rotations.Where(other => other == rotation || other.Known == SideKnown.FromDistances).Select(other => other.Bend).ToList();
-        var at = open.IndexOf(rotation.Bend);
-        return Stretch(best, open.Skip(at)).Concat(Stretch(best, open.Take(at + 1).Reverse()).Skip(1))
+        var at = Array.IndexOf(_open, bend);
+        return Stretch(best, _open.Skip(at)).Concat(Stretch(best, _open.Take(at + 1).Reverse()).Skip(1))
             .OrderBy(placing => placing.Misfit)
             .Take(TriesForBend)
-            .Select(placing => (rotation.Bend, placing));
+            .Select(placing => (bend, placing));
     }
 
     private IEnumerable<Placing> Stretch(Placing best, IEnumerable<int> bends)
@@ -70,7 +64,7 @@ internal sealed class OppositeSides(ImmutableArray<SidedRotation> rotations, IRe
         foreach (var bend in bends)
         {
             CornerChain.Flip(points, bend);
-            yield return new(points.ToArray(), Reconciliation.Misfit(points, spans));
+            yield return new(points.ToArray(), Reconciliation.Misfit(points, search.Spans));
         }
     }
 }

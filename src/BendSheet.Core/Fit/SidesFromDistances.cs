@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
@@ -12,51 +11,49 @@ internal static class SidesFromDistances
     private const int MostChanges = 8;
 
     /// <summary>The placing that fits best, with a finding at each side that the distances leave open or contradict.</summary>
-    public static Placing Settle(
-        Placing best, ImmutableArray<SidedRotation> rotations, IReadOnlyList<TapedSpan> spans, SourcePosition at, List<Finding> findings)
+    public static Placing Settle(TapedSearch search, SourcePosition at, List<Finding> findings)
     {
-        var opposite = new OppositeSides(rotations, spans);
+        var best = search.Best();
+        var opposite = new OppositeSides(search);
         var others = opposite.Of(best);
-        for (var changes = 0; changes < MostChanges && Better(best, others, rotations) is { } better; changes++)
+        for (var changes = 0; changes < MostChanges && Better(best, others) is { } better; changes++)
         {
-            best = better.Refined(spans);
+            best = better.Refined(search.Spans, search.KeepsSides);
             others = opposite.Of(best);
         }
 
-        foreach (var rotation in rotations)
-        {
-            var other = others.GetValueOrDefault(rotation.Bend);
-            if (rotation.Known == SideKnown.FromDistances && other is not null && !OppositeSides.FitsClearlyBetter(best, other))
-            {
-                findings.Add(Open(rotation.Size, best, other, at));
-            }
-            else if (rotation.Seen is { } seen && rotation.Known != SideKnown.Flat && Contradicted(rotation, best, other))
-            {
-                var (said, found) = seen.Side == Side.Left ? ("left", "right") : ("right", "left");
-                findings.Add(TapedRules.SideContradicted.Error(
-                    seen.At,
-                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit clearly better with {found}{By(best, other)}: look again at bend {rotation.Bend} and at the others with a side, or measure the distances over them again"));
-            }
-        }
-
+        findings.AddRange(search.Rotations
+            .Where(rotation => others.TryGetValue(rotation.Bend, out var other) && !OppositeSides.FitsClearlyBetter(best, other))
+            .Select(rotation => Open(rotation.Size, best, others[rotation.Bend], at)));
+        findings.AddRange(Contradicted(search, best));
         return best;
     }
 
-    private static Placing? Better(Placing best, Dictionary<int, Placing> others, ImmutableArray<SidedRotation> rotations) =>
-        rotations.Where(rotation => rotation.Known == SideKnown.FromDistances)
-            .Select(rotation => others.GetValueOrDefault(rotation.Bend))
-            .OfType<Placing>()
-            .Where(other => best.Norm - other.Norm > Tolerances.SamePoint.Millimetres)
-            .MinBy(other => other.Misfit);
+    /// <summary>The seen sides that fit clearly better the other way; tried only where the distances miss by more than readings explain.</summary>
+    private static IEnumerable<Finding> Contradicted(TapedSearch search, Placing best)
+    {
+        var spare = Math.Max(0, search.Spans.Length - Reconciliation.FreeIn(best.Points.Length).Length);
+        if (best.Norm <= Math.Max(Tolerances.TapeSlip.Millimetres, Tolerances.TapeReading.Millimetres * Math.Sqrt(spare)))
+        {
+            yield break;
+        }
 
-    /// <summary>The other side fits clearly better, or least squares has taken the bend over to it.</summary>
-    private static bool Contradicted(SidedRotation rotation, Placing best, Placing? other) =>
-        (rotation.Known == SideKnown.Seen && other is not null && OppositeSides.FitsClearlyBetter(other, best))
-        || !Placing.Keeps(best.Points, rotation);
+        foreach (var rotation in search.Rotations)
+        {
+            if (rotation is { Known: SideKnown.Seen, Seen: { } seen }
+                && search.WithOther(rotation).Best() is var other
+                && OppositeSides.FitsClearlyBetter(other, best))
+            {
+                var (said, found) = seen.Side == Side.Left ? ("left", "right") : ("right", "left");
+                yield return TapedRules.SideContradicted.Error(
+                    seen.At,
+                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit clearly better with {found} (off by {Off(other)} instead of {Off(best)}, root of the sum of squares): look again at bend {rotation.Bend} and at the others with a side, or measure the distances over them again");
+            }
+        }
+    }
 
-    private static string By(Placing best, Placing? other) => other is null
-        ? string.Empty
-        : $" (off by {Off(other)} instead of {Off(best)}, root of the sum of squares)";
+    private static Placing? Better(Placing best, Dictionary<int, Placing> others) =>
+        others.Values.Where(other => best.Norm - other.Norm > Tolerances.SamePoint.Millimetres).MinBy(other => other.Misfit);
 
     private static Finding Open(TapedRotation rotation, Placing best, Placing other, SourcePosition at)
     {

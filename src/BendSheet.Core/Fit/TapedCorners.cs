@@ -44,7 +44,7 @@ public static class TapedCorners
 
         var sided = TapedSides.Of(rotations, table, sides, at, findings);
         var search = new TapedSearch(table, [.. turns.Select(turn => turn ?? 0)], sided);
-        var best = SidesFromDistances.Settle(search.Best(), sided, search.Spans, at, findings);
+        var best = SidesFromDistances.Settle(search, at, findings);
         if (Stopped(findings))
         {
             return (null, [.. findings]);

@@ -33,8 +33,8 @@ internal static class TapedMisfit
     {
         var residuals = table.All.Select(taped => new TapedResidual(
             taped, Length.FromMillimetres(placing.Points[taped.From].DistanceTo(placing.Points[taped.To])))).ToImmutableArray();
-        var fit = new TapedFit(
-            [.. placing.Points], residuals, Length.FromMillimetres(Math.Sqrt(placing.Misfit / residuals.Length)), null);
+        var squares = residuals.Sum(residual => residual.Residual.Millimetres * residual.Residual.Millimetres);
+        var fit = new TapedFit([.. placing.Points], residuals, Length.FromMillimetres(Math.Sqrt(squares / residuals.Length)), null);
         if (residuals.All(residual => Math.Abs(residual.Residual.Millimetres) <= Tolerances.SamePoint.Millimetres))
         {
             return fit;
@@ -52,7 +52,7 @@ internal static class TapedMisfit
 
         var worst = checkedOnes[0];
         var spare = redundancies.Sum() - 1;
-        var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, placing.Misfit - (worst.Misfit * worst.Misfit)) / spare) : 0;
+        var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, squares - (worst.Misfit * worst.Misfit)) / spare) : 0;
         if (worst.Misfit > Math.Max(Tolerances.TapeSlip.Millimetres, Unlikely(checkedOnes.Count) * others))
         {
             findings.Add(Warning([.. checkedOnes.TakeWhile(one => one.Misfit > Alike * worst.Misfit)], at));

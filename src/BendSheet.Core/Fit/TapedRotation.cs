@@ -23,8 +23,8 @@ internal sealed record TapedRotation(int Bend, double Size, TapedDistance Over, 
     /// <summary>Nearer to flat than a tape can tell.</summary>
     public bool MayBeFlat => Apart(Over.Distance, Flat) <= Tolerances.TapeReading;
 
-    /// <summary>The same two bends in one plane.</summary>
-    public TapedRotation Flattened() => this with { Size = NearerFlat };
+    /// <summary>The same two bends in one plane, with the distance over them that belongs to it.</summary>
+    public TapedRotation Flattened() => this with { Size = NearerFlat, Over = Over with { Distance = Flat } };
 
     /// <summary>The rotation at a bend from the second on; null, mostly with a finding, where the distances give none.</summary>
     /// <param name="bend">Its number, which is its corner's.</param>

@@ -22,9 +22,6 @@ internal sealed record Placing(Vector3D[] Points, double Misfit)
         var misfit = Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length), allowed, leastGain);
         return new(CornerChain.InFrame(points), misfit);
     }
-
-    /// <summary>Whether a bend turns to the side that is known of it, or lies flat.</summary>
-    public static bool Keeps(Vector3D[] points, SidedRotation rotation) => CornerChain.SideOf(points, rotation.Bend) * rotation.Sign >= 0;
 }
 
 /// <summary>
@@ -40,23 +37,35 @@ internal sealed class TapedSearch
     /// <summary>Placings refined at the end.</summary>
     private const int Refined = 4;
 
+    private readonly DistanceTable _table;
     private readonly double[] _legs;
     private readonly double[] _turns;
-    private readonly ImmutableArray<SidedRotation> _rotations;
 
     /// <param name="table">The distances, none missing.</param>
     /// <param name="turns">By corner number, in radians.</param>
     /// <param name="rotations">One for each bend but the first.</param>
     public TapedSearch(DistanceTable table, double[] turns, ImmutableArray<SidedRotation> rotations)
     {
+        _table = table;
         _legs = [.. Enumerable.Range(1, table.Last).Select(corner => table.Between(corner - 1, corner)!.Distance.Millimetres)];
         _turns = turns;
-        _rotations = rotations;
-        Spans = [.. table.All.Select(TapedSpan.Of)];
+        Rotations = rotations;
+        var overTwo = rotations.ToDictionary(rotation => rotation.Bend + 1, rotation => rotation.Size.Over);
+        Spans = [.. table.All.Select(taped => TapedSpan.Of(taped.To - taped.From == 3 ? overTwo[taped.To] : taped))];
     }
 
-    /// <summary>All distances.</summary>
+    /// <summary>One for each bend but the first.</summary>
+    public ImmutableArray<SidedRotation> Rotations { get; }
+
+    /// <summary>All distances to meet: as taped, but flat where a bend is taken to be flat.</summary>
     public ImmutableArray<TapedSpan> Spans { get; }
+
+    /// <summary>The same search with the known side of one rotation the other way.</summary>
+    public TapedSearch WithOther(SidedRotation rotation) =>
+        new(_table, _turns, Rotations.Replace(rotation, rotation with { Sign = -rotation.Sign }));
+
+    /// <summary>Whether points keep to every side that is known.</summary>
+    public bool KeepsSides(Vector3D[] points) => Rotations.All(rotation => rotation.KeptBy(points));
 
     /// <summary>Whether the placing meets every distance as exactly as doubles can; then there is nothing to reconcile.</summary>
     public bool Meets(Vector3D[] points) =>
@@ -68,7 +77,7 @@ internal sealed class TapedSearch
         var start = new Vector3D[_legs.Length + 1];
         CornerChain.Begin(start, _legs[0], _turns.Length > 1 ? _turns[1] : 0, _legs.Length > 1 ? _legs[1] : 0);
         List<Placing> kept = [new(start, 0)];
-        foreach (var rotation in _rotations)
+        foreach (var rotation in Rotations)
         {
             var next = rotation.Bend + 1;
             var back = Spans.Where(span => span.To == next).ToArray();
@@ -80,10 +89,8 @@ internal sealed class TapedSearch
         var first = whole.First();
         return Meets(first.Points)
             ? first
-            : whole.Take(Refined).Select(placing => placing.Refined(Spans))
-                .OrderByDescending(placing => _rotations.All(rotation => Placing.Keeps(placing.Points, rotation)))
-                .ThenBy(placing => placing.Misfit)
-                .First();
+            : whole.Take(Refined).Select(placing => placing.Refined(Spans, KeepsSides))
+                .MinBy(placing => placing.Misfit)!;
     }
 
     private Placing With(Placing placing, SidedRotation rotation, int sign, TapedSpan[] back)
@@ -91,7 +98,11 @@ internal sealed class TapedSearch
         var next = rotation.Bend + 1;
         var points = placing.Points.ToArray();
         points[next] = CornerChain.Next(points.AsSpan(next - 3, 3), sign * rotation.Size.Size, _turns[rotation.Bend], _legs[rotation.Bend]);
-        var misfit = back.Length > 3 ? Reconciliation.Refine(points, back, [3 * next, (3 * next) + 1, (3 * next) + 2]) : 0;
+
+        // On its own side: what would fit on the other one is tried by itself.
+        var misfit = back.Length > 3
+            ? Reconciliation.Refine(points, back, [3 * next, (3 * next) + 1, (3 * next) + 2], tried => CornerChain.SideOf(tried, rotation.Bend) * sign >= 0)
+            : 0;
         return new(points, placing.Misfit + misfit);
     }
 }

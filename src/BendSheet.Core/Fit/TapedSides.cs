@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
 
@@ -30,6 +31,13 @@ internal sealed record SidedRotation(TapedRotation Size, SideKnown Known, int Si
 {
     /// <summary>The number of its bend.</summary>
     public int Bend => Size.Bend;
+
+    /// <summary>
+    /// Whether points keep to the side that is known. A side seen at a bend that may be flat to the tape is not held against least squares,
+    /// unless other sides hang on it.
+    /// </summary>
+    public bool KeptBy(ReadOnlySpan<Vector3D> points) =>
+        !(Known == SideKnown.Anchor || (Known == SideKnown.Seen && !Size.MayBeFlat)) || CornerChain.SideOf(points, Bend) * Sign >= 0;
 }
 
 /// <summary>
@@ -106,7 +114,7 @@ internal static class TapedSides
                 $"bend {rotation.Bend} is taken to lie in one plane with bend {rotation.Bend - 1}: distance {rotation.Over.Name} is {FindingFigures.Mm(rotation.Over.Distance)}, and {FindingFigures.Mm(rotation.Flat)} would be flat, which a tape can hardly tell apart; if it does leave the plane, say `side: {{{rotation.Bend}: left}}` or `side: {{{rotation.Bend}: right}}`"));
         }
 
-        return new(rotation.Flattened(), SideKnown.Flat, 1, null);
+        return new(rotation.IsFlat ? rotation : rotation.Flattened(), SideKnown.Flat, 1, null);
     }
 
     /// <summary>Rotations along the line, parted wherever no distance goes over the last one before and the next one after.</summary>
