@@ -7,7 +7,7 @@ namespace BendSheet.Core.Fit;
 /// </summary>
 internal sealed class OppositeSides(TapedSearch search)
 {
-    /// <summary>Tries for one bend, and altogether; the likeliest first. The others fit worse still.</summary>
+    /// <summary>Tries for one bend, and altogether; those first that miss by the least before they are refined.</summary>
     private const int TriesForBend = 2;
     private const int Tries = 8;
 
@@ -18,7 +18,8 @@ internal sealed class OppositeSides(TapedSearch search)
 
     /// <summary>
     /// For each bend whose side the distances have to tell, by its number, the best placing found with the other side there. None where
-    /// that was not even worth refining, or slides back to the side it came from.
+    /// that was not even worth refining, or slides back to the side it came from: then there is one shape only, and how far it is out of
+    /// plane is a matter of reading the tape like every other figure.
     /// </summary>
     /// <remarks>
     /// The other side at one bend alone, and with all open ones up to each one before or after it the other way too: of a stretch in the

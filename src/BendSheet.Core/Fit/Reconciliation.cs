@@ -34,7 +34,7 @@ internal static class Reconciliation
     /// <summary>The last steps still improve the corners where the sum no longer shows it; it may look worse by its own rounding.</summary>
     private const double SumRounding = 1e-13;
 
-    /// <summary>The sum of the squares of what the distances miss, in mm².</summary>
+    /// <summary>The sum of the squares of what the distances miss, in mm²; infinite where points are not numbers, so that none is lower.</summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
     {
         var sum = 0.0;
@@ -44,7 +44,7 @@ internal static class Reconciliation
             sum += missing * missing;
         }
 
-        return sum;
+        return double.IsNaN(sum) ? double.PositiveInfinity : sum;
     }
 
     /// <summary>Moves the free coordinates to where the misfit is least; never to where it is more than before.</summary>
@@ -80,7 +80,7 @@ internal static class Reconciliation
                     var done = length < Step || gradient.Zip(step, (slope, part) => slope * part).Sum() < leastGain * misfit;
                     Move(points, step, free, tried);
                     var reached = Misfit(tried, spans);
-                    if (reached < misfit * (1 + SumRounding) && allowed?.Invoke(tried) != false)
+                    if (reached < double.PositiveInfinity && reached <= misfit * (1 + SumRounding) && allowed?.Invoke(tried) != false)
                     {
                         tried.CopyTo(points, 0);
                         misfit = reached;

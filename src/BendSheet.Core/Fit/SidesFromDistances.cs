@@ -14,6 +14,11 @@ internal static class SidesFromDistances
     public static Placing Settle(TapedSearch search, SourcePosition at, List<Finding> findings)
     {
         var best = search.Best();
+        if (!double.IsFinite(best.Misfit))
+        {
+            return best;
+        }
+
         var opposite = new OppositeSides(search);
         var others = opposite.Of(best);
         for (var changes = 0; changes < MostChanges && Better(best, others) is { } better; changes++)

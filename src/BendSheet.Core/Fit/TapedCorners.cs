@@ -45,6 +45,11 @@ public static class TapedCorners
         var sided = TapedSides.Of(rotations, table, sides, at, findings);
         var search = new TapedSearch(table, [.. turns.Select(turn => turn ?? 0)], sided);
         var best = SidesFromDistances.Settle(search, at, findings);
+        if (!double.IsFinite(best.Misfit))
+        {
+            findings.Add(TapedRules.DistanceMisfit.Error(at, "no shape has these distances: measure all of them again"));
+        }
+
         if (Stopped(findings))
         {
             return (null, [.. findings]);

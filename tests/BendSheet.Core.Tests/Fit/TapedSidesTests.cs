@@ -163,6 +163,20 @@ public class TapedSidesTests
         AssertGeometry.Equal(223.1, corners[0].DistanceTo(corners[3]));
     }
 
+    [Fact]
+    public void A_nearly_flat_bend_among_others_takes_the_side_that_fits_better_and_says_so()
+    {
+        var route = new TapedRoute([130, 200, 270, 50], [20, 80, 110], [0, 70, 15]);
+        TapedFindingsTests.One(
+            route.All(),
+            [TapedRoute.Seen(2, Side.Right)],
+            TapedRules.TakenAsFlat,
+            TapedRoute.DistanceAt(1, 4),
+            "bend 3 lies so nearly in one plane with bend 2 that the tape can hardly tell its side: right is taken, which fits a little better; if that is wrong, say `side: {3: left}`",
+            Severity.Note);
+        AssertGeometry.Equal(route.Points, TapedCorners.Solve(route.All(), [TapedRoute.Seen(2, Side.Right)], TapedRoute.At).Fit!.Corners);
+    }
+
     /// <summary>Sides that a flat bend needs not are no harm: what was seen a little out of the plane may be flat to the tape.</summary>
     [Fact]
     public void A_side_at_a_flat_bend_is_let_be()
