@@ -48,7 +48,7 @@ public class TapedCornersTests
         Corners([TapedRoute.Taped(0, 1, 30), TapedRoute.Taped(1, 2, 40), TapedRoute.Taped(0, 2, 50)], []));
 
     /// <summary>Along three edges of a cube: the distances are 1, √2 and √3 edges. Looking along +Y with −X, where the line came from, held up,
-    /// +Z is on the right... and −Z on the left.</summary>
+    /// +Z is on the right and −Z on the left.</summary>
     [Theory]
     [InlineData(Side.Right, 100)]
     [InlineData(Side.Left, -100)]
