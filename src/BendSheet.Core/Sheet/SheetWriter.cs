@@ -98,6 +98,11 @@ public static class SheetWriter
             yield return Sentence(finding.Message);
         }
 
+        if (line.Template.Taped is { } taped)
+        {
+            yield return TapedInWords(taped);
+        }
+
         if (line.Template.Route.Bends.IsEmpty)
         {
             yield break;
@@ -109,6 +114,20 @@ public static class SheetWriter
             yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and {AngleNotation.Figure(tolerance.Rotate)} "
                 + $"rotation, the template places end B to about {notation.WithUnit(error)} (standard deviation).";
         }
+    }
+
+    /// <summary>How well the distances go together. With none to spare they always do, which proves nothing.</summary>
+    private static string TapedInWords(TapedFit taped)
+    {
+        if (taped.Worst is not { } worst || taped.RootMeanSquare <= Tolerances.SamePoint)
+        {
+            return "The corners come from taped distances with none to spare: a wrong one would not show. Tape one or two more.";
+        }
+
+        var all = string.Join(", ", taped.Residuals.Select(residual => FormattableString.Invariant(
+            $"{residual.Measured.Name} {residual.Residual.Millimetres:+0.0;-0.0;0.0}")));
+        return FormattableString.Invariant($"The corners come from {taped.Residuals.Length} taped distances, which miss them by {taped.RootMeanSquare.Millimetres:0.0} mm ")
+            + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled, in mm: {all}.";
     }
 
     private static IEnumerable<CheckDistance> Checks(TubeCentreline centreline, LengthNotation notation)

@@ -1,5 +1,6 @@
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fit;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Templates;
@@ -30,6 +31,9 @@ public sealed record LineTemplate(
 
     /// <summary>Somebody said how the line lies on the car, so that its Z axis is up.</summary>
     public bool LiesOnCar { get; init; }
+
+    /// <summary>What its taped distances came to, where it was measured with nothing but a tape.</summary>
+    public TapedFit? Taped { get; init; }
 
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }

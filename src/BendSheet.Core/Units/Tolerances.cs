@@ -14,4 +14,10 @@ public static class Tolerances
 
     /// <summary>From this bend on the two legs have no common corner: domain rule, with room for the last digit of a typed 180.</summary>
     public static Angle NoCorner => Angle.FromDegrees(180 - 1e-9);
+
+    /// <summary>What a tape reading between two corners may be out by without anybody noticing: half a division at each end.</summary>
+    public static Length TapeReading => Length.FromMillimetres(1);
+
+    /// <summary>More than this between a taped distance and the others is a slip, not the tape: three times its reading.</summary>
+    public static Length TapeSlip => Length.FromMillimetres(3);
 }

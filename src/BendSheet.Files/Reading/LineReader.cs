@@ -18,7 +18,7 @@ internal sealed class LineReader(
     Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
-    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs"];
+    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side"];
 
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
@@ -73,6 +73,7 @@ internal sealed class LineReader(
         {
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
+            Taped = route.Taped,
             Tolerance = tolerance,
         };
 

@@ -1,4 +1,5 @@
 using BendSheet.Core.Centreline;
+using BendSheet.Core.Fit;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
@@ -9,7 +10,8 @@ namespace BendSheet.Files.Reading;
 /// <param name="Route">Legs and bends.</param>
 /// <param name="Start">End A, in the car's axes where somebody said so.</param>
 /// <param name="LiesOnCar">Somebody said how it lies.</param>
-internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar);
+/// <param name="Taped">What the taped distances came to, where the route was measured so.</param>
+internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar, TapedFit? Taped = null);
 
 /// <summary>Reads a line's route, in the one of several ways that it was typed. Null after findings.</summary>
 /// <param name="benders">All tools of the file.</param>
@@ -17,7 +19,7 @@ internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar);
 /// <param name="context">For findings.</param>
 internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, FileContext context)
 {
-    private static readonly string[] Forms = ["rows", "corners", "legs"];
+    private static readonly string[] Forms = ["rows", "corners", "legs", "distances"];
 
     private static readonly string[] SaidByPoints = ["start", "measured"];
 
@@ -33,18 +35,26 @@ internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, File
         if (said.Count == 0 && !line.HasLaterWord && !line.HasUnknownWord && !line.Has("mirror"))
         {
             context.Report(FileRules.MissingWord.Error(
-                name.Position, $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, or `legs`"));
+                name.Position, $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`"));
         }
 
         var rows = line.Value("rows") is { } typedRows ? Rows(line, typedRows, bender) : null;
         var corners = line.Value("corners") is { } typedCorners ? CornersReader.Coordinates(typedCorners, context) : null;
         var moves = line.Value("legs") is { } typedMoves ? CornersReader.Moves(typedMoves, context) : null;
-        if ((line.Has("corners") || line.Has("legs")) && SaysWhatPointsSay(line))
+        var taped = line.Value("distances") is { } typedDistances ? DistancesReader.Read(line, typedDistances, context) : null;
+        if (line.Has("side") && !line.Has("distances"))
+        {
+            context.Report(FileRules.OutOfPlace.Error(line.PositionOf("side"), "`side` belongs to `distances`: other ways to say a route leave no side open; take it out"));
+        }
+
+        if (said.Any(form => !string.Equals(form, "rows", StringComparison.Ordinal)) && SaysWhatPointsSay(line))
         {
             return null;
         }
 
-        return said.Count == 1 ? rows ?? Points(corners ?? moves, bender) : null;
+        return said.Count > 1 ? null
+            : taped is { } measured ? Points(measured.Corners, bender) is { } route ? route with { LiesOnCar = false, Taped = measured.Fit } : null
+            : rows ?? Points(corners ?? moves, bender);
     }
 
     private LineRoute? Rows(TypedMap line, YamlValue value, Bender? bender)

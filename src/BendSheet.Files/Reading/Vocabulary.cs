@@ -34,8 +34,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "mirror", "made"],
-        ["distances", "checks"]);
+        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "made"],
+        ["checks"]);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"], []);

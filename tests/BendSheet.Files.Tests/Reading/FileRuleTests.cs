@@ -23,7 +23,7 @@ public class FileRuleTests
         { Top + "line:\n  fl:\n    - {straight: 80}\n", "4:1", "unknown-word", "did you mean `lines`?" },
         { Top + Line + "  fr: {miror: fl}\n", "8:8", "unknown-word", "did you mean `mirror`?" },
         { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `templates`, `lines`" },
-        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `mirror`, `made` there" },
+        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `made` there" },
 
         // Routes in other forms
         { Top + Line + "  fr: {mirror: fll}\n", "8:16", "unknown-name", "there is no line called `fll` to mirror: did you mean `fl`?" },
@@ -48,6 +48,12 @@ public class FileRuleTests
         { Top + "lines:\n  fl: {corners: [[0, 0, 0], [100, 0, 0]], measured: outside}\n", "5:43", "out-of-place", "corner points say already how the line lies and where its corners are; take it out" },
         { Top + "lines:\n  fl: {legs: [{forward: 20, back: 5}]}\n", "5:29", "said-twice", "give the difference, one way" },
         { Top + "lines:\n  fl: {legs: []}\n", "5:14", "wrong-kind", "`[{forward: 120}, {up: 40, left: 15}]`" },
+        { Top + "lines:\n  fl: {distances: []}\n", "5:19", "wrong-kind", "such as `distances: {0-1: 120, 0-2: 166.5, 1-2: 60}`, and this is empty" },
+        { Top + "lines:\n  fl: {distances: {0-1: 100, ends: 30}}\n", "5:30", "unknown-word", "`ends` is not a pair of corners: write their numbers with a hyphen, end A being 0, such as `distances: {0-1: 120, 0-2: 166.5, 1-2: 60}`" },
+        { Top + "lines:\n  fl: {distances: {0-1: 100 mn}}\n", "5:25", "unreadable-length", "write mm, cm, m, in or ft" },
+        { Top + "lines:\n  fl: {distances: {0-1: 100, 1-2: 100, 0-2: 210}}\n", "5:45", "triangle-impossible", "measure 0-2 again, and if it stays, 0-1 and 1-2" },
+        { Top + "lines:\n  fl: {distances: {0-1: 100}, side: up}\n", "5:37", "not-a-choice", "`side: up` is not one of `left`, `right`" },
+        { LongLine("side: left"), "6:5", "out-of-place", "other ways to say a route leave no side open; take it out" },
         { LongLine("start: {heading: up}"), "6:12", "missing-word", "`start` does not say `towards`: write the way the line leaves end A and the way its first bend turns, such as `start: {heading: up, towards: left}`" },
         { LongLine("start: {heading: up, towards: down}"), "6:26", "out-of-range", "`towards` must be square to `heading`" },
 
@@ -64,7 +70,7 @@ public class FileRuleTests
         { Top + "tolerance: {straight: 1}\n" + Line, "4:12", "missing-word", "the tolerance leaves out `bend` and `rotate`: say all three, such as `tolerance: {straight: 1 mm, bend: 1.5, rotate: 3}`" },
         { Rows("{straight: 120}", "{bend: 45}", "{straight: 80}"), "7:7", "missing-word", "add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above" },
         { Rows("{straight: , bend: 45}", "{straight: 80}"), "6:8", "missing-word", "or take the word out" },
-        { Top + "lines:\n  fl: {made: false}\n", "5:3", "missing-word", "line `fl` has no route: add `rows:` with the template's straights and bends, or `corners`, or `legs`" },
+        { Top + "lines:\n  fl: {made: false}\n", "5:3", "missing-word", "line `fl` has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`" },
         { Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + Line, "5:3", "missing-word", "add `tube:` with one of `a`, `b`" },
         { LongLine("measured: outside"), "6:5", "missing-word", "needs the wire's diameter: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },
         { LongLine("measured: along"), "6:5", "missing-word", "needs the wire's own bend radius to its centreline: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },

@@ -2,6 +2,7 @@ using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Centreline;
+using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
 namespace BendSheet.Files.Tests.Reading;
@@ -16,7 +17,7 @@ public class RouteFormsTests
         "    rows:\n      - {straight: 120, bend: 45}\n      - {straight: 60, rotate: 90 cw, bend: 30}\n      - {straight: 200, rotate: 45 ccw, bend: 90}\n      - {straight: 80}\n";
 
     [Fact]
-    public void Corner_points_moves_and_rows_of_one_shape_are_one_centreline()
+    public void Corner_points_moves_taped_distances_and_rows_of_one_shape_are_one_centreline()
     {
         var random = new Random(20261125);
         for (var round = 0; round < 200; round++)
@@ -28,6 +29,7 @@ public class RouteFormsTests
             var moves = string.Join(", ", points.Zip(points.Skip(1), (from, to) => Move(to - from)));
             Same(wanted, Solved($"lines:\n  a:\n    corners: [{corners}]\n"), round);
             Same(wanted, Solved($"lines:\n  a:\n    legs: [{moves}]\n"), round);
+            Same(wanted, Solved($"lines:\n  a:\n    distances: {{{string.Join(", ", Taped(points))}}}\n{Sides(wanted.Template.Route)}"), round);
         }
     }
 
@@ -145,6 +147,18 @@ public class RouteFormsTests
         }
 
         return string.Concat(rows) + "      - {straight: 90}\n";
+    }
+
+    /// <summary>Neighbours, over one corner and over two: what the tape needs at least.</summary>
+    private static IEnumerable<string> Taped(List<Vector3D> points) =>
+        from over in Enumerable.Range(1, 3)
+        from corner in Enumerable.Range(0, Math.Max(0, points.Count - over))
+        select string.Create(CultureInfo.InvariantCulture, $"{corner}-{corner + over}: {Figure(points[corner].DistanceTo(points[corner + over]))}");
+
+    private static string Sides(Route route)
+    {
+        var sides = route.Bends.Skip(1).Select((bend, i) => string.Create(CultureInfo.InvariantCulture, $"{i + 2}: {(bend.Rotation.Degrees > 0 ? "right" : "left")}")).ToList();
+        return sides.Count == 0 ? string.Empty : $"    side: {{{string.Join(", ", sides)}}}\n";
     }
 
     private static string Move(Vector3D way) => string.Create(
