@@ -66,16 +66,15 @@ internal static class Reconciliation
         var misfit = Misfit(points, spans);
         var damping = 1e-3;
         var curvature = new double[free.Length, free.Length];
-        var factor = new Cholesky(free.Length);
         var tried = new Vector3D[points.Length];
         for (var steps = 0; steps < MostSteps && damping < MostDamping; steps++)
         {
             var gradient = Derivatives(points, spans, row, curvature);
             while (damping < MostDamping)
             {
-                if (factor.Of(curvature, damping))
+                if (PositiveDefinite.Factor(curvature, damping) is { } factor)
                 {
-                    var step = factor.Solve(gradient);
+                    var step = PositiveDefinite.Solve(factor, gradient);
                     var length = Math.Sqrt(step.Sum(part => part * part));
                     var done = length < Step || gradient.Zip(step, (slope, part) => slope * part).Sum() < leastGain * misfit;
                     Move(points, step, free, tried);

@@ -105,9 +105,8 @@ internal static class TapedMisfit
             }
         }
 
-        var factor = new Cholesky(free.Length);
-        return factor.Of(normal, Hold)
-            ? [.. slopes.Select(slope => Math.Max(0, 1 - factor.Forward(slope).Sum(part => part * part)))]
+        return PositiveDefinite.Factor(normal, Hold) is { } factor
+            ? [.. slopes.Select(slope => Math.Max(0, 1 - slope.Zip(PositiveDefinite.Solve(factor, slope), (a, b) => a * b).Sum()))]
             : new double[spans.Count];
     }
 
