@@ -21,9 +21,17 @@ internal sealed class MapWords
     public static MapWords Of(YamlMap map, Vocabulary vocabulary, FileContext context)
     {
         var words = new MapWords();
-        foreach (var entry in map.Entries.Where(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
+        foreach (var entry in map.Entries)
         {
-            words._entries.Add(entry.Key.Text, entry);
+            if (vocabulary.Knows(entry.Key.Text))
+            {
+                words._entries.Add(entry.Key.Text, entry);
+            }
+        }
+
+        if (words._entries.Count == map.Entries.Count)
+        {
+            return words;
         }
 
         // Below a word without a value an unknown word is its value, typed too far out: the word itself is reported, and one cause is enough.
@@ -42,6 +50,9 @@ internal sealed class MapWords
 
         return words;
     }
+
+    /// <summary>The words that stand here.</summary>
+    public Dictionary<string, YamlEntry>.KeyCollection Words => _entries.Keys;
 
     /// <summary>The entry for a word, also where the word is misspelt; null where there is none.</summary>
     public YamlEntry? Entry(string word) => _entries.GetValueOrDefault(word);

@@ -29,39 +29,59 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Words)
     /// <summary>Turns on a former.</summary>
     public static RowKind Coil { get; } = new("coil", ["straight", "rotate", "coil", "radius", "pitch", "winds", "note"]);
 
+    private static readonly RowKind[] Expanded = [Use, Offset, Saddle, Coil, Included, Bend];
+
     /// <summary>What a row is made for; null after a finding where it says two things.</summary>
     public static RowKind? Of(TypedMap row, FileContext context)
     {
-        var said = new[] { Use, Offset, Saddle, Coil }.Where(kind => row.Has(kind.Word)).ToList();
-        if (said.Count == 0)
+        RowKind? kind = null;
+        foreach (var candidate in Expanded)
         {
-            said = [.. new[] { Bend, Included }.Where(kind => row.Has(kind.Word))];
+            if (!row.Has(candidate.Word))
+            {
+                continue;
+            }
+
+            // `bend` beside a word that stands for several bends is the bend of these.
+            if (kind is null)
+            {
+                kind = candidate;
+            }
+            else if (candidate != Bend || kind == Included)
+            {
+                return SaidTwice(row, kind, candidate, context);
+            }
         }
 
-        if (said.Count > 1)
-        {
-            context.Report(FileRules.SaidTwice.Error(
-                row.PositionOf(said[1].Word),
-                said[0] == Bend
-                    ? "`bend` and `included` are two ways to say one corner (bend = 180 − included): keep one of them"
-                    : $"`{said[0].Word}` and `{said[1].Word}` in one row: give each a row of its own"));
-            return null;
-        }
-
-        var kind = said.Count == 0 ? Straight : said[0];
+        kind ??= Straight;
         if (kind == Straight && (row.HasUnknownWord || row.HasLaterWord))
         {
             // The word that nobody knows may be what the row is made for.
             return kind;
         }
 
-        foreach (var word in Vocabulary.Row.Known.Where(word => row.Has(word) && !kind.Words.Contains(word, StringComparer.Ordinal)))
+        foreach (var word in row.Words)
         {
+            if (kind.Words.Contains(word, StringComparer.Ordinal))
+            {
+                continue;
+            }
+
             context.Report(FileRules.OutOfPlace.Error(row.PositionOf(word), kind == Straight
                 ? $"`{word}` does nothing in a row without a bend: put it into the row of the bend it belongs to"
                 : $"`{word}` does nothing beside `{kind.Word}`: take it out, or put it into a row of its own"));
         }
 
         return kind;
+    }
+
+    private static RowKind? SaidTwice(TypedMap row, RowKind first, RowKind second, FileContext context)
+    {
+        context.Report(FileRules.SaidTwice.Error(
+            row.PositionOf(first == Included ? first.Word : second.Word),
+            first == Included
+                ? "`bend` and `included` are two ways to say one corner (bend = 180 − included): keep one of them"
+                : $"`{first.Word}` and `{second.Word}` in one row: give each a row of its own"));
+        return null;
     }
 }

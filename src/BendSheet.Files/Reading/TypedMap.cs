@@ -63,6 +63,9 @@ internal sealed class TypedMap
         _ => "something else",
     };
 
+    /// <summary>The words that stand here, misspelt ones as what they were meant to be.</summary>
+    public Dictionary<string, YamlEntry>.KeyCollection Words => _words.Words;
+
     /// <summary>Whether the word stands here, with or without a value.</summary>
     public bool Has(string word) => _words.Entry(word) is not null;
 

@@ -7,6 +7,11 @@ namespace BendSheet.Files.Reading;
 /// <param name="Later">Words of the format that this version does not read yet; each gets a finding, never silence.</param>
 public sealed record Vocabulary(string Place, string Example, IReadOnlyList<string> Known, IReadOnlyList<string> Later)
 {
+    private readonly HashSet<string> _known = new(Known, StringComparer.Ordinal);
+
+    /// <summary>Whether the word is read.</summary>
+    public bool Knows(string word) => _known.Contains(word);
+
     /// <summary>The top of a file.</summary>
     public static Vocabulary File { get; } = new(
         "the top of the file",
