@@ -1,8 +1,11 @@
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+
 namespace BendSheet.Core.Tests.References;
 
 /// <summary>
-/// A parallel offset built from rows: two equal bends, the second rotated by 180°. Exact arithmetic proves it; the trade's multipliers
-/// come from pages of low grade and only stand beside it.
+/// A parallel offset: two equal bends, the second rotated by 180°. Exact arithmetic proves it; the trade's multipliers come from pages of
+/// low grade and only stand beside it.
 /// </summary>
 public class OffsetTests
 {
@@ -14,8 +17,12 @@ public class OffsetTests
     {
         const double Height = 100;
         var bendRad = bend * Math.PI / 180;
-        var travel = Height / Math.Sin(bendRad);
-        var endB = Lines.Of(Lines.Bender(10), [50, travel, 50], (0, bend), (180, bend)).Centreline().EndB;
+        var first = new Bend(Lines.Deg(bend), Angle.Zero, Lines.Bender(10), null, Lines.TurnAt(0));
+        var rows = Offset.Rows(Lines.Mm(Height), first, new(Lines.Mm(50), Lines.StraightAt(0), null), Lines.StraightAt(1));
+        var line = Lines.Of(Lines.Bender(10), [50]) with { Route = Route.OfRows([.. rows, new(Lines.Mm(50), Lines.StraightAt(2), null)]).Route! };
+        var travel = line.Route.Legs[1].Measured.Millimetres;
+        var endB = line.Centreline().EndB;
+        AssertGeometry.Equal(Height / Math.Sin(bendRad), travel, "travel");
         AssertGeometry.Equal(Height, endB.Y, "height");
         AssertGeometry.Equal(0, endB.Z, "height out of the plane");
         AssertGeometry.Equal(Height * Math.Tan(bendRad / 2), 50 + travel + 50 - endB.X, "shrink");
