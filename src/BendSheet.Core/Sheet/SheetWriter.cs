@@ -41,7 +41,7 @@ public static class SheetWriter
             [.. plan.Bends.Select(bend => RowOf(bend, template, plan, notation))],
             [.. ReadFirst(line, notation)],
             [.. WorkOrder.Of(template, plan, notation)],
-            [.. Checks(centreline, notation)],
+            [.. Checks(template.Route, centreline, notation)],
             EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
             AxesInWords(template),
             Strip.Of(template, plan),
@@ -130,12 +130,13 @@ public static class SheetWriter
             + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled, in mm: {all}.";
     }
 
-    private static IEnumerable<CheckDistance> Checks(TubeCentreline centreline, LengthNotation notation)
+    /// <summary>To every corner that can be found on the piece, which those inside a coil cannot.</summary>
+    private static IEnumerable<CheckDistance> Checks(Route route, TubeCentreline centreline, LengthNotation notation)
     {
         var corners = centreline.Corners;
         for (var i = 1; i < corners.Length; i++)
         {
-            if (corners[i] is { } corner)
+            if (corners[i] is { } corner && (i > route.Bends.Length || !route.Bends[i - 1].FromTangent))
             {
                 var to = i == corners.Length - 1 ? "finished B" : FormattableString.Invariant($"corner {i}");
                 yield return new("A", to, Figure.Of(Length.FromMillimetres(centreline.EndA.DistanceTo(corner)), notation));

@@ -54,7 +54,7 @@ public static class WorkOrder
         var tools = template.Route.Bends.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
             ? $"mark at the tool's {LineInWords(tools[0])}"
-            : "mark at the tool's own line (" + string.Join("; ", tools.Select(tool => $"{tool.Name}: {LineInWords(tool)}")) + ")";
+            : "mark at the tool's own line (" + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
     }
 
     private static string LineInWords(Bender bender)
