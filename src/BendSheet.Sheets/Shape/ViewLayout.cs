@@ -43,8 +43,10 @@ internal sealed record ViewLayout(double Denominator, IReadOnlyList<ViewCell> Ce
     /// <param name="height">That may be used.</param>
     public static ViewLayout Of(IReadOnlyList<(double Width, double Height)> sizes, double width, double height)
     {
-        foreach (var denominator in Denominators)
+        // An empty cell always fits, so that a scale is found for whatever was typed.
+        for (var i = 0; ; i++)
         {
+            var denominator = i < Denominators.Length ? Denominators[i] : Denominators[^1] * Math.Pow(10, i + 1 - Denominators.Length);
             foreach (var rows in Arrangements)
             {
                 if (Arranged(sizes, rows, denominator, width, height) is { } layout)
@@ -53,8 +55,6 @@ internal sealed record ViewLayout(double Denominator, IReadOnlyList<ViewCell> Ce
                 }
             }
         }
-
-        throw new InvalidOperationException("A line longer than its file's limit reached the page.");
     }
 
     private static ViewLayout? Arranged(

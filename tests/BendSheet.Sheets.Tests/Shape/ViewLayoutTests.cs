@@ -13,6 +13,7 @@ public class ViewLayoutTests
     [InlineData(5, 5, 9000, 60)]
     [InlineData(40, 20, 5, 80)]
     [InlineData(5, 5, 5, 60)]
+    [InlineData(6e9, 1e5, 0, 46)]
     public void Every_view_lies_inside_the_room_and_beside_the_others(double x, double y, double z, double height)
     {
         (double Width, double Height)[] sizes = [(x + y, ((x + y) / 2) + z), (x, y), (x, z), (y, z)];
