@@ -65,6 +65,15 @@ internal static class Lines
             i == template.Route.Bends.Length ? null : template.Route.Bends[i] with { Bender = bender }))]).Route!,
     };
 
+    /// <summary>The line with some tube left on at end B.</summary>
+    public static LineTemplate Trimmed(this LineTemplate template, Length trim) => template with { To = template.To with { Trim = trim } };
+
+    /// <summary>The line with its first bend on another tool.</summary>
+    public static LineTemplate FirstBendOn(this LineTemplate template, Bender bender) => template with
+    {
+        Route = Route.Of(template.Route.Legs, template.Route.Bends.SetItem(0, template.Route.Bends[0] with { Bender = bender })),
+    };
+
     /// <summary>The centreline of a line that can be made.</summary>
     public static TubeCentreline Centreline(this LineTemplate template) => Made(template).Centreline!;
 

@@ -14,7 +14,6 @@ public static class LayoutLimits
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(layout),
         .. BendTooTight.Check(template, layout),
-        .. TooLittleToHold.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
     ];
 }
