@@ -11,10 +11,19 @@ namespace BendSheet.Core.Sheet;
 public static class FlareStep
 {
     /// <summary>The step without its full stop, at most two sentences.</summary>
-    public static string Of(Fitting fitting, Tube tube, LengthNotation notation)
+    /// <param name="fitting">With a flare.</param>
+    /// <param name="tube">That is flared.</param>
+    /// <param name="notation">How lengths are written.</param>
+    /// <param name="alikeAt">The end that has the same fitting and was flared before, where one was: the figures stand there.</param>
+    public static string Of(Fitting fitting, Tube tube, LengthNotation notation, string? alikeAt)
     {
         var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
         var step = $"make the {fitting.Flare.InWords()}{takes}";
+        if (alikeAt is not null)
+        {
+            return $"{step} as at {alikeAt}";
+        }
+
         var size = FlareSize.For(fitting.Flare, tube);
         var across = size is null
             ? string.Empty

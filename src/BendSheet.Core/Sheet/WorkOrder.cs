@@ -20,7 +20,7 @@ public static class WorkOrder
             yield return "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.";
         }
 
-        foreach (var step in EndSteps("A", template.From, template.Tube, notation))
+        foreach (var step in EndSteps("A", template.From, template.Tube, notation, alikeAt: null))
         {
             yield return step;
         }
@@ -37,7 +37,7 @@ public static class WorkOrder
             yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
         }
 
-        foreach (var step in EndSteps("B", template.To, template.Tube, notation))
+        foreach (var step in EndSteps("B", template.To, template.Tube, notation, template.From.Fitting == template.To.Fitting ? "A" : null))
         {
             yield return step;
         }
@@ -63,7 +63,7 @@ public static class WorkOrder
         return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
-    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation)
+    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
     {
         if (lineEnd.Fitting is not { } fitting)
         {
@@ -79,7 +79,7 @@ public static class WorkOrder
 
         if (fitting.Flare != Flare.None)
         {
-            steps.Add(FlareStep.Of(fitting, tube, notation));
+            steps.Add(FlareStep.Of(fitting, tube, notation, alikeAt));
         }
 
         if (steps.Count > 0)

@@ -12,7 +12,7 @@ public static class NotForBrakes
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "not-for-brakes", RuleSubject.Making, "A brake line of plain copper or aluminium breaks: they are too soft, and tire of being shaken.");
+        "not-for-brakes", RuleSubject.Making, "Plain copper and aluminium tire of being shaken and crack, and a cracked line does not brake.");
 
     /// <summary>A warning at the material of a tube that is not for brakes.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template)
