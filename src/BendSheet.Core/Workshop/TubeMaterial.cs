@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace BendSheet.Core.Workshop;
 
 /// <summary>What published figures call a tube's material.</summary>
@@ -22,18 +20,19 @@ public enum TubeMaterial
 }
 
 /// <summary>Reads the material out of a person's own words.</summary>
-public static partial class TubeMaterials
+public static class TubeMaterials
 {
     private static readonly string[] Steels = ["steel"];
     private static readonly string[] Stainless = ["stainless", "inox"];
     private static readonly string[] Nickel = ["nickel", "cupronickel", "cuni"];
-    private static readonly string[] OtherAlloys = ["alloy", "bronze", "brass", "plated", "coated", "clad"];
+    private static readonly string[] OtherAlloys = ["bronze", "brass", "plated", "coated", "clad"];
     private static readonly string[] Doubt = ["not", "no", "or"];
 
     /// <summary>The material; null where the words leave a doubt, for then no figure is better than a wrong one.</summary>
     public static TubeMaterial? Recognize(string? words)
     {
-        var named = Word().Matches(words ?? string.Empty).Select(match => match.Value.ToLowerInvariant()).ToHashSet(StringComparer.Ordinal);
+        var letters = (words ?? string.Empty).Select(sign => char.IsLetter(sign) ? char.ToLowerInvariant(sign) : ' ');
+        var named = string.Concat(letters).Split(' ').ToHashSet(StringComparer.Ordinal);
         var aluminium = named.Contains("aluminium") || named.Contains("aluminum");
         var copper = named.Contains("copper");
         return named switch
@@ -43,9 +42,9 @@ public static partial class TubeMaterials
             // Steel is coated with copper, aluminium and nickel; none of them is coated with steel.
             _ when named.Overlaps(Steels) => TubeMaterial.Steel,
             _ when named.Overlaps(Nickel) => aluminium ? null : TubeMaterial.CopperNickel,
-            _ when aluminium => copper || named.Overlaps(OtherAlloys.Skip(1)) ? null : TubeMaterial.Aluminium,
-            // A figure behind it may name an alloy: 90/10 is copper-nickel.
-            _ when copper => named.Overlaps(OtherAlloys) || words!.Any(char.IsDigit) ? null : TubeMaterial.Copper,
+            _ when aluminium => copper || named.Overlaps(OtherAlloys) ? null : TubeMaterial.Aluminium,
+            // A figure beside it may name an alloy: 90/10 is copper-nickel.
+            _ when copper => named.Overlaps(OtherAlloys) || named.Contains("alloy") || words!.Any(char.IsDigit) ? null : TubeMaterial.Copper,
             _ => null,
         };
     }
@@ -59,7 +58,4 @@ public static partial class TubeMaterials
         TubeMaterial.CopperNickel => "copper-nickel",
         _ => "steel",
     };
-
-    [GeneratedRegex(@"\p{L}+", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex Word();
 }
