@@ -23,7 +23,7 @@ public static class WorkOrder
     {
         var order = plan.Order;
         yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the ends A and B.";
-        foreach (var step in Ends(template, notation, order.FlareAFirst, order.FlareBFirst))
+        foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
         }
@@ -52,7 +52,7 @@ public static class WorkOrder
             yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
         }
 
-        foreach (var step in Ends(template, notation, !order.FlareAFirst, !order.FlareBFirst))
+        foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
         {
             yield return step;
         }
@@ -62,8 +62,13 @@ public static class WorkOrder
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { SlideOns.IsEmpty: false };
 
-    private static IEnumerable<string> Ends(LineTemplate template, LengthNotation notation, bool atA, bool atB) =>
-        (atA ? EndSteps("A", template.From, notation) : []).Concat(atB ? EndSteps("B", template.To, notation) : []);
+    private static IEnumerable<string> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
+    {
+        var alike = template.From.Fitting == template.To.Fitting;
+        var firstIsB = plan.Order is { FlareBFirst: true, FlareAFirst: false };
+        return (atA ? EndSteps("A", template.From, template.Tube, notation, alike && firstIsB ? "B" : null) : [])
+            .Concat(atB ? EndSteps("B", template.To, template.Tube, notation, alike && !firstIsB ? "A" : null) : []);
+    }
 
     /// <summary>A step for all bends that are held from one end, and one for each time the tube is turned round.</summary>
     private static IEnumerable<string> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
@@ -118,7 +123,7 @@ public static class WorkOrder
         return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
-    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, LengthNotation notation)
+    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
     {
         if (lineEnd.Fitting is not { } fitting)
         {
@@ -134,8 +139,7 @@ public static class WorkOrder
 
         if (fitting.Flare != Flare.None)
         {
-            var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
-            steps.Add($"make the {fitting.Flare.InWords()}{takes}");
+            steps.Add(FlareStep.Of(fitting, tube, notation, alikeAt));
         }
 
         if (steps.Count > 0)

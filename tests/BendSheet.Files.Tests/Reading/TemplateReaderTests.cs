@@ -97,6 +97,15 @@ public class TemplateReaderTests
     }
 
     [Fact]
+    public void Wall_material_and_flare_know_where_they_were_typed()
+    {
+        var line = Read(GrownUp).Lines[0];
+        Assert.Equal((7, 29), (line.Tube.WallAt.Line, line.Tube.WallAt.Column));
+        Assert.Equal((7, 49), (line.Tube.MaterialAt.Line, line.Tube.MaterialAt.Column));
+        Assert.Equal((23, 12), (line.From.Fitting!.FlareAt.Line, line.From.Fitting.FlareAt.Column));
+    }
+
+    [Fact]
     public void Every_figure_of_a_template_knows_where_it_was_typed()
     {
         var line = Assert.Single(Read(Smallest).Lines);

@@ -14,6 +14,11 @@ public static class LayoutLimits
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(layout),
         .. BendTooTight.Check(template, layout),
+        .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
+        .. NotForBrakes.Check(template),
+        .. WallTooThin.Check(template),
+        .. FlareAndWall.Check(template),
+        .. FlareAndSeat.Check(template),
     ];
 }
