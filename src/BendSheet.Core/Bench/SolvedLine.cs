@@ -47,7 +47,7 @@ public sealed record SolvedLine(
             plan,
             [
                 .. findings,
-                .. order is null ? NoOrder.Why(template, layout, tube, swings) : [],
+                .. order is null ? NoOrder.Why(template, layout, tube, swings) : NoRoom.Check(template, plan, swings),
                 .. HoldsAir.Check(template, layout, centreline),
             ]);
     }

@@ -49,7 +49,7 @@ public static class Fingerprint
     }
 
     private static void AddBender(StringBuilder text, Bender bender) => Add(
-        text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor);
+        text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor, bender.Room, bender.ClearBelow, bender.Body);
 
     private static void Add(StringBuilder text, params ReadOnlySpan<object?> values)
     {

@@ -34,6 +34,15 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// <summary>The largest bend the tool makes, where the file says one.</summary>
     public Angle? LargestBend { get; init; }
 
+    /// <summary>Free space round the tool, from the middle of its former to the nearest thing that a swung tube would hit.</summary>
+    public Length? Room { get; init; }
+
+    /// <summary>From the tube's centreline in the tool down to the bench.</summary>
+    public Length? ClearBelow { get; init; }
+
+    /// <summary>How far the tool itself reaches out from the middle of its former.</summary>
+    public Length? Body { get; init; }
+
     /// <summary>Tube used up by an arc, as a part of the arc's centreline length: 1 unless the tool was calibrated.</summary>
     public double ArcFactor { get; init; } = 1;
 }

@@ -24,7 +24,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 
     /// <summary>A bender.</summary>
     public static Vocabulary Bender { get; } = new(
-        "a bender", "{radius: 9/16 in}", ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor"], ["tests"]);
+        "a bender", "{radius: 9/16 in}", ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body"], ["tests"]);
 
     /// <summary>A fitting.</summary>
     public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight"], []);

@@ -55,6 +55,9 @@ internal static class WorkshopReader
         var follow = map.Length("follow", Range.LengthOrZero);
         var largest = map.Angle("largest-bend", Range.Turn);
         var factor = map.Number("arc-factor", Range.ArcFactor);
+        var room = map.Length("room", Range.PositiveLength);
+        var below = map.Length("clear-below", Range.LengthOrZero);
+        var body = map.Length("body", Range.PositiveLength);
         if (map.Length("radius", Range.PositiveLength) is not { } radius)
         {
             if (!map.Has("radius") && !map.HasUnknownWord)
@@ -74,6 +77,9 @@ internal static class WorkshopReader
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
             ArcFactor = factor ?? 1,
+            Room = room,
+            ClearBelow = below,
+            Body = body,
         };
     }
 

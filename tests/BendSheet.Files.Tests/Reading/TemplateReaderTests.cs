@@ -48,7 +48,7 @@ public class TemplateReaderTests
             follow: 10
             largest-bend: 180
             arc-factor: 1.02
-          small: {radius: 10}
+          small: {radius: 10, room: 900, clear-below: 150, body: 40}
 
         fittings:
           an3:
@@ -103,6 +103,16 @@ public class TemplateReaderTests
         Assert.Equal((7, 29), (line.Tube.WallAt.Line, line.Tube.WallAt.Column));
         Assert.Equal((7, 49), (line.Tube.MaterialAt.Line, line.Tube.MaterialAt.Column));
         Assert.Equal((23, 12), (line.From.Fitting!.FlareAt.Line, line.From.Fitting.FlareAt.Column));
+    }
+
+    [Fact]
+    public void What_is_round_a_tool_is_read_with_it()
+    {
+        var line = Read(GrownUp).Lines[0];
+        Assert.Equal(
+            (900, 150, 40),
+            line.Route.Bends[1].Bender is { Room: { } room, ClearBelow: { } below, Body: { } body } ? (room.Millimetres, below.Millimetres, body.Millimetres) : default);
+        Assert.Equal((null, null, null), (line.Bender.Room, line.Bender.ClearBelow, line.Bender.Body));
     }
 
     [Fact]

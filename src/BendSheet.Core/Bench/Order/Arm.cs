@@ -72,6 +72,14 @@ internal sealed class Arm(BendLayout own, Length ownTube, Angle pull, IReadOnlyL
         return Math.Sqrt((x * x) + ((point.Y - _radius) * (point.Y - _radius)));
     }
 
+    /// <summary>A point of the arm when the bend is made, from the former's middle.</summary>
+    public Vector3D Swept(Vector3D point)
+    {
+        var (sin, cos) = Math.SinCos(pull.Radians);
+        var (x, y) = (point.X - _rolled, point.Y - _radius);
+        return new((cos * x) - (sin * y), (sin * x) + (cos * y), point.Z);
+    }
+
     /// <summary>Bend by bend outwards: the points that making it adds, and where the cut end is while all beyond it is straight.</summary>
     private IEnumerable<(int Made, IEnumerable<Vector3D> Points, Vector3D Tail)> Walk()
     {

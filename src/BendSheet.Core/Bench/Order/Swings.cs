@@ -33,7 +33,10 @@ internal sealed class Swings(RouteLayout layout, StraightTube tube, IReadOnlyLis
     }
 
     /// <summary>The tube on one side of a bend.</summary>
-    public Arm ArmOf(int bend, TubeEnd towards)
+    /// <param name="bend">From 0.</param>
+    /// <param name="towards">The side.</param>
+    /// <param name="held">It is the side that is held: the arm then begins where the bend does, and does not move.</param>
+    public Arm ArmOf(int bend, TubeEnd towards, bool held = false)
     {
         var own = layout.Bends[bend];
         var outwards = towards == TubeEnd.B
@@ -42,7 +45,7 @@ internal sealed class Swings(RouteLayout layout, StraightTube tube, IReadOnlyLis
             : Enumerable.Range(0, bend).Reverse()
                 .Select(i => new ArmBend(layout.Legs[i + 1].StraightLeft, layout.Bends[i + 1].Bend.Rotation, layout.Bends[i], TubeIn(i)));
         var last = towards == TubeEnd.B ? tube.CutLength - tube.Bends[^1].End : tube.Bends[0].Start;
-        return new(own, TubeIn(bend), pulls[bend], [.. outwards], last);
+        return new(own, held ? Length.Zero : TubeIn(bend), pulls[bend], [.. outwards], last);
     }
 
     private Length TubeIn(int bend) => tube.Bends[bend].End - tube.Bends[bend].Start;
