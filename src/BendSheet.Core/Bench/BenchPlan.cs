@@ -30,7 +30,8 @@ public sealed record BenchPlan(
         {
             var bend = layout.Bends[i];
             var bender = bend.Bend.Bender;
-            var arc = bender.ArcFactor * bend.Arc;
+            var learned = LearnedTool.Of(bender, template.Tube);
+            var arc = learned.ArcFactor * bend.Arc;
             var start = reached + layout.Legs[i].StraightLeft;
             var middle = start + (0.5 * arc);
             reached = start + arc;
@@ -38,7 +39,7 @@ public sealed record BenchPlan(
                 i + 1,
                 bend,
                 dials[i],
-                Pull: bend.Bend.Turn,
+                learned.Pull(bend.Bend.Turn),
                 start,
                 middle,
                 End: reached,

@@ -42,7 +42,7 @@ internal static class WorkshopReader
     }
 
     /// <summary>A bender.</summary>
-    public static Bender? Bender(string name, YamlValue value, FileContext context)
+    public static Bender? Bender(string name, YamlValue value, Named<Tube> tubes, FileContext context)
     {
         if (TypedMap.Of(value, Vocabulary.Bender, context) is not { } map)
         {
@@ -55,7 +55,9 @@ internal static class WorkshopReader
         var follow = map.Length("follow", Range.LengthOrZero);
         var largest = map.Angle("largest-bend", Range.Turn);
         var factor = map.Number("arc-factor", Range.ArcFactor);
-        if (map.Length("radius", Range.PositiveLength) is not { } radius)
+        var bentTo = map.Length("radius", Range.PositiveLength);
+        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, tubes, context).Read(list) : [];
+        if (bentTo is not { } radius)
         {
             if (!map.Has("radius") && !map.HasUnknownWord)
             {
@@ -73,7 +75,8 @@ internal static class WorkshopReader
             Grip = grip ?? Length.Zero,
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
-            ArcFactor = factor ?? 1,
+            TypedArcFactor = factor,
+            Tests = tests,
         };
     }
 

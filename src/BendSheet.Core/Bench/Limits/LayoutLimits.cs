@@ -12,7 +12,7 @@ public static class LayoutLimits
     [
         .. LegTooShort.Check(layout),
         .. EndTooShort.Check(template, layout),
-        .. BendBeyondTool.Check(layout),
+        .. BendBeyondTool.Check(template, layout),
         .. BendTooTight.Check(template, layout),
         .. TooLittleToHold.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
