@@ -62,6 +62,13 @@ public sealed record ToolGain(
     /// <summary>The same by the radius alone.</summary>
     public Length GainByRadius(Angle turn) => GainOf(turn, 1);
 
+    /// <summary>What the standard error would come to with one piece more that scatters as the others do; null with one piece.</summary>
+    public double? ErrorWithOneMore(Angle turn) => Scatter is { } scatter
+        ? scatter.Millimetres / Math.Sqrt(Pieces.Sum(piece => Square(piece.Test.Got.Radians * Radius)) + Square(turn.Radians * Radius))
+        : null;
+
+    private static double Square(Length length) => length.Millimetres * length.Millimetres;
+
     private Length GainOf(Angle turn, double factor) => ((2 * Math.Tan(turn.Radians / 2)) - (factor * turn.Radians)) * Radius;
 
     private static Length? RadiusFrom(ImmutableArray<BenderTest> tests, Length radius)
