@@ -42,9 +42,10 @@ internal static class LearnedLength
         foreach (var piece in gain.Pieces)
         {
             var taken = PieceConversion.TubeInBend(piece.Test.Piece!, piece.Test.Got, gain.Radius);
-            yield return string.Create(
-                CultureInfo.InvariantCulture,
-                $"{LearnedTools.TestName(bender, piece.Test)}: a bend of {AngleNotation.Figure(piece.Test.Got)} took up {notation.Fine(taken)}; by the arc factor {notation.Fine(taken - piece.Residual)} ({Off(piece.Residual, notation)}{(IsWorst(piece, gain) ? ", the worst" : string.Empty)})");
+            var against = gain.Pieces.Length == 1
+                ? $"by the radius {notation.Fine(piece.Test.Got.Radians * gain.Radius)}"
+                : $"by the arc factor {notation.Fine(taken - piece.Residual)} ({Off(piece.Residual, notation)}{(IsWorst(piece, gain) ? ", the worst" : string.Empty)})";
+            yield return $"{LearnedTools.TestName(bender, piece.Test)}: a bend of {AngleNotation.Figure(piece.Test.Got)} took up {notation.Fine(taken)}; {against}";
         }
 
         if (gain.Scatter is { } scatter)

@@ -8,9 +8,28 @@ namespace BendSheet.Cli.Output;
 /// <summary>What was learned of each tool and how sure it is, in words for somebody who stands at the bench.</summary>
 public static class LearnedTools
 {
-    /// <summary>Every tool, one below the other; a tool whose tests name tubes has a part for each of them.</summary>
-    public static string Of(IEnumerable<Bender> benders, LengthNotation notation) =>
-        string.Join('\n', benders.SelectMany(bender => Parts(bender).Select(part => Part(bender, part.Tube, part.Words, notation))));
+    /// <summary>
+    /// Every tool, one below the other; a tool whose tests name tubes has a part for each of them. The steps for making a test stand below
+    /// the first tool that has none.
+    /// </summary>
+    public static string Of(IEnumerable<Bender> benders, LengthNotation notation)
+    {
+        var parts = new List<string>();
+        var stepsAreShown = false;
+        foreach (var bender in benders)
+        {
+            foreach (var (tube, on) in Parts(bender))
+            {
+                var tool = LearnedTool.Of(bender, tube);
+                var isTested = tool is not { Springback.Law: SpringbackLaw.Unknown, Gain: null };
+                var lines = isTested ? Tested(bender, tool, notation) : Untested(bender, tool, notation, stepsAreShown);
+                stepsAreShown |= !isTested;
+                parts.Add(string.Concat(lines.Prepend(Heading(bender, on, notation)).Select(line => line.TrimEnd() + "\n")));
+            }
+        }
+
+        return string.Join('\n', parts);
+    }
 
     /// <summary>One of something, or several.</summary>
     internal static string Count(int count, string what) =>
@@ -37,25 +56,23 @@ public static class LearnedTools
         }
     }
 
-    private static string Part(Bender bender, Tube? tube, string on, LengthNotation notation)
-    {
-        var tool = LearnedTool.Of(bender, tube);
-        var name = bender.Name.Length == 0 ? "bender" : $"bender {bender.Name}";
-        List<string> lines = [$"{name}, radius {notation.Size(bender.Radius)}{on}"];
-        if (tool is { Springback.Law: SpringbackLaw.Unknown, Gain: null })
-        {
-            lines.Add("  No tests yet: pull angles are not corrected, and the developed length assumes arc factor " + Factor(tool.ArcFactor) + InBrackets(tool) + ".");
-            lines.AddRange(TestSteps.Of(bender, notation).Select(line => "  " + line));
-        }
-        else
-        {
-            lines.AddRange(LearnedPull.Of(bender, tool.Springback).Select(line => "  " + line));
-            lines.AddRange(LearnedLength.Of(bender, tool, notation).Select(line => "  " + line));
-            lines.Add($"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.");
-        }
+    private static string Heading(Bender bender, string on, LengthNotation notation) =>
+        $"{(bender.Name.Length == 0 ? "bender" : $"bender {bender.Name}")}, radius {notation.Size(bender.Radius)}{on}";
 
-        return string.Concat(lines.Select(line => line.TrimEnd() + "\n"));
-    }
+    private static IEnumerable<string> Untested(Bender bender, LearnedTool tool, LengthNotation notation, bool stepsAreShown) =>
+    [
+        $"  No tests yet: pull angles are not corrected, and the developed length assumes arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
+        .. stepsAreShown
+            ? [$"  Test it as above, with a piece about {TestSteps.PieceLength(bender, notation)} long."]
+            : TestSteps.Of(bender, notation).Select(line => "  " + line),
+    ];
+
+    private static IEnumerable<string> Tested(Bender bender, LearnedTool tool, LengthNotation notation) =>
+    [
+        .. LearnedPull.Of(bender, tool.Springback).Select(line => "  " + line),
+        .. LearnedLength.Of(bender, tool, notation).Select(line => "  " + line),
+        $"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
+    ];
 
     private static string PullInForce(Springback springback) => springback.Law switch
     {

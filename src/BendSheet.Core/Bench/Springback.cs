@@ -73,6 +73,12 @@ public sealed class Springback
     /// <param name="tests">Those that count for one tube; the ones that were not pulled are left out.</param>
     public static Springback Of(IEnumerable<BenderTest> tests) => new([.. tests.Where(test => test.Pull is not null)]);
 
+    /// <summary>
+    /// Further from pull to bend than any tube bent by hand comes back, with plenty to spare, so that a figure must have slipped. Common
+    /// practice, no source.
+    /// </summary>
+    public static bool IsDoubtful(Angle pull, Angle bend) => pull.Degrees - bend.Degrees > 10 + (bend.Degrees / 4);
+
     /// <summary>What to pull to for a bend; never less than the bend.</summary>
     public Angle Pull(Angle bend)
     {

@@ -58,6 +58,13 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
             return null;
         }
 
+        if (pull is { } pulled && Springback.IsDoubtful(pulled, turn))
+        {
+            context.Report(FileRules.OutOfRange.Warning(
+                map.Value("pull")!.Position,
+                $"the bend came back from {AngleNotation.Figure(pulled)} to {AngleNotation.Figure(turn)}, and tube bent by hand comes back a few degrees: look at `pull` and {(map.Has("got") ? "`got`" : "`included`")} again"));
+        }
+
         var test = new BenderTest(turn, map.PositionOf(map.Has("got") ? "got" : "included")) { Pull = pull, Tube = tube };
         if (!map.Has("length"))
         {
@@ -72,7 +79,7 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
     private Angle? Got(TypedMap map)
     {
         var got = map.Angle("got", Range.TestBend);
-        var included = map.Angle("included", Range.Included);
+        var included = map.Angle("included", Range.TestIncluded);
         if (map.Has("got") && map.Has("included"))
         {
             context.Report(FileRules.SaidTwice.Error(map.PositionOf("included"), "`got` and `included` both say the finished bend: keep one of them"));

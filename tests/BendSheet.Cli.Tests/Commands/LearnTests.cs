@@ -46,6 +46,17 @@ public class LearnTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task The_steps_stand_there_once()
+    {
+        var ran = await Run("learn", Typed(File("    mark: start").Replace("10 mm", "30 mm", StringComparison.Ordinal)));
+        Assert.Equal(2, ran.Output.Split("How to test it").Length);
+        Assert.EndsWith(
+            "bender small, radius 30 mm\n  No tests yet: pull angles are not corrected, and the developed length assumes arc factor 1.000 (no test piece).\n"
+            + "  Test it as above, with a piece about 400 mm long.\n",
+            ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task In_a_file_in_inches_I_am_told_inches()
     {
         var ran = await Run("learn", Typed(File("    tests: [{got: 90, length: 8, legs: [4 3/16, 4 1/8], measured: outside}]").Replace("units: mm", "units: in", StringComparison.Ordinal)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
@@ -14,6 +15,8 @@ public class TestsReaderTests
     {
         { "{pull: 90, got: 93}", "3:42 out-of-range", "pulled to 90° a bend cannot come out at 93°, because tube only comes back: look whether `pull` and `got` changed places" },
         { "{pull: 44, included: 135}", "3:42 out-of-range", "look whether `pull` and `got` changed places" },
+        { "{pull: 93, got: 9}", "3:42 out-of-range", "the bend came back from 93° to 9°, and tube bent by hand comes back a few degrees: look at `pull` and `got` again" },
+        { "{pull: 93, included: 150}", "3:42 out-of-range", "look at `pull` and `included` again" },
         { "{pull: 93}", "3:35 missing-word", "add `got`, the degrees that the tube turns, or `included`, the angle between its legs" },
         { "{got: 90, included: 90, pull: 93}", "3:45 said-twice", "keep one of them" },
         { "{got: 90}", "3:35 missing-word", "a test needs what the tool was pulled to (`pull`), or a piece's `length` before and its `legs` after, such as `tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]`" },
@@ -27,8 +30,9 @@ public class TestsReaderTests
         { "{got: 90, length: 200, legs: [103, x]}", "3:70 unreadable-length", "write a number, such as `310`, `310 mm` or `12 5/16 in`" },
         { "{got: 90, length: 200, legs: [103, -3]}", "3:70 out-of-range", "it must be above 0 and at most 100 m" },
         { "{got: 90, length: 0, legs: [103, 103]}", "3:53 out-of-range", "it must be above 0 and at most 100 m" },
-        { "{pull: 400, got: 90}", "3:42 out-of-range", "it must be above 0° and at most 360°" },
-        { "{pull: 93, got: 0}", "3:51 out-of-range", "it must be above 0° and at most 360°" },
+        { "{pull: 400, got: 90}", "3:42 out-of-range", "it must be from 1° (less cannot be measured on tube) to 360°" },
+        { "{pull: 93, got: 0}", "3:51 out-of-range", "it must be from 1° (less cannot be measured on tube) to 360°" },
+        { "{pull: 3, included: 179.5}", "3:55 out-of-range", "it must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)" },
         { "{got: 180, length: 200, legs: [103, 103]}", "3:36 no-corner", "measure its flat parts and say `measured: straight` for it" },
         { "{included: 0, length: 200, legs: [103, 103]}", "3:36 no-corner", "measure its flat parts and say `measured: straight` for it" },
         { "{got: 90, length: 200, legs: [103, 116]}", "3:58 out-of-range", "they leave 9.6 mm (0.377 in) of tube for a bend of 90°, and by the tool's radius it takes 22.4 mm (0.884 in) (from 11.3 mm (0.442 in) to 33.6 mm (1.325 in) can be)" },
@@ -93,6 +97,17 @@ public class TestsReaderTests
         Assert.Equal((habit, 200.0), (piece.Habit, piece.Length.Millimetres));
         Assert.Equal(4.7625, piece.OutsideDiameter!.Value.Millimetres, 1e-9);
         Assert.Equal(habit == MeasuringHabit.Straight ? 88.9 : 101.6, piece.FirstLeg.Millimetres, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("{pull: 93, got: 9}", false)]
+    [InlineData("{pull: 66, got: 45}", true)]
+    [InlineData("{pull: 90, got: 90}", true)]
+    public void A_bend_that_came_back_far_is_a_warning_and_counts_all_the_same(string test, bool silent)
+    {
+        var file = Read(With($"tests: [{test}]"));
+        Assert.Equal(silent ? [] : [Severity.Warning], file.Findings.Select(finding => finding.Severity));
+        Assert.Single(Assert.Single(file.Benders).Tests);
     }
 
     [Fact]

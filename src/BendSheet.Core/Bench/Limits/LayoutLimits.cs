@@ -13,6 +13,7 @@ public static class LayoutLimits
         .. LegTooShort.Check(layout),
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(template, layout),
+        .. PullDoubtful.Check(template, layout),
         .. BendTooTight.Check(template, layout),
         .. TooLittleToHold.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
