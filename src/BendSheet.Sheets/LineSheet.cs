@@ -10,7 +10,7 @@ namespace BendSheet.Sheets;
 internal static class LineSheet
 {
     /// <summary>The views never shrink below this to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 46;
+    private const double LeastViews = 40;
     private const double MostViews = 110;
 
     /// <summary>The pages of a sheet.</summary>

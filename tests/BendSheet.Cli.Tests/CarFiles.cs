@@ -65,4 +65,24 @@ internal static class CarFiles
             rows: [{straight: 60, bend: 180}, {straight: 70}]
 
         """;
+
+    /// <summary>A thin wall, a tight tool and single flares where double ones belong, each shared by two lines.</summary>
+    public const string WrongTube = """
+        units: mm
+        tube: {od: 3/16 in, wall: 0.6, material: steel}
+        bender: {radius: 15}
+        fittings:
+          inverted: {flare: single 45}
+          other: {flare: single 45}
+        lines:
+          left:
+            from: {fitting: inverted}
+            to: {fitting: other}
+            rows: [{straight: 100, bend: 90}, {straight: 80}]
+          right:
+            from: {fitting: other}
+            to: {fitting: inverted}
+            rows: [{straight: 100, bend: 90}, {straight: 90}]
+
+        """;
 }

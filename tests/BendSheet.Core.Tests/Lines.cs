@@ -12,7 +12,8 @@ internal static class Lines
 {
     public const double NineSixteenths = 14.2875;
 
-    public static Tube Tube { get; } = new("main", Length.FromInches(3.0 / 16), Length.FromInches(0.028), "copper-nickel", null);
+    /// <summary>Of no known wall, so that nothing published is held against the radius of a test's tool.</summary>
+    public static Tube Tube { get; } = new("main", Length.FromInches(3.0 / 16), null, "copper-nickel", null);
 
     public static SourcePosition NameAt { get; } = new("test.yaml", 8, 3);
 
@@ -63,6 +64,15 @@ internal static class Lines
             leg.Measured,
             leg.At,
             i == template.Route.Bends.Length ? null : template.Route.Bends[i] with { Bender = bender }))]).Route!,
+    };
+
+    /// <summary>The line with some tube left on at end B.</summary>
+    public static LineTemplate Trimmed(this LineTemplate template, Length trim) => template with { To = template.To with { Trim = trim } };
+
+    /// <summary>The line with its first bend on another tool.</summary>
+    public static LineTemplate FirstBendOn(this LineTemplate template, Bender bender) => template with
+    {
+        Route = Route.Of(template.Route.Legs, template.Route.Bends.SetItem(0, template.Route.Bends[0] with { Bender = bender })),
     };
 
     /// <summary>The centreline of a line that can be made.</summary>

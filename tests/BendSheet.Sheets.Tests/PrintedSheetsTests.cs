@@ -33,7 +33,7 @@ public class PrintedSheetsTests
             .. content.Checks.Select(check => $"{check.From} to {check.To}: {check.Distance.Main}"),
             .. content.Rows.SelectMany(row => new[]
             {
-                row.Number, row.Mark, row.MarkOther, row.MarkFromFace!, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Lever, row.Remark,
+                row.Number, row.Mark, row.MarkOther, row.MarkFromCut!, row.Held, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Swing, row.Remark,
             }),
         ];
         Assert.All(said, words => Assert.Contains(Printed.WithoutBlanks(words), text, StringComparison.Ordinal));
@@ -47,7 +47,7 @@ public class PrintedSheetsTests
         var text = Printed.Text(Printed.Pages(Printed.Sheets(Printed.WorkedExample, paper)));
 
         // Bend 2 of the worked example: start 176.0569 from the cut end, 175.5569 from the flare face.
-        Assert.Contains("2176.0615/16in175.590°cw90°30°30°182.03.5mm", text, StringComparison.Ordinal);
+        Assert.Contains("2175.5629/32in176.0A45°cw90°30°30°182.0220mm", text, StringComparison.Ordinal);
     }
 
     public static TheoryData<string, Paper> Demanding()
@@ -119,7 +119,7 @@ public class PrintedSheetsTests
         var rows = Printed.Contents(Printed.ManyBends(60))[0].Rows;
         foreach (var row in rows)
         {
-            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.Rotate}{row.Dial}");
+            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.Held}{row.Rotate}{row.Dial}");
             var page = Assert.Single(texts, text => text.Contains(cells, StringComparison.Ordinal));
             Assert.Contains("mark,mm", page, StringComparison.Ordinal);
         }
@@ -171,7 +171,7 @@ public class PrintedSheetsTests
     [Fact]
     public void Marks_are_fourteen_points() =>
         Assert.Contains(Printed.Pages(Printed.Sheets(Printed.WorkedExample))[0].GetWords(), word =>
-            string.Equals(word.Text, "365.5", StringComparison.Ordinal) && Math.Abs(word.Letters[0].PointSize - 14) < 0.01);
+            string.Equals(word.Text, "365.0", StringComparison.Ordinal) && Math.Abs(word.Letters[0].PointSize - 14) < 0.01);
 
     private static int ShapePage(string yaml, Paper paper) =>
         Printed.Pages(Printed.Sheets(yaml, paper)).First(page => Printed.Text([page]).Contains("pictorialview", StringComparison.Ordinal)).Number;

@@ -42,7 +42,7 @@ public static class LineTable
 
         if (!sheet.Rows.IsEmpty)
         {
-            AppendTable(text, Columns(sheet));
+            AppendTable(text, Columns(sheet), sheet);
             text.Append('\n').Append(Gap).Append(sheet.Datum).Append('\n');
         }
 
@@ -65,12 +65,14 @@ public static class LineTable
         [
             new("bend", [.. sheet.Rows.Select(row => row.Number)]),
             new($"mark {unit}", [.. sheet.Rows.Select(row => row.Mark)]),
-            new("from face", [.. sheet.Rows.Select(row => row.MarkFromFace ?? string.Empty)]),
+            new("from cut", [.. sheet.Rows.Select(row => row.MarkFromCut ?? string.Empty)]),
+            new("held", [.. sheet.Rows.Select(row => row.Held)]),
             new("rotate", [.. sheet.Rows.Select(row => row.Rotate)]),
             new("dial", [.. sheet.Rows.Select(row => row.Dial)]),
             new("pull to", [.. sheet.Rows.Select(row => row.Pull)]),
             new("angle", [.. sheet.Rows.Select(row => row.Bend)]),
             new("straight after", [.. sheet.Rows.Select(row => row.StraightAfter)]),
+            new("swing", [.. sheet.Rows.Select(row => row.Swing)]),
             new("1° moves B", [.. sheet.Rows.Select(row => row.Lever)]),
             new("note", [.. sheet.Rows.Select(row => row.Remark)], IsText: true),
         ];
@@ -78,11 +80,16 @@ public static class LineTable
         return columns;
     }
 
-    private static void AppendTable(StringBuilder text, List<Column> columns)
+    private static void AppendTable(StringBuilder text, List<Column> columns, SheetContent sheet)
     {
         AppendRow(text, columns, column => column.Heading);
         for (var row = 0; row < columns[0].Cells.Count; row++)
         {
+            if (sheet.Rows[row].TurnRound is { } turn)
+            {
+                text.Append(Gap).Append("-- ").Append(turn).Append('\n');
+            }
+
             AppendRow(text, columns, column => column.Cells[row]);
         }
     }

@@ -67,6 +67,13 @@ public static class SolvedJson
         }
 
         json.WriteEndArray();
+        json.WriteStartArray("flaredFirst");
+        foreach (var end in line.Plan?.Order.FlaredFirst ?? [])
+        {
+            json.WriteStringValue(end.ToString());
+        }
+
+        json.WriteEndArray();
         WriteFindings(json, line.Findings);
         json.WriteEndObject();
     }
@@ -88,6 +95,9 @@ public static class SolvedJson
         WriteLength(json, "middle", bend.Middle);
         WriteLength(json, "end", bend.End);
         WriteLength(json, "mark", bend.Mark);
+        json.WriteNumber("step", bend.Step);
+        json.WriteString("held", bend.Held.ToString());
+        WriteLength(json, "swing", bend.Swing);
         WriteLength(json, "lever", bend.Lever);
         json.WriteEndObject();
     }

@@ -10,10 +10,11 @@ namespace BendSheet.Core.Bench;
 /// <param name="Layout">Radius, setback, arc and gain.</param>
 /// <param name="Dial">Running sum of the rotations, 0° to below 360°, so that errors on the bench do not add up.</param>
 /// <param name="Pull">What the tool is pulled to; the bend itself where no springback is known.</param>
-/// <param name="Start">Start of the bend.</param>
-/// <param name="Middle">Middle of the bend.</param>
-/// <param name="End">End of the bend.</param>
+/// <param name="Place">Start, middle and end of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
+/// <param name="Step">Its turn in the order of work, from 1.</param>
+/// <param name="Held">The end whose side lies in the tool's grip.</param>
+/// <param name="Swing">How far the other side reaches from the former's axis while the bend is made, to the tube's centreline.</param>
 /// <param name="StraightAfter">Straight tube to the next bend or to end B.</param>
 /// <param name="Lever">How far end B moves for one degree more of this bend.</param>
 /// <param name="RotationLever">How far end B moves for one degree more of the rotation before it.</param>
@@ -22,14 +23,24 @@ public sealed record BenchBend(
     BendLayout Layout,
     Angle Dial,
     Angle Pull,
-    Length Start,
-    Length Middle,
-    Length End,
+    BendPlace Place,
     Length Mark,
+    int Step,
+    TubeEnd Held,
+    Length Swing,
     Length StraightAfter,
     Length Lever,
     Length RotationLever)
 {
+    /// <summary>Start of the bend.</summary>
+    public Length Start => Place.Start;
+
+    /// <summary>Middle of the bend.</summary>
+    public Length Middle => Place.Middle;
+
+    /// <summary>End of the bend.</summary>
+    public Length End => Place.End;
+
     /// <summary>The bend as it was measured.</summary>
     public Bend Bend => Layout.Bend;
 

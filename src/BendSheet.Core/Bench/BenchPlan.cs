@@ -1,61 +1,71 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench;
 
-/// <summary>What the hands do with one line: marks, angles and lengths of the still straight tube, bent from A to B.</summary>
+/// <summary>What the hands do with one line: marks, angles and lengths of the still straight tube, and the order of work.</summary>
 /// <param name="Bends">From end A.</param>
 /// <param name="FirstStraight">Straight tube from the finished end A to the first bend, or to end B where there is none.</param>
 /// <param name="CentrelineLength">Straights plus arcs of the finished shape.</param>
 /// <param name="DevelopedLength">Tube the finished line is made of: arcs times the tool's arc factor, and what the flares take up.</param>
 /// <param name="CutLength">What is cut off the roll: the developed length and the trim.</param>
 /// <param name="FlareFaceA">From the cut end of A to its finished flare face; zero where A is not flared.</param>
+/// <param name="Order">What is done after what.</param>
 public sealed record BenchPlan(
     ImmutableArray<BenchBend> Bends,
     Length FirstStraight,
     Length CentrelineLength,
     Length DevelopedLength,
     Length CutLength,
-    Length FlareFaceA)
+    Length FlareFaceA,
+    OrderOfWork Order)
 {
+    /// <summary>What the marks count from, as a place along the straight tube: the finished face of A where A is flared before the bends, or else its cut end.</summary>
+    public Length Datum => Order.FlareAFirst ? FlareFaceA : Length.Zero;
+
+    /// <summary>The bends in the order they are made.</summary>
+    public IEnumerable<BenchBend> InWorkingOrder => Order.Steps.Select(step => Bends[step.Bend]);
+
     /// <summary>The plan of a line whose centreline exists.</summary>
-    public static BenchPlan Of(LineTemplate template, RouteLayout layout, TubeCentreline centreline)
+    /// <param name="template">As measured.</param>
+    /// <param name="layout">Without a straight below zero.</param>
+    /// <param name="centreline">Of that layout.</param>
+    /// <param name="tube">Its still straight tube.</param>
+    /// <param name="order">What is done after what.</param>
+    public static BenchPlan Of(LineTemplate template, RouteLayout layout, TubeCentreline centreline, StraightTube tube, OrderOfWork order)
     {
         var dials = DialReading.Of(template.Route);
-        var bends = ImmutableArray.CreateBuilder<BenchBend>(layout.Bends.Length);
-        var reached = template.From.Takes;
-        for (var i = 0; i < layout.Bends.Length; i++)
+        var bends = new BenchBend[layout.Bends.Length];
+        for (var turn = 0; turn < order.Steps.Length; turn++)
         {
+            var step = order.Steps[turn];
+            var i = step.Bend;
             var bend = layout.Bends[i];
-            var bender = bend.Bend.Bender;
-            var learned = LearnedTool.Of(bender, template.Tube);
-            var arc = learned.ArcFactor * bend.Arc;
-            var start = reached + layout.Legs[i].StraightLeft;
-            var middle = start + (0.5 * arc);
-            reached = start + arc;
-            bends.Add(new(
+            bends[i] = new(
                 i + 1,
                 bend,
                 dials[i],
-                learned.Pull(bend.Bend.Turn),
-                start,
-                middle,
-                End: reached,
-                Mark.Of(bender, start, middle),
+                LearnedTool.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn),
+                tube.Bends[i],
+                Mark.Of(bend.Bend.Bender, step.Held, tube.Bends[i]),
+                turn + 1,
+                step.Held,
+                step.Swing,
                 layout.Legs[i + 1].StraightLeft,
                 Lever.OfBend(centreline, i),
-                Lever.OfRotation(centreline, i)));
+                Lever.OfRotation(centreline, i));
         }
 
-        var developed = reached + layout.Legs[^1].StraightLeft + template.To.Takes;
         return new(
-            bends.MoveToImmutable(),
+            [.. bends],
             layout.Legs[0].StraightLeft,
             centreline.Length,
-            developed,
-            developed + template.To.Trim,
-            template.From.Takes);
+            tube.DevelopedLength,
+            tube.CutLength,
+            template.From.Takes,
+            order);
     }
 }

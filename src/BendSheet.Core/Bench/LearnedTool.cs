@@ -34,7 +34,7 @@ public sealed record LearnedTool(Springback Springback, ToolGain? Gain, double A
         var tests = bender.Tests.Where(test => test.CountsFor(tube)).ToList();
         var springback = Springback.Of(tests);
         var gain = ToolGain.Of(tests, bender.Radius);
-        return bender.TypedArcFactor is { } typed ? new(springback, gain, typed, ArcFactorSource.Typed)
+        return bender.ArcFactor is { } typed ? new(springback, gain, typed, ArcFactorSource.Typed)
             : gain is not null ? new(springback, gain, gain.ArcFactor, ArcFactorSource.Learned)
             : new(springback, null, 1, ArcFactorSource.Assumed);
     }

@@ -6,10 +6,18 @@ namespace BendSheet.Core.Bench;
 /// <summary>Where the pen mark of a bend goes.</summary>
 public static class Mark
 {
-    /// <summary>The place that the tool's own line stands over, plus the tool's offset.</summary>
-    /// <param name="bender">Held on the side of end A.</param>
-    /// <param name="start">Start of the bend along the straight tube.</param>
-    /// <param name="middle">Middle of the bend along the straight tube.</param>
-    public static Length Of(Bender bender, Length start, Length middle) =>
-        (bender.Mark == MarkPlace.Start ? start : middle) + bender.Offset;
+    /// <summary>
+    /// The place that the tool's own line stands over, plus the tool's offset. With the tube held from the far side everything is turned
+    /// round: the tool's start of the bend is the bend's end, and its offset counts towards A.
+    /// </summary>
+    /// <param name="bender">The tool.</param>
+    /// <param name="held">The end whose side lies in the tool's grip.</param>
+    /// <param name="place">Of the bend along the straight tube.</param>
+    public static Length Of(Bender bender, TubeEnd held, BendPlace place) => (bender.Mark, held) switch
+    {
+        (MarkPlace.Start, TubeEnd.A) => place.Start + bender.Offset,
+        (MarkPlace.Start, _) => place.End - bender.Offset,
+        (_, TubeEnd.A) => place.Middle + bender.Offset,
+        _ => place.Middle - bender.Offset,
+    };
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
@@ -35,7 +36,19 @@ public sealed record SolvedLine(
         }
 
         var centreline = TubeCentreline.Of(layout, template.Start);
-        var plan = BenchPlan.Of(template, layout, centreline);
-        return new(template, layout, centreline, plan, [.. findings, .. MarkOffTube.Check(plan), .. HoldsAir.Check(template, layout, centreline)]);
+        var tube = StraightTube.Of(template, layout);
+        var swings = new Swings(layout, tube, [.. layout.Bends.Select(bend => bend.Bend.Turn)]);
+        var order = OrderPlanner.Find(template, layout, tube, swings);
+        var plan = BenchPlan.Of(template, layout, centreline, tube, order ?? OrderPlanner.FromA(layout, swings));
+        return new(
+            template,
+            layout,
+            centreline,
+            plan,
+            [
+                .. findings,
+                .. order is null ? NoOrder.Why(template, layout, tube, swings) : [],
+                .. HoldsAir.Check(template, layout, centreline),
+            ]);
     }
 }

@@ -17,6 +17,6 @@ public static class Cautions
 
     /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
-        "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the straight before the bend from its A side; "
-        + "the dial goes on counting clockwise from bend 1. With the tool fixed to the bench, turn the tube, and count, the other way.";
+        "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the tube from A towards B: rotate from the bend made "
+        + "before, dial from the line along the tube. With the tool fixed to the bench, turn the tube, and count, the other way.";
 }

@@ -18,10 +18,12 @@ namespace BendSheet.Core.Sheet;
 /// <param name="Fingerprint">Six characters that change with the line's input.</param>
 /// <param name="Made">The file says that this line exists already.</param>
 /// <param name="Datum">What the marks are measured from, in words.</param>
+/// <param name="DatumName">The same as the end of a sentence: <c>the cut end of A</c>.</param>
 /// <param name="Rows">One for each bend, in working order.</param>
 /// <param name="ReadFirst">What a person must know before the first mark: warnings, and what the figures leave out.</param>
 /// <param name="Order">The order of work.</param>
 /// <param name="Checks">Distances to measure on the finished piece.</param>
+/// <param name="Levers">What one degree more at each bend does to end B, in a sentence; null on a straight tube.</param>
 /// <param name="Envelope">The box the finished piece fits into.</param>
 /// <param name="Axes">How the shape and its box lie.</param>
 /// <param name="Strip">The tube drawn straight.</param>
@@ -39,10 +41,12 @@ public sealed record SheetContent(
     string Fingerprint,
     bool Made,
     string Datum,
+    string DatumName,
     ImmutableArray<BendRow> Rows,
     ImmutableArray<string> ReadFirst,
     ImmutableArray<string> Order,
     ImmutableArray<CheckDistance> Checks,
+    string? Levers,
     string Envelope,
     string Axes,
     Strip Strip,
@@ -61,27 +65,33 @@ public sealed record Figure(string Main, string Other)
 
 /// <summary>A row of the bend table. Lengths are figures without their unit, which stands in the column's heading.</summary>
 /// <param name="Number">Of the bend, from end A.</param>
-/// <param name="Mark">Where the pen goes, from the cut end of A, in the file's unit.</param>
+/// <param name="TurnRound">What to do before it where the tube has to be turned round end for end; null elsewhere.</param>
+/// <param name="Mark">Where the pen goes, from the datum, in the file's unit.</param>
 /// <param name="MarkOther">The same in the other unit, with the unit.</param>
-/// <param name="MarkFromFace">The same from the finished flare face of A; null where A has none or it takes up nothing.</param>
-/// <param name="Rotate">From the bend before; a dash at the first.</param>
+/// <param name="MarkFromCut">The same from the cut end of A; null where that is the datum.</param>
+/// <param name="Held">The letter of the end whose side is held.</param>
+/// <param name="Rotate">From the bend made before, at the first one from the line along the tube; a dash where it is none there.</param>
 /// <param name="Dial">Dial reading.</param>
 /// <param name="Pull">What to pull the tool to.</param>
 /// <param name="Bend">The finished angle.</param>
-/// <param name="StraightAfter">Straight tube to the next bend or end B.</param>
+/// <param name="StraightAfter">Straight tube towards B, to the next bend or the end.</param>
+/// <param name="Swing">How far the swept side reaches from the middle of the tool's former, over the outside of the tube, rounded up; with the unit.</param>
 /// <param name="Lever">How far end B moves for one degree, with the unit.</param>
 /// <param name="Tool">The tool's name where it is not the line's own.</param>
 /// <param name="Note">The person's own note.</param>
 public sealed record BendRow(
     string Number,
+    string? TurnRound,
     string Mark,
     string MarkOther,
-    string? MarkFromFace,
+    string? MarkFromCut,
+    string Held,
     string Rotate,
     string Dial,
     string Pull,
     string Bend,
     string StraightAfter,
+    string Swing,
     string Lever,
     string? Tool,
     string? Note)

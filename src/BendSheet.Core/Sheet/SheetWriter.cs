@@ -37,32 +37,58 @@ public static class SheetWriter
             Figure.Of(plan.DevelopedLength, notation),
             Fingerprint.Of(template, project, notation),
             template.Made,
-            DatumInWords(template),
-            [.. plan.Bends.Select(bend => RowOf(bend, template, plan, notation))],
+            DatumInWords(plan),
+            DatumName(plan),
+            [.. Rows(template, plan, notation)],
             [.. ReadFirst(line, notation)],
             [.. WorkOrder.Of(template, plan, notation)],
             [.. Checks(template.Route, centreline, notation)],
+            LeversInWords(plan, notation),
             EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
             AxesInWords(template),
-            Strip.Of(template, plan),
+            Strip.Of(template, plan, notation),
             centreline,
             template.Tube.OutsideDiameter,
             notation);
     }
 
-    private static BendRow RowOf(BenchBend bend, LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
-        FormattableString.Invariant($"{bend.Number}"),
-        notation.Figure(bend.Mark),
-        notation.Other.WithUnit(bend.Mark),
-        HasTwoDatums(template) ? notation.Figure(bend.Mark - plan.FlareFaceA) : null,
-        bend.Number == 1 && bend.Bend.Rotation == Angle.Zero ? Dash : AngleNotation.Rotation(bend.Bend.Rotation),
-        AngleNotation.Dial(bend.Dial),
-        AngleNotation.Figure(bend.Pull),
-        AngleNotation.Figure(bend.Bend.Turn),
-        notation.Figure(bend.StraightAfter),
-        notation.WithUnit(bend.Lever),
-        bend.Bender != template.Bender ? bend.Bender.Name : null,
-        bend.Bend.Note);
+    private static IEnumerable<BendRow> Rows(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    {
+        BenchBend? before = null;
+        foreach (var bend in plan.InWorkingOrder)
+        {
+            var roll = (bend.Dial + -(before?.Dial ?? Angle.Zero)).NearestTurn();
+            yield return new(
+                FormattableString.Invariant($"{bend.Number}"),
+                before is not null && before.Held != bend.Held ? WorkOrder.TurnRound(bend.Held) : null,
+                notation.Figure(bend.Mark - plan.Datum),
+                notation.Other.WithUnit(bend.Mark - plan.Datum),
+                plan.Datum > Length.Zero ? notation.Figure(bend.Mark) : null,
+                bend.Held.ToString(),
+                before is null && roll == Angle.Zero ? Dash : AngleNotation.Rotation(roll),
+                AngleNotation.Dial(bend.Dial),
+                AngleNotation.Figure(bend.Pull),
+                AngleNotation.Figure(bend.Bend.Turn),
+                notation.Figure(bend.StraightAfter),
+                SwingInWords(bend.Swing, template.Tube, notation),
+                notation.WithUnit(bend.Lever),
+                bend.Bender != template.Bender ? bend.Bender.Name : null,
+                bend.Bend.Note);
+            before = bend;
+        }
+    }
+
+    /// <summary>Over the outside of the tube, and rounded up to what anybody clears a bench to.</summary>
+    internal static string SwingInWords(Length swing, Tube tube, LengthNotation notation)
+    {
+        var step = notation.Imperial ? Length.FromInches(0.5) : Length.FromMillimetres(10);
+        return notation.Size(Math.Ceiling((swing + (0.5 * tube.OutsideDiameter)) / step) * step);
+    }
+
+    private static string? LeversInWords(BenchPlan plan, LengthNotation notation) => plan.Bends.IsEmpty
+        ? null
+        : "One degree more at a bend moves B by: "
+            + string.Join("; ", plan.Bends.Select(bend => FormattableString.Invariant($"bend {bend.Number} {notation.WithUnit(bend.Lever)}"))) + ".";
 
     private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
 
@@ -84,12 +110,10 @@ public static class SheetWriter
             (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
     }
 
-    private static string DatumInWords(LineTemplate template) =>
-        "Marks count from the cut end of A"
-        + (HasTwoDatums(template) ? "; once A is flared, use the flare-face column" : string.Empty)
-        + ". +/−: a little more/less.";
+    private static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
 
-    private static bool HasTwoDatums(LineTemplate template) => template.From.IsFlared && template.From.Takes > Length.Zero;
+    private static string DatumInWords(BenchPlan plan) =>
+        $"Marks count from {DatumName(plan)}. +/−: a little more/less.";
 
     private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
     {

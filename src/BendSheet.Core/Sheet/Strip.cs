@@ -24,9 +24,9 @@ public sealed record Strip(
     Length Trim)
 {
     /// <summary>The strip of a planned line.</summary>
-    public static Strip Of(LineTemplate template, BenchPlan plan) => new(
+    public static Strip Of(LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
         plan.CutLength,
-        [.. plan.Bends.Select(StripBend.Of)],
+        [.. plan.Bends.Select(bend => StripBend.Of(bend, plan, notation))],
         FromTheEnd(template.From),
         FromTheEnd(template.To),
         template.From.IsFlared,
@@ -43,14 +43,20 @@ public sealed record Strip(
 /// <param name="Start">Start of the bend.</param>
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
+/// <param name="Label">The same from the datum, as it is printed.</param>
 /// <param name="Rotation">Since the bend before, with an arrow; empty at the first bend and where there is none.</param>
-public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Rotation)
+public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label, string Rotation)
 {
-    internal static StripBend Of(BenchBend bend)
+    internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation)
     {
         var rolls = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero;
         return new(
-            bend.Number, bend.Start, bend.End, bend.Mark, rolls ? Arrow(bend.Bend.Rotation) + AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
+            bend.Number,
+            bend.Start,
+            bend.End,
+            bend.Mark,
+            notation.Figure(bend.Mark - plan.Datum),
+            rolls ? Arrow(bend.Bend.Rotation) + AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
     }
 
     private static string Arrow(Angle rotation) => rotation > Angle.Zero ? "↻ " : "↺ ";

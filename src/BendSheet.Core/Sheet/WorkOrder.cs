@@ -6,28 +6,43 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Sheet;
 
 /// <summary>
-/// The order of work in words: cut and mark, slide on and flare at A, bend from A to B, trim, slide on and flare at B, check. End B is
-/// left until the line has been offered up, because that is where errors gather. Common practice, no source.
+/// The order of work in words, as it was planned: cut, finish what is finished first, mark, bend, offer up and trim, finish the rest, check.
 /// </summary>
 public static class WorkOrder
 {
+    /// <summary>What to do where the next bend is held from the other end.</summary>
+    /// <remarks>
+    /// Tipped over top to bottom, the side of the tube that lies on the inside of the bend stays there, and with it the dial reading; swung
+    /// round flat it would come to lie on the outside, and the bend would go the wrong way.
+    /// </remarks>
+    public static string TurnRound(TubeEnd held) =>
+        $"Turn the tube round, so that the {held} side is held: tip it end over end, what lay on top comes below and the dial still reads true; do not swing it round flat";
+
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
+        var order = plan.Order;
         yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the ends A and B.";
-        if (plan.Bends.Length > 0)
-        {
-            yield return "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.";
-        }
-
-        foreach (var step in EndSteps("A", template.From, notation))
+        foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
         }
 
         if (plan.Bends.Length > 0)
         {
-            yield return $"{BendStep(plan)}: A side held, B side swept, {ToolStep(template)}; tick the table.";
+            var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
+                ? "; tape the hardware back to its flare"
+                : string.Empty;
+            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A; draw the dial's zero line along the tube{slid}.";
+        }
+
+        foreach (var step in BendSteps(template, plan, notation))
+        {
+            yield return step;
+        }
+
+        if (plan.Bends.Length > 0)
+        {
             yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.";
         }
 
@@ -37,7 +52,7 @@ public static class WorkOrder
             yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
         }
 
-        foreach (var step in EndSteps("B", template.To, notation))
+        foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
         {
             yield return step;
         }
@@ -45,13 +60,58 @@ public static class WorkOrder
         yield return "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.";
     }
 
-    private static string BendStep(BenchPlan plan) => plan.Bends.Length == 1
-        ? "Make the bend"
-        : FormattableString.Invariant($"Make bends 1 to {plan.Bends.Length} in that order, from A");
+    private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { SlideOns.IsEmpty: false };
 
-    private static string ToolStep(LineTemplate template)
+    private static IEnumerable<string> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
     {
-        var tools = template.Route.Bends.Select(bend => bend.Bender).Distinct().ToList();
+        var alike = template.From.Fitting == template.To.Fitting;
+        var firstIsB = plan.Order is { FlareBFirst: true, FlareAFirst: false };
+        return (atA ? EndSteps("A", template.From, template.Tube, notation, alike && firstIsB ? "B" : null) : [])
+            .Concat(atB ? EndSteps("B", template.To, template.Tube, notation, alike && !firstIsB ? "A" : null) : []);
+    }
+
+    /// <summary>A step for all bends that are held from one end, and one for each time the tube is turned round.</summary>
+    private static IEnumerable<string> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    {
+        var left = plan.InWorkingOrder.ToList();
+        while (left.Count > 0)
+        {
+            var held = left[0].Held;
+            if (left.Count < plan.Bends.Length)
+            {
+                yield return TurnRound(held) + ".";
+            }
+
+            var group = left.TakeWhile(bend => bend.Held == held).ToList();
+            left.RemoveRange(0, group.Count);
+            var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
+            var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
+            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear), {ToolStep(group)}; tick the table.";
+        }
+    }
+
+    private static string BendsInWords(List<BenchBend> group, BenchPlan plan)
+    {
+        if (plan.Bends.Length == 1)
+        {
+            return "Make the bend";
+        }
+
+        if (group.Count == 1)
+        {
+            return FormattableString.Invariant($"Make bend {group[0].Number}");
+        }
+
+        var step = group[1].Number - group[0].Number;
+        var inOneRun = group.Zip(group.Skip(1), (one, next) => next.Number - one.Number == step).All(same => same) && Math.Abs(step) == 1;
+        return group.Count > 2 && inOneRun
+            ? FormattableString.Invariant($"Make bends {group[0].Number} to {group[^1].Number} in that order")
+            : $"Make bends {string.Join(", ", group.SkipLast(1).Select(bend => FormattableString.Invariant($"{bend.Number}")))} and {FormattableString.Invariant($"{group[^1].Number}")} in that order";
+    }
+
+    private static string ToolStep(List<BenchBend> group)
+    {
+        var tools = group.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
             ? $"mark at the tool's {LineInWords(tools[0])}"
             : "mark at the tool's own line (" + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
@@ -63,7 +123,7 @@ public static class WorkOrder
         return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
-    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, LengthNotation notation)
+    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
     {
         if (lineEnd.Fitting is not { } fitting)
         {
@@ -79,8 +139,7 @@ public static class WorkOrder
 
         if (fitting.Flare != Flare.None)
         {
-            var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
-            steps.Add($"make the {fitting.Flare.InWords()}{takes}");
+            steps.Add(FlareStep.Of(fitting, tube, notation, alikeAt));
         }
 
         if (steps.Count > 0)

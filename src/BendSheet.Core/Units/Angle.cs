@@ -46,6 +46,13 @@ public readonly record struct Angle : IComparable<Angle>
         return new(degrees >= 360 ? 0 : degrees);
     }
 
+    /// <summary>The same direction the shorter way round: above -180 and at most 180 degrees.</summary>
+    public Angle NearestTurn()
+    {
+        var degrees = OnDial().Degrees;
+        return new(degrees > 180 ? degrees - 360 : degrees);
+    }
+
     /// <summary>Sum of two angles.</summary>
     public static Angle operator +(Angle left, Angle right) => new(left.Degrees + right.Degrees);
 

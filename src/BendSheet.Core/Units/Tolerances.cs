@@ -26,4 +26,13 @@ public static class Tolerances
 
     /// <summary>More than this between a taped distance and the others is a slip, not the tape: three times its reading.</summary>
     public static Length TapeSlip => Length.FromMillimetres(3);
+
+    /// <summary>
+    /// Tube sizes and radii nearer than this go by one name: a builder types 4.75, 4.8 or 3/16 in for the same tube. Twice as much would
+    /// take 5/16 in for 8 mm.
+    /// </summary>
+    public static Length SameTubeSize => Length.FromMillimetres(0.05);
+
+    /// <summary>Walls nearer than this go by one name, half a thousandth of an inch: 0.7 mm, 0.71 mm and 0.028 in are one wall.</summary>
+    public static Length SameWall => Length.FromInches(0.0005);
 }

@@ -35,18 +35,11 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// <summary>The largest bend the tool makes, where the file says one.</summary>
     public Angle? LargestBend { get; init; }
 
-    /// <summary>The arc factor as somebody typed it; null where nobody did.</summary>
-    public double? TypedArcFactor { get; init; }
-
     /// <summary>
-    /// Tube used up by an arc, as a part of the arc's centreline length, as typed: 1 where nobody did. What is in force for a tube, test
-    /// pieces counted, is <see cref="Bench.LearnedTool.ArcFactor"/>.
+    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for a
+    /// tube, test pieces counted, is <see cref="Bench.LearnedTool.ArcFactor"/>.
     /// </summary>
-    public double ArcFactor
-    {
-        get => TypedArcFactor ?? 1;
-        init => TypedArcFactor = value;
-    }
+    public double? ArcFactor { get; init; }
 
     /// <summary>Bends made to learn how far it has to be pulled and how much tube it takes up, in the order of the file.</summary>
     public ImmutableArray<BenderTest> Tests { get; init; } = [];

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Workshop;
@@ -59,6 +60,9 @@ public sealed record SlideOn(string Name, Length Length);
 /// <param name="Straight">Straight tube needed from the finished end: flaring bar, hardware slid back.</param>
 public sealed record Fitting(string Name, Flare Flare, Length Takes, ImmutableArray<SlideOn> SlideOns, Length Straight)
 {
+    /// <summary>Where the flare was typed.</summary>
+    public SourcePosition FlareAt { get; init; }
+
     /// <summary>All that is slid on, end to end.</summary>
     public Length SlideOnLength => SlideOns.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length);
 

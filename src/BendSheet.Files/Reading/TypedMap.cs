@@ -72,6 +72,9 @@ internal sealed class TypedMap
     /// <summary>Where the word itself stands, for findings about it.</summary>
     public SourcePosition PositionOf(string word) => _words.Entry(word)?.Key.Position ?? Position;
 
+    /// <summary>Where the word's value stands, for findings of later stages about it; nowhere where the word is not there.</summary>
+    public SourcePosition PositionOfValue(string word) => _words.Entry(word)?.Value.Position ?? default;
+
     /// <summary>The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.</summary>
     public YamlValue? Value(string word)
     {

@@ -38,7 +38,7 @@ internal static class WorkshopReader
             return null;
         }
 
-        return new(name, od, wall, material, smallest);
+        return new(name, od, wall, material, smallest) { WallAt = map.PositionOfValue("wall"), MaterialAt = map.PositionOfValue("material") };
     }
 
     /// <summary>A bender.</summary>
@@ -75,7 +75,7 @@ internal static class WorkshopReader
             Grip = grip ?? Length.Zero,
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
-            TypedArcFactor = factor,
+            ArcFactor = factor,
             Tests = tests,
         };
     }
@@ -109,7 +109,7 @@ internal static class WorkshopReader
                 map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
         }
 
-        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero);
+        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero) { FlareAt = map.PositionOfValue("flare") };
     }
 
     /// <summary>A list of single words with a length: <c>[{nut: 17}, {sleeve: 9}]</c>.</summary>

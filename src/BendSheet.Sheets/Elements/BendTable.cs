@@ -30,6 +30,14 @@ internal static class BendTable
         foreach (var row in sheet.Rows)
         {
             var notes = row.Remark.Length == 0 ? [] : Remark(row, measure, NoteWidth(columns) - (2 * Padding));
+            if (row.TurnRound is { } turn)
+            {
+                foreach (var line in TurnRound(turn, measure, width, heading))
+                {
+                    yield return line;
+                }
+            }
+
             yield return Row(columns, row, [.. notes.Take(LinesInRow)], measure, heading);
             foreach (var line in notes.Skip(LinesInRow))
             {
@@ -47,6 +55,17 @@ internal static class BendTable
         }
     }
 
+    /// <summary>Between two rows, across the table: nobody may make the next bend without having done it.</summary>
+    private static IEnumerable<Block> TurnRound(string text, TextMeasure measure, double width, Block heading)
+    {
+        var style = TextStyle.Body with { Bold = true };
+        return measure.Wrap(text, style, width - (2 * Padding)).Select(line => new Block(
+            style.LineHeight + 0.8,
+            (canvas, top) => canvas.Text(line, style, Padding, top + 0.4 + style.Ascent),
+            heading,
+            KeepWithNext: true));
+    }
+
     /// <summary>The tool, where it is another one, on lines of its own.</summary>
     private static IReadOnlyList<string> Remark(BendRow row, TextMeasure measure, double width) =>
     [
@@ -60,23 +79,24 @@ internal static class BendTable
         var unit = sheet.Notation.Symbol;
         List<Column> columns =
         [
-            new(Kind.Tick, string.Empty, 6.5, _ => string.Empty),
-            new(Kind.Number, "bend", 10, row => row.Number),
-            new(Kind.Mark, $"mark, {unit}", 27, row => row.Mark),
+            new(Kind.Tick, string.Empty, 6, _ => string.Empty),
+            new(Kind.Number, "bend", 9.5, row => row.Number),
+            new(Kind.Mark, $"mark, {unit}{(sheet.Rows[0].MarkFromCut is null ? string.Empty : " from face of A")}", 26, row => row.Mark),
         ];
-        if (sheet.Rows[0].MarkFromFace is not null)
+        if (sheet.Rows[0].MarkFromCut is not null)
         {
-            columns.Add(new(Kind.Figure, $"from flare face, {unit}", 18, row => row.MarkFromFace!));
+            columns.Add(new(Kind.Figure, $"from cut end, {unit}", 15, row => row.MarkFromCut!));
         }
 
         columns.AddRange(
         [
-            new(Kind.Figure, "rotate", 19, row => row.Rotate),
-            new(Kind.Figure, "dial", 13, row => row.Dial),
-            new(Kind.Figure, "pull to", 13, row => row.Pull),
-            new(Kind.Figure, "finished angle", 14.5, row => row.Bend),
-            new(Kind.Figure, $"straight after, {unit}", 16, row => row.StraightAfter),
-            new(Kind.Figure, "1° here moves B", 16, row => row.Lever),
+            new(Kind.Held, "held", 9, row => row.Held),
+            new(Kind.Figure, "rotate", 18, row => row.Rotate),
+            new(Kind.Figure, "dial", 12, row => row.Dial),
+            new(Kind.Figure, "pull to", 12.5, row => row.Pull),
+            new(Kind.Figure, "finished angle", 14, row => row.Bend),
+            new(Kind.Figure, $"straight after, {unit}", 15, row => row.StraightAfter),
+            new(Kind.Figure, "swing", 15.5, row => row.Swing),
         ]);
         columns = columns.ConvertAll(column => column with
         {
@@ -149,7 +169,7 @@ internal static class BendTable
             case Kind.Tick:
                 canvas.Box(x + ((column.Width - TickBoxSize) / 2), middle - (TickBoxSize / 2), TickBoxSize, TickBoxSize);
                 break;
-            case Kind.Number:
+            case Kind.Number or Kind.Held:
                 canvas.Text(text, TextStyle.Mark, x + (column.Width / 2), middle + (TextStyle.Mark.CapHeight / 2), Align.Centre);
                 break;
             case Kind.Mark:
@@ -193,6 +213,7 @@ internal static class BendTable
     {
         Tick,
         Number,
+        Held,
         Mark,
         Figure,
         Note,

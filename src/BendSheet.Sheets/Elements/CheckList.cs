@@ -35,9 +35,12 @@ internal static class CheckList
             });
         }
 
-        foreach (var block in Paragraph.Of($"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", TextStyle.Body, measure, width))
+        foreach (var line in new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>())
         {
-            yield return block;
+            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width))
+            {
+                yield return block;
+            }
         }
     }
 }

@@ -33,7 +33,7 @@ internal static class StripDrawing
         double At(Length place) => EndRoom + (place.Millimetres * scale);
 
         var bubbles = LabelRows.Place(strip.Bends.Select(bend => (At(bend.Mark), (2 * BubbleRadius) + 0.4)), width, MostRows);
-        var labels = sheet.Rows.Zip(strip.Bends, (row, bend) => new Label(At(bend.Mark), row.Mark, bend.Rotation)).ToList();
+        var labels = strip.Bends.Select(bend => new Label(At(bend.Mark), bend.Label, bend.Rotation)).ToList();
         var labelRows = LabelRows.Place(labels.Select(label => (label.X, label.Width(measure) + LabelGap)), width, MostRows);
         var labelHeight = (2 * TextStyle.Small.LineHeight) + 0.6;
         var tubeTop = (bubbles.Count * BubbleRow) + 2.5;
@@ -43,7 +43,7 @@ internal static class StripDrawing
         var half = (width / 2) - LabelGap;
         var endA = measure.Wrap(EndInWords(strip.HardwareA, strip.FlaredA), TextStyle.Small, half);
         var endB = measure.Wrap(EndInWords(strip.HardwareB, strip.FlaredB), TextStyle.Small, half);
-        yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.UnitName} from the cut end of A (hatched: what becomes the bend)");
+        yield return Paragraph.Heading($"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName} (hatched: what becomes the bend)");
         yield return new(endsTop + (Math.Min(Math.Max(endA.Count, endB.Count), MostEndLines) * TextStyle.Small.LineHeight), (canvas, top) =>
         {
             DrawTube(canvas, top + tubeTop, strip, At);
@@ -63,7 +63,7 @@ internal static class StripDrawing
             {
                 if (bubbles.Has(i))
                 {
-                    canvas.Bubble(sheet.Rows[i].Number, TextStyle.Small with { Bold = true }, labels[i].X, BubbleY(i), BubbleRadius);
+                    canvas.Bubble(FormattableString.Invariant($"{strip.Bends[i].Number}"), TextStyle.Small with { Bold = true }, labels[i].X, BubbleY(i), BubbleRadius);
                 }
 
                 if (labelRows.Has(i))

@@ -51,6 +51,19 @@ public class CheckTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task What_is_wrong_with_tube_tool_or_fitting_is_said_once_for_all_lines()
+    {
+        var ran = await Run("check", Typed(CarFiles.WrongTube));
+        Assert.Equal(0, ran.Code);
+        var said = ran.Error.Split('\n').Where(line => line.Contains(": warning: ", StringComparison.Ordinal)).ToList();
+        Assert.Equal(4, said.Count);
+        Assert.Contains(":2:27: warning: the tube has a wall of 0.60 mm", said[0], StringComparison.Ordinal);
+        Assert.Contains(":3:18: warning: the bender bends the tube to 15.0 mm", said[1], StringComparison.Ordinal);
+        Assert.Contains(":5:21: warning: fitting inverted has a 45° single flare", said[2], StringComparison.Ordinal);
+        Assert.Contains(":6:18: warning: fitting other has a 45° single flare", said[3], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_warning_is_said_and_ends_with_zero()
     {
         var ran = await Run("check", Typed(CarFiles.WithWarning));

@@ -11,7 +11,7 @@ public class ShowTests : AtTheTerminal
         Assert.StartsWith("front-left: cut 173.5 mm (6 27/32− in)\n", ran.Output, StringComparison.Ordinal);
         var table = ran.Output.Split('\n');
         var heading = Array.FindIndex(table, row => row.Contains("mark mm", StringComparison.Ordinal));
-        Assert.Equal(["1", "85.0", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..7]);
+        Assert.Equal(["1", "85.0", "A", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..8]);
     }
 
     [Fact]

@@ -6,15 +6,21 @@ namespace BendSheet.Core.Tests.Bench;
 public class MarkTests
 {
     [Theory]
-    [InlineData(MarkPlace.Start, 0, 100)]
-    [InlineData(MarkPlace.Start, 3, 103)]
-    [InlineData(MarkPlace.Start, -3, 97)]
-    [InlineData(MarkPlace.Middle, 0, 110)]
-    [InlineData(MarkPlace.Middle, 3, 113)]
-    public void A_mark_is_the_place_of_the_tools_line_and_its_offset(MarkPlace place, double offset, double mark)
+    [InlineData(MarkPlace.Start, TubeEnd.A, 0, 100)]
+    [InlineData(MarkPlace.Start, TubeEnd.A, 3, 103)]
+    [InlineData(MarkPlace.Start, TubeEnd.A, -3, 97)]
+    [InlineData(MarkPlace.Middle, TubeEnd.A, 0, 110)]
+    [InlineData(MarkPlace.Middle, TubeEnd.A, 3, 113)]
+    [InlineData(MarkPlace.Start, TubeEnd.B, 0, 120)]
+    [InlineData(MarkPlace.Start, TubeEnd.B, 3, 117)]
+    [InlineData(MarkPlace.Start, TubeEnd.B, -3, 123)]
+    [InlineData(MarkPlace.Middle, TubeEnd.B, 0, 110)]
+    [InlineData(MarkPlace.Middle, TubeEnd.B, 3, 107)]
+    public void A_mark_is_the_place_of_the_tools_line_and_its_offset_turned_round_where_B_is_held(
+        MarkPlace place, TubeEnd held, double offset, double mark)
     {
         var bender = Lines.Bender(10) with { Mark = place, Offset = Lines.Mm(offset) };
-        Assert.Equal(mark, Mark.Of(bender, Lines.Mm(100), Lines.Mm(110)).Millimetres);
+        Assert.Equal(mark, Mark.Of(bender, held, new(Lines.Mm(100), Lines.Mm(110), Lines.Mm(120))).Millimetres);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using System.Globalization;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 using CsCheck;
 
 namespace BendSheet.Core.Tests.Centreline;
@@ -38,7 +39,7 @@ public sealed record Shape(double Radius, double[] Straights, double[] Turns, do
         CultureInfo.InvariantCulture,
         $"radius {Radius:R}, straights [{Text(Straights)}], turns [{Text(Turns)}], rotations [{Text(Rotations)}]");
 
-    internal LineTemplate Template(Workshop.Bender bender, Func<double, Length> length) => Lines.Of(
+    internal LineTemplate Template(Bender bender, Func<double, Length> length) => Lines.Of(
         bender,
         [.. Legs.Select(length)],
         [.. Turns.Select((turn, i) => (Rotations[i], turn))]);

@@ -16,7 +16,7 @@ public class ReferenceTableTests
         {
             Assert.NotEmpty(row["source"]);
             Assert.DoesNotContain("://", row["source"], StringComparison.Ordinal);
-            Assert.Matches("^(CONFIRMED|WEAK)$", row["mark"]);
+            Assert.Matches("^(CONFIRMED|WEAK|MEMORY)$", row["mark"]);
         }
     }
 }

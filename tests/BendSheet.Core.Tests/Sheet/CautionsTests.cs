@@ -35,8 +35,8 @@ public class CautionsTests
     [Fact]
     public void A_rotation_is_explained_by_where_one_stands_and_which_way_is_clockwise()
     {
-        Assert.Contains("clockwise (cw) as you look along the straight before the bend from its A side", Cautions.Rotation, StringComparison.Ordinal);
-        Assert.Contains("the dial goes on counting clockwise from bend 1", Cautions.Rotation, StringComparison.Ordinal);
+        Assert.Contains("clockwise (cw) as you look along the tube from A towards B", Cautions.Rotation, StringComparison.Ordinal);
+        Assert.Contains("dial from the line along the tube", Cautions.Rotation, StringComparison.Ordinal);
         Assert.Contains("With the tool fixed to the bench, turn the tube, and count, the other way", Cautions.Rotation, StringComparison.Ordinal);
     }
 }

@@ -46,7 +46,7 @@ public class FingerprintTests
         ["tool's largest bend"] = line => line.OnTool(FullLine.Hand with { LargestBend = Lines.Deg(120) }),
         ["arc factor"] = line => line.OnTool(FullLine.Hand with { ArcFactor = 1.02 }),
         ["arc factor typed as 1"] = line => line.OnTool(FullLine.Hand with { ArcFactor = 1 }),
-        ["no arc factor typed"] = line => line.OnTool(FullLine.Hand with { TypedArcFactor = null }),
+        ["no arc factor typed"] = line => line.OnTool(FullLine.Hand with { ArcFactor = null }),
         ["a test bend"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(93, 90)] }),
         ["another pull"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(94, 90)] }),
         ["another bend from it"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(93, 89)] }),

@@ -30,11 +30,11 @@ public class SheetWriterTests
             Is(plan.CutLength, sheet.CutLength, notation);
             Is(plan.DevelopedLength, sheet.DevelopedLength, notation);
             Assert.Equal(plan.Bends.Length, sheet.Rows.Length);
-            foreach (var (bend, row) in plan.Bends.Zip(sheet.Rows))
+            foreach (var (bend, row) in plan.InWorkingOrder.Zip(sheet.Rows))
             {
-                PrintedFigure.Is(bend.Mark, row.Mark, notation);
-                PrintedFigure.IsWithUnit(bend.Mark, row.MarkOther, notation.Other);
-                PrintedFigure.Is(bend.Mark - plan.FlareFaceA, row.MarkFromFace!, notation);
+                PrintedFigure.Is(bend.Mark - plan.FlareFaceA, row.Mark, notation);
+                PrintedFigure.IsWithUnit(bend.Mark - plan.FlareFaceA, row.MarkOther, notation.Other);
+                PrintedFigure.Is(bend.Mark, row.MarkFromCut!, notation);
                 PrintedFigure.Is(bend.StraightAfter, row.StraightAfter, notation);
                 PrintedFigure.IsWithUnit(bend.Lever, row.Lever, notation);
                 AssertGeometry.Printed(WithTenths(row.Bend), bend.Bend.Turn.Degrees, "bend");
@@ -80,12 +80,13 @@ public class SheetWriterTests
     public void Rows_are_in_working_order_with_rotation_dial_pull_and_note()
     {
         var rows = FullLine.Content(FullLine.Template).Rows;
-        Assert.Equal(["1", "2", "3"], rows.Select(row => row.Number), StringComparer.Ordinal);
-        Assert.Equal(["–", "90° cw", "45° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
-        Assert.Equal(["0°", "90°", "45°"], rows.Select(row => row.Dial), StringComparer.Ordinal);
-        Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
-        Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
-        Assert.Equal(["clear of the tank", string.Empty, string.Empty], rows.Select(row => row.Remark), StringComparer.Ordinal);
+        Assert.Equal(["3", "2", "1"], rows.Select(row => row.Number), StringComparer.Ordinal);
+        Assert.Equal(["A", "A", "A"], rows.Select(row => row.Held), StringComparer.Ordinal);
+        Assert.Equal(["45° cw", "45° cw", "90° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
+        Assert.Equal(["45°", "90°", "0°"], rows.Select(row => row.Dial), StringComparer.Ordinal);
+        Assert.Equal(["90°", "30°", "45°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
+        Assert.Equal(["90°", "30°", "45°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
+        Assert.Equal([string.Empty, string.Empty, "clear of the tank"], rows.Select(row => row.Remark), StringComparer.Ordinal);
         Assert.All(rows, row => Assert.Null(row.Tool));
     }
 
@@ -94,9 +95,9 @@ public class SheetWriterTests
     {
         // Start of bend 1 at 0.5 + 114.0819, the tool's offset 1.3 behind it: 115.8819 from the cut end, 115.3819 from the flare face.
         var sheet = FullLine.Content(FullLine.Template);
-        Assert.Equal("116.0", sheet.Rows[0].Mark);
-        Assert.Equal("115.5", sheet.Rows[0].MarkFromFace);
-        Assert.Equal("Marks count from the cut end of A; once A is flared, use the flare-face column. +/−: a little more/less.", sheet.Datum);
+        Assert.Equal("115.5", sheet.Rows[2].Mark);
+        Assert.Equal("116.0", sheet.Rows[2].MarkFromCut);
+        Assert.Equal("Marks count from the finished flare face of A. +/−: a little more/less.", sheet.Datum);
     }
 
     [Fact]
@@ -109,14 +110,32 @@ public class SheetWriterTests
     }
 
     [Fact]
+    public void A_turn_round_stands_before_the_bend_that_needs_it()
+    {
+        var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
+        var rows = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Rows;
+        Assert.Equal([null, WorkOrder.TurnRound(TubeEnd.A)], rows.Select(row => row.TurnRound), StringComparer.Ordinal);
+        Assert.Equal(["B", "A"], rows.Select(row => row.Held), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void A_swing_is_rounded_up_over_the_outside_of_the_tube()
+    {
+        // √(300² + 10²) and half of 4.7625: 302.55.
+        var line = Lines.Of(Lines.Bender(10), [500, 300 - (10 * Math.PI / 2) + 10], (0, 90));
+        Assert.Equal("310 mm", FullLine.Content(line).Rows[0].Swing);
+        Assert.Equal("12 in", FullLine.Content(line, FullLine.Metric.Other).Rows[0].Swing);
+    }
+
+    [Fact]
     public void A_bend_on_another_tool_than_the_lines_names_it()
     {
         var big = Lines.Bender(20, "big");
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var sheet = FullLine.Content(template);
-        Assert.Equal([null, null, "big"], sheet.Rows.Select(row => row.Tool), StringComparer.Ordinal);
-        Assert.Equal("clear of the tank", sheet.Rows[0].Remark);
-        Assert.Equal("tool: big", sheet.Rows[2].Remark);
+        Assert.Equal(["big", null, null], sheet.Rows.Select(row => row.Tool), StringComparer.Ordinal);
+        Assert.Equal("clear of the tank", sheet.Rows[2].Remark);
+        Assert.Equal("tool: big", sheet.Rows[0].Remark);
         Assert.Equal("hand, radius 9/16 in; big, radius 20 mm", sheet.Bender);
     }
 
@@ -163,7 +182,7 @@ public class SheetWriterTests
         var bends = Enumerable.Range(0, 60).Select(i => (Rotate: i * 37.0 % 360, Turn: 20.0 + i)).ToArray();
         var sheet = FullLine.Content(Lines.Of(Lines.Bender(10), [.. Enumerable.Repeat(100.0, 61)], bends));
         Assert.Equal(60, sheet.Rows.Length);
-        Assert.Equal("60", sheet.Rows[^1].Number);
+        Assert.Equal(60, sheet.Rows.Select(row => row.Number).Distinct(StringComparer.Ordinal).Count());
     }
 
     [Fact]
@@ -189,7 +208,7 @@ public class SheetWriterTests
     {
         var sheet = FullLine.Content(template);
         Assert.Equal("Marks count from the cut end of A. +/−: a little more/less.", sheet.Datum);
-        Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromFace));
+        Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromCut));
     }
 
     private static void Is(Length exact, Figure figure, LengthNotation notation)

@@ -9,7 +9,7 @@ public class StripTests
     public void Everything_on_it_lies_where_the_plan_has_it()
     {
         var plan = FullLine.Template.Plan();
-        var strip = Strip.Of(FullLine.Template, plan);
+        var strip = Strip.Of(FullLine.Template, plan, FullLine.Metric);
         Assert.Equal(plan.CutLength, strip.Length);
         Assert.Equal(
             plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),

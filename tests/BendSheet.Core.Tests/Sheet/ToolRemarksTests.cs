@@ -39,8 +39,9 @@ public class ToolRemarksTests
     public void The_pull_in_the_table_is_the_corrected_one()
     {
         var sheet = FullLine.Content(FullLine.Template.OnTool(FullLine.Hand with { Tests = [Pulled(93, 90), Pulled(47.5, 45)] }));
-        Assert.Equal(["47.5°", "32.3°", "93°"], sheet.Rows.Select(row => row.Pull), StringComparer.Ordinal);
-        Assert.Equal(["45°", "30°", "90°"], sheet.Rows.Select(row => row.Bend), StringComparer.Ordinal);
+        var rows = sheet.Rows.OrderBy(row => row.Number, StringComparer.Ordinal).ToList();
+        Assert.Equal(["47.5°", "32.3°", "93°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
+        Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
     }
 
     [Fact]

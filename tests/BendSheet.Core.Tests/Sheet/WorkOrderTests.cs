@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Sheet;
@@ -11,12 +10,12 @@ public class WorkOrderTests
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
             "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
-            "Before flaring, mark every bend from the cut end of A; draw a line along the tube as the dial's zero.",
-            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm).",
-            "Make bends 1 to 3 in that order, from A: A side held, B side swept, mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
+            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
+            "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
+            "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
             "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.",
             "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, blow out.",
-            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm).",
+            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm) by the tool's gauge, on a practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
             "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
         FullLine.Content(FullLine.Template).Order,
@@ -44,10 +43,10 @@ public class WorkOrderTests
     }
 
     [Fact]
-    public void Everything_is_marked_before_the_first_flare_and_end_B_is_left_for_last()
+    public void End_A_is_flared_before_the_marks_that_count_from_its_face_and_end_B_is_left_for_last()
     {
         var order = FullLine.Content(FullLine.Template).Order;
-        Assert.True(Only(order, "Before flaring, mark every bend") < Only(order, "End A: slide on"));
+        Assert.True(Only(order, "End A: slide on") < Only(order, "Mark every bend from the flare face of A"));
         Assert.True(Only(order, "Make bends") < Only(order, "Offer the line up"));
         Assert.True(Only(order, "Offer the line up") < Only(order, "End B: slide on"));
     }
@@ -71,17 +70,6 @@ public class WorkOrderTests
     }
 
     [Fact]
-    public void A_flare_that_takes_up_nothing_says_nothing_of_it()
-    {
-        var template = FullLine.Template;
-        var order = FullLine.Content(template with
-        {
-            From = template.From with { Fitting = FullLine.An3 with { Takes = Length.Zero } },
-        }).Order;
-        Assert.EndsWith("; make the 37° single flare.", order[Only(order, "End A:")], StringComparison.Ordinal);
-    }
-
-    [Fact]
     public void A_straight_tube_is_not_bent()
     {
         var order = FullLine.Content(Lines.Of(Lines.Bender(10), [321])).Order;
@@ -94,7 +82,7 @@ public class WorkOrderTests
     public void A_single_bend_is_not_numbered() => Assert.Contains(
         FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50], (0, 90))).Order,
         step => step.StartsWith(
-            "Make the bend: A side held, B side swept, mark at the tool's start-of-bend line; tick the table.",
+            "Make the bend: hold the A side, sweep the B side (60 mm clear), mark at the tool's start-of-bend line; tick the table.",
             StringComparison.Ordinal));
 
     [Fact]
@@ -104,9 +92,38 @@ public class WorkOrderTests
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var step = Assert.Single(FullLine.Content(template).Order, step => step.StartsWith("Make bends", StringComparison.Ordinal));
         Assert.Contains(
-            "mark at the tool's own line (hand: start-of-bend line, its offset being in the marks already; big: middle-of-bend line)",
+            "mark at the tool's own line (big: middle-of-bend line; hand: start-of-bend line, its offset being in the marks already)",
             step,
             StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_turn_round_is_a_step_of_its_own_between_the_bends()
+    {
+        var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
+        var order = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Order;
+        var turn = Only(order, "Turn the tube round, so that the A side is held: tip it end over end");
+        Assert.StartsWith("Make bend 1: hold the B side", order[turn - 1], StringComparison.Ordinal);
+        Assert.StartsWith("Make bend 2: hold the A side", order[turn + 1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Bends_from_the_middle_outwards_are_named_one_by_one()
+    {
+        var tight = Lines.Bender(10, "tight") with { Grip = Lines.Mm(12), Follow = Lines.Mm(12) };
+        var line = Lines.Of(Lines.Bender(10), [200, 28, 28, 200], (0, 90), (90, 90), (90, 90));
+        var route = Core.Templates.Route.Of(line.Route.Legs, line.Route.Bends.SetItem(1, line.Route.Bends[1] with { Bender = tight }));
+        var order = FullLine.Content(line with { Route = route }).Order;
+        Assert.Contains(order, step => step.StartsWith("Make bends 2, 3 and 1 in that order", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Marks_count_from_the_cut_end_where_A_is_flared_last()
+    {
+        var tool = FullLine.Hand with { Grip = Lines.Mm(100), Follow = Lines.Mm(100), Offset = Lines.Mm(0) };
+        var line = FullLine.Template.OnTool(tool);
+        var order = FullLine.Content(Lines.Of(tool, [120, 200], (0, 90)) with { From = line.From }).Order;
+        Assert.True(Only(order, "Mark every bend from the cut end of A; draw the dial's zero line along the tube.") < Only(order, "End A: slide on"));
     }
 
     private static int Only(ImmutableArray<string> order, string start) =>

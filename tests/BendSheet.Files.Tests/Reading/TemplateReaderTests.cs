@@ -97,6 +97,15 @@ public class TemplateReaderTests
     }
 
     [Fact]
+    public void Wall_material_and_flare_know_where_they_were_typed()
+    {
+        var line = Read(GrownUp).Lines[0];
+        Assert.Equal((7, 29), (line.Tube.WallAt.Line, line.Tube.WallAt.Column));
+        Assert.Equal((7, 49), (line.Tube.MaterialAt.Line, line.Tube.MaterialAt.Column));
+        Assert.Equal((23, 12), (line.From.Fitting!.FlareAt.Line, line.From.Fitting.FlareAt.Column));
+    }
+
+    [Fact]
     public void Every_figure_of_a_template_knows_where_it_was_typed()
     {
         var line = Assert.Single(Read(Smallest).Lines);
@@ -120,7 +129,7 @@ public class TemplateReaderTests
         Assert.Equal(4.7625, line.Tube.OutsideDiameter.Millimetres, Same);
         Assert.Equal(0.7112, line.Tube.Wall!.Value.Millimetres, Same);
         var hand = line.Bender;
-        Assert.Equal(("hand", MarkPlace.Middle, 1.02), (hand.Name, hand.Mark, hand.ArcFactor));
+        Assert.Equal(("hand", MarkPlace.Middle, (double?)1.02), (hand.Name, hand.Mark, hand.ArcFactor));
         Assert.Equal((Mm(-2), Mm(12), Mm(10)), (hand.Offset, hand.Grip, hand.Follow));
         Assert.Equal(Angle.FromDegrees(180), hand.LargestBend);
         Assert.Equal(MeasuringHabit.Outside, line.Habit);

@@ -151,8 +151,8 @@ public class TestsReaderTests
     [Fact]
     public void An_arc_factor_of_1_that_was_typed_is_told_from_none()
     {
-        Assert.Null(Assert.Single(Read(Top + Line).Benders).TypedArcFactor);
-        Assert.Equal(1, Assert.Single(Read(With("arc-factor: 1")).Benders).TypedArcFactor);
+        Assert.Null(Assert.Single(Read(Top + Line).Benders).ArcFactor);
+        Assert.Equal(1, Assert.Single(Read(With("arc-factor: 1")).Benders).ArcFactor);
     }
 
     [Fact]

@@ -7,14 +7,14 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Bench.Limits;
 
 /// <summary>
-/// The straight at an end must take the flaring bar with the nut and sleeve slid back behind it; otherwise the hardware sits on the bend
-/// and cannot be brought back to the flare, or the bar does not close. Common practice, no source.
+/// The straight at an end must take the hardware, which otherwise sits on the bend and cannot be brought back to the flare; and where the
+/// end can only be flared after the bends, because it is trimmed then, also the flaring bar. Common practice, no source.
 /// </summary>
 public static class EndTooShort
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "end-too-short", RuleSubject.Making, "Flaring bar, nut and sleeve need straight tube at the end; hardware must never sit on a bend.");
+        "end-too-short", RuleSubject.Making, "Nut and sleeve, and the flaring bar where it comes last, need straight tube at the end; hardware must never sit on a bend.");
 
     /// <summary>A finding at each end straight that is shorter than its fitting needs.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
@@ -33,30 +33,36 @@ public static class EndTooShort
             yield break;
         }
 
-        if (Short("A", "before", template.From, layout.Legs[0], layout.Bends[0]) is { } atA)
+        if (Short(TubeEnd.A, "before", template.From, layout.Legs[0], layout.Bends[0]) is { } atA)
         {
             yield return atA;
         }
 
-        if (Short("B", "after", template.To, layout.Legs[^1], layout.Bends[^1]) is { } atB)
+        if (Short(TubeEnd.B, "after", template.To, layout.Legs[^1], layout.Bends[^1]) is { } atB)
         {
             yield return atB;
         }
     }
 
+    /// <summary>Whether the straight is too short for an end's hardware, or for a flare that can only be made after the bends.</summary>
+    internal static bool IsShort(LineEnd end, Length straight) =>
+        end.Fitting is { } fitting && straight.FallsShortOf(end.IsFlared && end.Trim > Length.Zero ? fitting.StraightNeeded : fitting.SlideOnLength);
+
     /// <summary>A leg too short even for its bends is the other rule's subject: one cause, one finding.</summary>
-    private static Finding? Short(string end, string side, LineEnd lineEnd, LegLayout leg, BendLayout bend)
+    private static Finding? Short(TubeEnd which, string side, LineEnd end, LegLayout leg, BendLayout bend)
     {
-        if (lineEnd.Fitting is not { } fitting || leg.StraightLeft < Length.Zero || !leg.StraightLeft.FallsShortOf(fitting.StraightNeeded))
+        if (leg.StraightLeft < Length.Zero || !IsShort(end, leg.StraightLeft))
         {
             return null;
         }
 
-        var need = fitting.StraightNeeded;
-        var reason = fitting.Straight >= fitting.SlideOnLength ? "to be flared" : "for what is slid on";
+        var fitting = end.Fitting!;
+        var forFlare = leg.StraightLeft >= fitting.SlideOnLength;
+        var need = forFlare ? fitting.StraightNeeded : fitting.SlideOnLength;
+        var reason = forFlare ? "to be flared once it is trimmed" : "for what is slid on";
         return Rule.Error(
             leg.At,
-            $"the straight at end {end} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs {FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left {side} the bend; {Cure(leg, bend, need)}");
+            $"the straight at end {which} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs {FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left {side} the bend; {Cure(leg, bend, need)}{(forFlare ? ", or leave `trim` out and flare before bending" : string.Empty)}");
     }
 
     private static string Cure(LegLayout leg, BendLayout bend, Length need)

@@ -20,6 +20,11 @@ public static class FindingFigures
     /// <summary>Rounded down.</summary>
     public static string DownMm(Length length) => Figure(length, steps => Math.Floor(steps + Noise));
 
+    /// <summary>A wall, in which a tenth of a millimetre is another tube: to the nearest hundredth.</summary>
+    public static string Wall(Length wall) =>
+        string.Create(CultureInfo.InvariantCulture, $"{wall.Millimetres:0.00} mm ({wall.Inches:0.000} in)");
+
+    /// <summary>Nought from below has a minus sign of its own, which adding nought takes away.</summary>
     private static string Figure(Length length, Func<double, double> round) => string.Create(
-        CultureInfo.InvariantCulture, $"{round(length.Millimetres * 10) / 10:0.0} mm ({round(length.Inches * 1000) / 1000:0.000} in)");
+        CultureInfo.InvariantCulture, $"{(round(length.Millimetres * 10) + 0) / 10:0.0} mm ({(round(length.Inches * 1000) + 0) / 1000:0.000} in)");
 }

@@ -15,7 +15,11 @@ public static class LayoutLimits
         .. BendBeyondTool.Check(template, layout),
         .. PullDoubtful.Check(template, layout),
         .. BendTooTight.Check(template, layout),
-        .. TooLittleToHold.Check(template, layout),
+        .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
+        .. NotForBrakes.Check(template),
+        .. WallTooThin.Check(template),
+        .. FlareAndWall.Check(template),
+        .. FlareAndSeat.Check(template),
     ];
 }

@@ -1,6 +1,7 @@
 using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using CsCheck;
 
@@ -8,6 +9,8 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 
 public class EndTooShortTests
 {
+    private static Length Trimmed { get; } = Lines.Mm(25);
+
     [Fact]
     public void A_straight_that_just_fits_is_silent_whatever_the_last_digit_says()
     {
@@ -26,22 +29,20 @@ public class EndTooShortTests
         "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
 
     [Fact]
-    public void The_straight_at_A_must_take_the_flaring_bar() => OneFinding.Is(
-        Line([42, 200], Flared, null, (0, 90)),
-        Severity.Error,
-        EndTooShort.Rule,
-        Lines.StraightAt(0),
-        "the straight at end A is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left before the bend; "
-        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in)");
-
-    [Fact]
-    public void So_must_the_straight_at_B() => OneFinding.Is(
-        Line([200, 42], null, Flared, (0, 90)),
+    public void An_end_that_is_trimmed_after_the_bends_must_take_the_flaring_bar_then() => OneFinding.Is(
+        Line([200, 42], null, Flared, (0, 90)).Trimmed(Trimmed),
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(1),
-        "the straight at end B is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared and 32.0 mm (1.260 in) is left after the bend; "
-        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in)");
+        "the straight at end B is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared once it is trimmed and 32.0 mm (1.260 in) is left after the bend; "
+        + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in), or leave `trim` out and flare before bending");
+
+    [Fact]
+    public void An_end_that_can_be_flared_before_the_bends_needs_no_room_for_the_bar_after_them()
+    {
+        OneFinding.None(Line([42, 200], Flared, null, (0, 90)));
+        OneFinding.None(Line([200, 42], null, Flared, (0, 90)));
+    }
 
     [Fact]
     public void Hardware_needs_its_own_length_where_the_file_asks_for_less() => OneFinding.Is(
@@ -54,12 +55,12 @@ public class EndTooShortTests
 
     [Fact]
     public void No_radius_is_offered_where_the_leg_itself_is_shorter_than_the_need() => Assert.EndsWith(
-        "; move the bend further from the end", OneFinding.Of(Line([34, 200], Flared, null, (0, 90))).Message, StringComparison.Ordinal);
+        "; move the bend further from the end", OneFinding.Of(Line([25, 200], Flared, null, (0, 90))).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Nor_beside_a_U_bend_which_has_no_corner()
     {
-        var template = Line([30, 200], Flared, null, (0, 180)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(10)) };
+        var template = Line([20, 200], Flared, null, (0, 180)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(10)) };
         Assert.EndsWith(
             "is left before the bend; move the bend further from the end", OneFinding.Of(template).Message, StringComparison.Ordinal);
     }
@@ -97,10 +98,10 @@ public class EndTooShortTests
         (leg, radius, turn) =>
         {
             var need = Flared with { Straight = Lines.Mm(45) };
-            var template = Line([leg, 200], need, null, (0, turn)).OnTool(Lines.Bender(radius));
+            var template = Line([200, leg], null, need, (0, turn)).Trimmed(Trimmed).OnTool(Lines.Bender(radius));
             var message = OneFinding.Of(template).Message;
-            var longer = leg + OneFinding.MmAfter("the straight at end A is", message);
-            OneFinding.None(Line([longer, 200], need, null, (0, turn)).OnTool(Lines.Bender(radius)));
+            var longer = leg + OneFinding.MmAfter("the straight at end B is", message);
+            OneFinding.None(Line([200, longer], null, need, (0, turn)).Trimmed(Trimmed).OnTool(Lines.Bender(radius)));
             OneFinding.None(template.OnTool(Lines.Bender(OneFinding.MmAfter("a radius of at most", message))));
         },
         iter: 500);

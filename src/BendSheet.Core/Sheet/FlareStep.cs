@@ -1,0 +1,61 @@
+using System.Globalization;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>
+/// How an end is flared, in the order of work: how far the tube stands out of the bar, how wide the flare comes out, and what it takes.
+/// Double and bubble flares fold the tube, which no simple geometry gives: the tool's gauge sets them.
+/// </summary>
+public static class FlareStep
+{
+    /// <summary>The step without its full stop, at most two sentences.</summary>
+    /// <param name="fitting">With a flare.</param>
+    /// <param name="tube">That is flared.</param>
+    /// <param name="notation">How lengths are written.</param>
+    /// <param name="alikeAt">The end that has the same fitting and was flared before, where one was: the figures stand there.</param>
+    public static string Of(Fitting fitting, Tube tube, LengthNotation notation, string? alikeAt)
+    {
+        var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
+        var step = $"make the {fitting.Flare.InWords()}{takes}";
+        if (alikeAt is not null)
+        {
+            return $"{step} as at {alikeAt}";
+        }
+
+        var size = FlareSize.For(fitting.Flare, tube);
+        var across = size is null
+            ? string.Empty
+            : $"{Range(size, notation)} across ({size.Source.InWords}: check against your fitting's standard)";
+        if (fitting.Flare is Flare.Double45 or Flare.Bubble)
+        {
+            return $"{step} by the tool's gauge, on a practice piece first{(size is null ? string.Empty : ": " + across)}"
+                + (fitting.Takes > Length.Zero ? string.Empty : ". Measure on it what the flare takes and enter `takes`");
+        }
+
+        if (size is null || SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest) is not { } cone)
+        {
+            return step;
+        }
+
+        return $"{step}, {StandOut(cone.StandOut, notation)} standing out of the bar, {across}"
+            + (fitting.Takes > Length.Zero ? string.Empty : $". By geometry it takes {StandOut(cone.Takes, notation)}: measure yours and enter `takes`");
+    }
+
+    /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>
+    private static string Range(FlareSize size, LengthNotation notation)
+    {
+        var (smallest, largest, places) = notation.Imperial
+            ? (size.Smallest.Inches, size.Largest.Inches, 1000)
+            : (size.Smallest.Millimetres, size.Largest.Millimetres, 100);
+        var from = Math.Ceiling(Math.Round(smallest * places, 6)) / places;
+        var to = Math.Floor(Math.Round(largest * places, 6)) / places;
+        return string.Create(CultureInfo.InvariantCulture, $"{from:0.0##} to {to:0.0##} {notation.Symbol}");
+    }
+
+    /// <summary>Too short for the notation's steps: a tenth of a millimetre, or thousandths of an inch.</summary>
+    private static string StandOut(Length length, LengthNotation notation) => notation.Imperial
+        ? string.Create(CultureInfo.InvariantCulture, $"{length.Inches:0.000} in")
+        : string.Create(CultureInfo.InvariantCulture, $"{length.Millimetres:0.0} mm");
+}
