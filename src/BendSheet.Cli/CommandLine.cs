@@ -18,6 +18,7 @@ public static class CommandLine
             CheckCommand.Create(surroundings),
             ShowCommand.Create(surroundings),
             PrintCommand.Create(surroundings),
+            LearnCommand.Create(surroundings),
             StartCommand.Create(surroundings),
         };
         HelpExamples.AddTo(root);

@@ -42,6 +42,23 @@ public class ReadmeTests : AtTheTerminal
         .. RuleNameTests.All.Select(one => one.Rule).OrderBy(rule => rule.Name, StringComparer.Ordinal).Select(rule => $"| `{rule.Name}` | {rule.Why} |"),
     ]);
 
+    /// <summary>The worked example: the file that stands in front of the console, and what the command says of it.</summary>
+    [Fact]
+    public async Task What_is_learned_from_the_worked_example_is_what_the_command_says()
+    {
+        const string Opening = "<!-- learned -->\n";
+        var shown = await File.ReadAllTextAsync(Readme);
+        var before = shown[..shown.IndexOf(Opening, StringComparison.Ordinal)];
+        var start = before.LastIndexOf("```yaml\n", StringComparison.Ordinal) + "```yaml\n".Length;
+        Piped = before[start..before.IndexOf("```", start, StringComparison.Ordinal)];
+        var ran = await Run("learn", "-");
+        Assert.Equal(0, ran.Code);
+        Assert.Empty(ran.Error);
+        HasList("learned", ["```text", .. ran.Output.TrimEnd('\n').Split('\n'), "```"]);
+        var sheet = await Run("show", "-");
+        Assert.StartsWith("like-the-test-piece: cut 200.0 mm ", sheet.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Every_caution_of_the_sheet_is_there() => HasList("cautions", [.. Cautions.All.Select(caution => "- " + caution)]);
 

@@ -18,6 +18,7 @@ internal static class StarterFile
         bender:
           radius: 9/16 in             # of your own tool, to the tube's centreline: measure it on a test bend
           mark: start                 # what the tool's own line stands over: start or middle of the bend
+          # tests: [{pull: 93, got: 90}]    # pulled to, and came back to: `bendsheet learn FILE` says how to make a test
 
         fittings:
           nut-and-sleeve:

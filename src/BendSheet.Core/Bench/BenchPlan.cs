@@ -48,7 +48,7 @@ public sealed record BenchPlan(
                 i + 1,
                 bend,
                 dials[i],
-                Pull: bend.Bend.Turn,
+                LearnedTool.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn),
                 tube.Bends[i],
                 Mark.Of(bend.Bend.Bender, step.Held, tube.Bends[i]),
                 turn + 1,

@@ -13,7 +13,7 @@ public readonly record struct BendPlace(Length Start, Length Middle, Length End)
 
 /// <summary>The still straight tube with the places of its bends, whatever the order they are made in.</summary>
 /// <param name="Bends">From end A.</param>
-/// <param name="DevelopedLength">Tube the finished line is made of: arcs times the tool's arc factor, and what the flares take up.</param>
+/// <param name="DevelopedLength">Tube the finished line is made of: arcs times the arc factor that is in force, and what the flares take up.</param>
 /// <param name="CutLength">What is cut off the roll: the developed length and the trim.</param>
 public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length DevelopedLength, Length CutLength)
 {
@@ -24,7 +24,7 @@ public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length Develo
         var reached = template.From.Takes;
         for (var i = 0; i < layout.Bends.Length; i++)
         {
-            var arc = layout.Bends[i].Bend.Bender.ArcFactor * layout.Bends[i].Arc;
+            var arc = LearnedTool.Of(layout.Bends[i].Bend.Bender, template.Tube).ArcFactor * layout.Bends[i].Arc;
             var start = reached + layout.Legs[i].StraightLeft;
             reached = start + arc;
             bends.Add(new(start, start + (0.5 * arc), reached));

@@ -24,7 +24,7 @@ public static class Fingerprint
         Add(text, template.Start.Position, template.Start.Direction, template.Start.Side, template.LiesOnCar);
         AddEnd(text, template.From);
         AddEnd(text, template.To);
-        AddBender(text, template.Bender);
+        AddBender(text, template.Bender, tube);
         foreach (var leg in template.Route.Legs)
         {
             Add(text, leg.Measured, leg.Habit);
@@ -33,7 +33,7 @@ public static class Fingerprint
         foreach (var bend in template.Route.Bends)
         {
             Add(text, bend.Turn, bend.Rotation, bend.Note, bend.FromTangent);
-            AddBender(text, bend.Bender);
+            AddBender(text, bend.Bender, tube);
         }
 
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
@@ -48,8 +48,14 @@ public static class Fingerprint
         }
     }
 
-    private static void AddBender(StringBuilder text, Bender bender) => Add(
-        text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor, bender.Room, bender.ClearBelow, bender.Body);
+    private static void AddBender(StringBuilder text, Bender bender, Tube tube)
+    {
+        Add(text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor, bender.Room, bender.ClearBelow, bender.Body);
+        foreach (var test in bender.Tests.Where(test => test.CountsFor(tube)))
+        {
+            Add(text, test.Got, test.Pull, test.Piece?.Length, test.Piece?.FirstLeg, test.Piece?.SecondLeg, test.Piece?.Habit, test.Piece?.OutsideDiameter);
+        }
+    }
 
     private static void Add(StringBuilder text, params ReadOnlySpan<object?> values)
     {

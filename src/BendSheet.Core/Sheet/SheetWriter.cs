@@ -132,7 +132,11 @@ public static class SheetWriter
             yield break;
         }
 
-        yield return "Pull angles are not corrected for springback (no test bends): check each angle before the next bend.";
+        foreach (var remark in ToolRemarks.Of(line.Template, line.Plan!))
+        {
+            yield return remark;
+        }
+
         if (line.Template.Tolerance is { } tolerance && TemplateError.AtEndB(line.Centreline!, tolerance) is { } error)
         {
             yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and {AngleNotation.Figure(tolerance.Rotate)} "

@@ -47,6 +47,16 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
             ?? (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
     }
 
+    /// <summary>
+    /// A small length that was reckoned, not to be measured off: millimetres to a tenth, or inches to a thousandth. Used where a half
+    /// millimetre would hide the difference that is spoken of.
+    /// </summary>
+    public string Fine(Length length)
+    {
+        var text = Imperial ? length.Inches.ToString("0.000", CultureInfo.InvariantCulture) : length.Millimetres.ToString("0.0", CultureInfo.InvariantCulture);
+        return (text.Any(digit => digit is >= '1' and <= '9') ? text : text.TrimStart('-')) + " " + Symbol;
+    }
+
     private static string MillimetreFigure(Length length)
     {
         var steps = RoundToWhole(length.Millimetres / MillimetreStep);

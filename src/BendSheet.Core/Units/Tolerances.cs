@@ -15,6 +15,12 @@ public static class Tolerances
     /// <summary>From this bend on the two legs have no common corner: domain rule, with room for the last digit of a typed 180.</summary>
     public static Angle NoCorner => Angle.FromDegrees(180 - 1e-9);
 
+    /// <summary>
+    /// Test bends no further apart than this count as one angle: a protractor on tube is read to half a degree, and a line through bends so
+    /// near to one another would point anywhere.
+    /// </summary>
+    public static Angle SameTestBend => Angle.FromDegrees(5);
+
     /// <summary>What a tape reading between two corners may be out by without anybody noticing: half a division at each end.</summary>
     public static Length TapeReading => Length.FromMillimetres(1);
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
 
@@ -43,6 +44,12 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// <summary>How far the tool itself reaches out from the middle of its former.</summary>
     public Length? Body { get; init; }
 
-    /// <summary>Tube used up by an arc, as a part of the arc's centreline length: 1 unless the tool was calibrated.</summary>
-    public double ArcFactor { get; init; } = 1;
+    /// <summary>
+    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for a
+    /// tube, test pieces counted, is <see cref="Bench.LearnedTool.ArcFactor"/>.
+    /// </summary>
+    public double? ArcFactor { get; init; }
+
+    /// <summary>Bends made to learn how far it has to be pulled and how much tube it takes up, in the order of the file.</summary>
+    public ImmutableArray<BenderTest> Tests { get; init; } = [];
 }

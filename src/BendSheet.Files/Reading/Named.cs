@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Yaml;
 
@@ -85,6 +86,15 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
 
         return null;
     }
+
+    /// <summary>All that could be read, in the order of the file.</summary>
+    public ImmutableArray<T> All => [.. _all.Select(entry => entry.Value).OfType<T>()];
+
+    /// <summary>The only one of the file, readable or not; null without a finding where there are none or several.</summary>
+    public T? OnlyOne => _all is [var only] ? only.Value : null;
+
+    /// <summary>The file has several, and only a name tells which is meant.</summary>
+    public bool HasSeveral => _all.Count > 1 && !_isSaidTwice;
 
     /// <summary>Whether the file has any, readable or not.</summary>
     public bool Any => _all.Count > 0;

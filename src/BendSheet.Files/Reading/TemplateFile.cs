@@ -3,6 +3,7 @@ using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -20,4 +21,8 @@ public sealed record TemplateFile(
     Paper Paper,
     ImmutableArray<LineTemplate> Lines,
     SourceLines Source,
-    ImmutableArray<Finding> Findings);
+    ImmutableArray<Finding> Findings)
+{
+    /// <summary>Every bender that could be read, in the order of the file, with its tests.</summary>
+    public ImmutableArray<Bender> Benders { get; init; } = [];
+}

@@ -57,10 +57,10 @@ public static class TemplateReader
         var notation = new LengthNotation(imperial, map.Choice("fractions", FractionChoices) ?? DefaultFractions);
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
-        var lines = Lines(map, context);
+        var (lines, benders) = Lines(map, context);
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
-        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines };
+        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines, Benders = unit is null ? [] : benders };
     }
 
     private static LengthUnit? Units(TypedMap map, FileContext context)
@@ -74,13 +74,13 @@ public static class TemplateReader
         return map.Choice("units", UnitChoices);
     }
 
-    private static ImmutableArray<LineTemplate> Lines(TypedMap map, FileContext context)
+    private static (ImmutableArray<LineTemplate> Lines, ImmutableArray<Bender> Benders) Lines(TypedMap map, FileContext context)
     {
         var tubes = new Named<Tube>("tube", "tubes", Vocabulary.Tube);
         var benders = new Named<Bender>("bender", "benders", Vocabulary.Bender);
         var fittings = new Named<Fitting>("fitting", "fittings", Vocabulary.Fitting);
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
-        benders.Read(map, WorkshopReader.Bender, shortForm: true, context);
+        benders.Read(map, (name, value, of) => WorkshopReader.Bender(name, value, tubes, of), shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
         var pieces = Pieces.Of(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
@@ -91,22 +91,22 @@ public static class TemplateReader
         if (!map.Has("lines"))
         {
             context.Report(FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
-            return [];
+            return ([], benders.All);
         }
 
         if (map.Value("lines") is not { } value)
         {
-            return [];
+            return ([], benders.All);
         }
 
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
                 value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {TypedMap.Kind(value)}"));
-            return [];
+            return ([], benders.All);
         }
 
-        return [.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, context), context)];
+        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, context), context)], benders.All);
     }
 
     private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)

@@ -24,7 +24,14 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 
     /// <summary>A bender.</summary>
     public static Vocabulary Bender { get; } = new(
-        "a bender", "{radius: 9/16 in}", ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body"], ["tests"]);
+        "a bender",
+        "{radius: 9/16 in}",
+        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "tests"],
+        []);
+
+    /// <summary>A test of a bender.</summary>
+    public static Vocabulary Test { get; } = new(
+        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"], []);
 
     /// <summary>A fitting.</summary>
     public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight"], []);
@@ -62,5 +69,5 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         []);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Fitting, Wire, Tolerance, Line, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Line, End, Start, Move, Row];
 }

@@ -42,7 +42,7 @@ internal static class WorkshopReader
     }
 
     /// <summary>A bender.</summary>
-    public static Bender? Bender(string name, YamlValue value, FileContext context)
+    public static Bender? Bender(string name, YamlValue value, Named<Tube> tubes, FileContext context)
     {
         if (TypedMap.Of(value, Vocabulary.Bender, context) is not { } map)
         {
@@ -58,7 +58,9 @@ internal static class WorkshopReader
         var room = map.Length("room", Range.PositiveLength);
         var below = map.Length("clear-below", Range.LengthOrZero);
         var body = map.Length("body", Range.PositiveLength);
-        if (map.Length("radius", Range.PositiveLength) is not { } radius)
+        var bentTo = map.Length("radius", Range.PositiveLength);
+        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, tubes, context).Read(list) : [];
+        if (bentTo is not { } radius)
         {
             if (!map.Has("radius") && !map.HasUnknownWord)
             {
@@ -76,10 +78,11 @@ internal static class WorkshopReader
             Grip = grip ?? Length.Zero,
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
-            ArcFactor = factor ?? 1,
+            ArcFactor = factor,
             Room = room,
             ClearBelow = below,
             Body = body,
+            Tests = tests,
         };
     }
 

@@ -1,6 +1,7 @@
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Tests.Bench;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Sheet;
@@ -44,6 +45,18 @@ public class FingerprintTests
         ["tool follow"] = line => line.OnTool(FullLine.Hand with { Follow = Lines.Mm(11) }),
         ["tool's largest bend"] = line => line.OnTool(FullLine.Hand with { LargestBend = Lines.Deg(120) }),
         ["arc factor"] = line => line.OnTool(FullLine.Hand with { ArcFactor = 1.02 }),
+        ["arc factor typed as 1"] = line => line.OnTool(FullLine.Hand with { ArcFactor = 1 }),
+        ["no arc factor typed"] = line => line.OnTool(FullLine.Hand with { ArcFactor = null }),
+        ["a test bend"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(93, 90)] }),
+        ["another pull"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(94, 90)] }),
+        ["another bend from it"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(93, 89)] }),
+        ["two test bends"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Pulled(93, 90), TestBends.Pulled(47, 45)] }),
+        ["a test piece"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103)] }),
+        ["its length"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 201, 103, 103)] }),
+        ["its first leg"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 104, 103)] }),
+        ["its second leg"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 104)] }),
+        ["its habit"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuringHabit.Along)] }),
+        ["its diameter"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuringHabit.Outside, 5)] }),
         ["tool of one bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = Lines.Bender(20, "big") } : bend),
         ["a leg"] = line => line.WithRows(row => row.Straight == Lines.Mm(60) ? row with { Straight = Lines.Mm(60.001) } : row),
         ["a bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Turn = Lines.Deg(30.001) } : bend),
@@ -94,6 +107,15 @@ public class FingerprintTests
             Bender = hand,
         };
         Assert.Equal(Of(FullLine.Template), Of(moved));
+    }
+
+    [Fact]
+    public void It_does_not_change_with_a_test_of_another_tube()
+    {
+        var test = TestBends.Pulled(93, 90);
+        var elsewhere = FullLine.Hand with { Tests = [test with { Tube = FullLine.Template.Tube with { Name = "other" } }] };
+        Assert.Equal(Of(FullLine.Template), Of(FullLine.Template.OnTool(elsewhere)));
+        Assert.NotEqual(Of(FullLine.Template), Of(FullLine.Template.OnTool(FullLine.Hand with { Tests = [test with { Tube = FullLine.Template.Tube }] })), StringComparer.Ordinal);
     }
 
     [Fact]

@@ -73,4 +73,16 @@ public class LengthNotationTests
         Assert.Equal("mm", Metric.Symbol);
         Assert.Equal("in", Metric.Other.Symbol);
     }
+
+    [Theory]
+    [InlineData(6.7375, "6.7 mm", "0.265 in")]
+    [InlineData(0.04, "0.0 mm", "0.002 in")]
+    [InlineData(-0.04, "0.0 mm", "-0.002 in")]
+    [InlineData(-0.004, "0.0 mm", "0.000 in")]
+    [InlineData(-0.26, "-0.3 mm", "-0.010 in")]
+    public void A_small_reckoned_length_keeps_its_tenths_or_thousandths(double millimetres, string metric, string imperial)
+    {
+        Assert.Equal(metric, new LengthNotation(Imperial: false, 32).Fine(Length.FromMillimetres(millimetres)));
+        Assert.Equal(imperial, new LengthNotation(Imperial: true, 32).Fine(Length.FromMillimetres(millimetres)));
+    }
 }

@@ -25,7 +25,7 @@ public class MutatedTemplateTests
         tubes: {main: {od: 3/16 in, wall: 0.028, material: steel, smallest-radius: 9.5 mm}, fuel: {od: 5/16}}
         benders:
           hand: {radius: 9/16 in, mark: middle, offset: -0.1, grip: 1/2, follow: 3/8, largest-bend: 180, arc-factor: 1.02, room: 36, clear-below: 6, body: 1 1/2}
-          small: {radius: 10 mm}
+          small: {radius: 10 mm, tests: [{pull: 93, got: 90, tube: main}, {pull: 47.5, included: 135}, {got: 90, length: 8, legs: [4 3/16, 4 3/16], measured: outside, tube: fuel}]}
         fittings: {an3: {flare: single 37, takes: 0.5 mm, slide-on: [{nut: 17 mm}, {sleeve: 9 mm}], straight: 35 mm}}
         wire: {diameter: 2.4 mm, radius: 4 mm}
         tolerance: {straight: 1 mm, bend: 1.5, rotate: 3}

@@ -139,7 +139,7 @@ public class TemplateReaderTests
         Assert.Equal(4.7625, line.Tube.OutsideDiameter.Millimetres, Same);
         Assert.Equal(0.7112, line.Tube.Wall!.Value.Millimetres, Same);
         var hand = line.Bender;
-        Assert.Equal(("hand", MarkPlace.Middle, 1.02), (hand.Name, hand.Mark, hand.ArcFactor));
+        Assert.Equal(("hand", MarkPlace.Middle, (double?)1.02), (hand.Name, hand.Mark, hand.ArcFactor));
         Assert.Equal((Mm(-2), Mm(12), Mm(10)), (hand.Offset, hand.Grip, hand.Follow));
         Assert.Equal(Angle.FromDegrees(180), hand.LargestBend);
         Assert.Equal(MeasuringHabit.Outside, line.Habit);

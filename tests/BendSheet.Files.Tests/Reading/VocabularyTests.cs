@@ -10,7 +10,6 @@ public class VocabularyTests
     private static readonly Dictionary<string, (string File, string Place)> Room = new(StringComparer.Ordinal)
     {
         ["the top of the file"] = (Top + "WORD: VALUE\n" + Line, "4:1"),
-        ["a bender"] = (Top.Replace("9/16 in", "9/16 in, WORD: VALUE", StringComparison.Ordinal) + Line, "3:27"),
         ["a line"] = (Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + "lines:\n  fl: {WORD: VALUE}\n", "5:8"),
     };
 

@@ -12,7 +12,8 @@ public static class LayoutLimits
     [
         .. LegTooShort.Check(layout),
         .. EndTooShort.Check(template, layout),
-        .. BendBeyondTool.Check(layout),
+        .. BendBeyondTool.Check(template, layout),
+        .. PullDoubtful.Check(template, layout),
         .. BendTooTight.Check(template, layout),
         .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),

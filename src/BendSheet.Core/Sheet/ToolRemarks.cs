@@ -1,0 +1,56 @@
+using System.Globalization;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>
+/// What a sheet says about how well its tools are known: whether pull angles are corrected for springback, and what the developed length
+/// rests on. Once where all tools of a line say the same, else once for each.
+/// </summary>
+internal static class ToolRemarks
+{
+    /// <summary>The remarks for a line with bends.</summary>
+    public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan)
+    {
+        var remarks = plan.Bends.GroupBy(bend => bend.Bender)
+            .Select(bends => (Tool: bends.Key.Name, Remark: RemarkOf(LearnedTool.Of(bends.Key, template.Tube), [.. bends])))
+            .GroupBy(tool => tool.Remark, tool => tool.Tool, StringComparer.Ordinal).ToList();
+        return remarks.Count == 1
+            ? [remarks[0].Key]
+            : remarks.Select(remark => $"{string.Join(", ", remark.Distinct(StringComparer.Ordinal))}: {remark.Key}");
+    }
+
+    private static string RemarkOf(LearnedTool tool, List<BenchBend> bends) => $"{PullRemark(tool.Springback, bends)} {LengthRemark(tool)}";
+
+    private static string PullRemark(Springback springback, List<BenchBend> bends)
+    {
+        if (springback.Law == SpringbackLaw.Unknown)
+        {
+            return "Pull angles are not corrected for springback (no test bends): check each angle before the next bend.";
+        }
+
+        var (from, to) = (AngleNotation.Figure(springback.Smallest), AngleNotation.Figure(springback.Largest));
+        var tested = string.Equals(from, to, StringComparison.Ordinal) ? $"at {to}" : $"from {from} to {to}";
+        var outside = bends.Where(bend => !springback.Covers(bend.Bend.Turn)).Select(bend => bend.Number.ToString(CultureInfo.InvariantCulture)).ToList();
+        var check = outside.Count switch
+        {
+            0 => ".",
+            1 => $"; bend {outside[0]} lies outside them: check its angle.",
+            _ => $"; bends {string.Join(", ", outside)} lie outside them: check their angles.",
+        };
+        return $"Pull angles are corrected for springback by {Count(springback.Tests.Length, "test bend")} {tested}{check}";
+    }
+
+    private static string LengthRemark(LearnedTool tool) => tool.Source switch
+    {
+        ArcFactorSource.Assumed => "The developed length assumes arc factor 1 (no test piece).",
+        ArcFactorSource.Learned => $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Count(tool.Gain!.Pieces.Length, "test piece")}.",
+        _ => $"The developed length has arc factor {Factor(tool.ArcFactor)} as typed.",
+    };
+
+    private static string Factor(double factor) => factor.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? string.Empty : "s")}");
+}
