@@ -34,8 +34,9 @@ public sealed record BenchPlan(
     /// <param name="layout">Without a straight below zero.</param>
     /// <param name="centreline">Of that layout.</param>
     /// <param name="tube">Its still straight tube.</param>
+    /// <param name="pulls">What the tool is pulled to, for each bend.</param>
     /// <param name="order">What is done after what.</param>
-    public static BenchPlan Of(LineTemplate template, RouteLayout layout, TubeCentreline centreline, StraightTube tube, OrderOfWork order)
+    public static BenchPlan Of(LineTemplate template, RouteLayout layout, TubeCentreline centreline, StraightTube tube, ImmutableArray<Angle> pulls, OrderOfWork order)
     {
         var dials = DialReading.Of(template.Route);
         var bends = new BenchBend[layout.Bends.Length];
@@ -48,7 +49,7 @@ public sealed record BenchPlan(
                 i + 1,
                 bend,
                 dials[i],
-                LearnedTool.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn),
+                pulls[i],
                 tube.Bends[i],
                 Mark.Of(bend.Bend.Bender, step.Held, tube.Bends[i]),
                 turn + 1,

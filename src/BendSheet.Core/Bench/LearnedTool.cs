@@ -26,11 +26,18 @@ public enum ArcFactorSource
 /// <param name="Source">Where it comes from.</param>
 public sealed record LearnedTool(Springback Springback, ToolGain? Gain, double ArcFactor, ArcFactorSource Source)
 {
+    private static LearnedTool Untested { get; } = new(Springback.Of([]), null, 1, ArcFactorSource.Assumed);
+
     /// <summary>The tool on a tube.</summary>
     /// <param name="bender">With its tests.</param>
     /// <param name="tube">Null asks for what holds for every tube.</param>
     public static LearnedTool Of(Bender bender, Tube? tube)
     {
+        if (bender.Tests.IsEmpty)
+        {
+            return bender.ArcFactor is { } known ? Untested with { ArcFactor = known, Source = ArcFactorSource.Typed } : Untested;
+        }
+
         var tests = bender.Tests.Where(test => test.CountsFor(tube)).ToList();
         var springback = Springback.Of(tests);
         var gain = ToolGain.Of(tests, bender.Radius);

@@ -4,6 +4,7 @@ using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench;
 
@@ -30,16 +31,17 @@ public sealed record SolvedLine(
         }
 
         findings = findings.AddRange(LayoutLimits.Of(template, layout));
-        if (layout.Legs.Any(leg => leg.StraightLeft < Units.Length.Zero))
+        if (layout.Legs.Any(leg => leg.StraightLeft < Length.Zero))
         {
             return new(template, layout, null, null, findings);
         }
 
         var centreline = TubeCentreline.Of(layout, template.Start);
         var tube = StraightTube.Of(template, layout);
-        var swings = new Swings(layout, tube, [.. layout.Bends.Select(bend => bend.Bend.Turn)]);
+        ImmutableArray<Angle> pulls = [.. layout.Bends.Select(bend => LearnedTool.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn))];
+        var swings = new Swings(layout, tube, pulls);
         var order = OrderPlanner.Find(template, layout, tube, swings);
-        var plan = BenchPlan.Of(template, layout, centreline, tube, order ?? OrderPlanner.FromA(layout, swings));
+        var plan = BenchPlan.Of(template, layout, centreline, tube, pulls, order ?? OrderPlanner.FromA(layout, swings));
         return new(
             template,
             layout,
