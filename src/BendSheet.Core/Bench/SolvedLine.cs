@@ -36,6 +36,11 @@ public sealed record SolvedLine(
 
         var centreline = TubeCentreline.Of(layout, template.Start);
         var plan = BenchPlan.Of(template, layout, centreline);
-        return new(template, layout, centreline, plan, [.. findings, .. MarkOffTube.Check(plan), .. HoldsAir.Check(template, layout, centreline)]);
+        return new(template, layout, centreline, plan, [
+            .. findings,
+            .. MarkOffTube.Check(plan),
+            .. HoldsAir.Check(template, layout, centreline),
+            .. TubeAgainstItself.Check(template, layout, centreline),
+        ]);
     }
 }
