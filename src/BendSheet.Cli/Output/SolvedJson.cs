@@ -67,6 +67,7 @@ public static class SolvedJson
         }
 
         json.WriteEndArray();
+        WriteNumbers(json, "clips", line.Clips?.Clips.Select(clip => (Length?)clip.Mark) ?? []);
         WriteFindings(json, line.Findings);
         json.WriteEndObject();
     }

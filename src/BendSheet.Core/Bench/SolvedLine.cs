@@ -19,6 +19,9 @@ public sealed record SolvedLine(
     BenchPlan? Plan,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>Where its clips go; null where the file asks for none.</summary>
+    public ClipPlan? Clips { get; private init; }
+
     /// <summary>Template → layout → centreline → plan, and at each stage what does not hold.</summary>
     public static SolvedLine Of(LineTemplate template)
     {
@@ -36,11 +39,17 @@ public sealed record SolvedLine(
 
         var centreline = TubeCentreline.Of(layout, template.Start);
         var plan = BenchPlan.Of(template, layout, centreline);
+        var clips = ClipPlan.Of(template, layout);
         return new(template, layout, centreline, plan, [
             .. findings,
             .. MarkOffTube.Check(plan),
             .. HoldsAir.Check(template, layout, centreline),
             .. TubeAgainstItself.Check(template, layout, centreline),
-        ]);
+            .. ClipsFarApart.Check(template),
+            .. NoPlaceForClip.Check(template, clips),
+        ])
+        {
+            Clips = clips,
+        };
     }
 }

@@ -44,10 +44,13 @@ public static class SheetWriter
             [.. Checks(template.Route, centreline, notation)],
             EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
             AxesInWords(template),
-            Strip.Of(template, plan),
+            Strip.Of(template, plan) with { Clips = [.. line.Clips?.Clips.Select(clip => clip.Mark) ?? []] },
             centreline,
             template.Tube.OutsideDiameter,
-            notation);
+            notation)
+        {
+            Clips = [.. ClipWords.Of(template, line.Clips, notation)],
+        };
     }
 
     private static BendRow RowOf(BenchBend bend, LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
