@@ -32,6 +32,7 @@ internal static class LineSheet
             Paragraph.Heading("Order of work"),
             .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, width)),
             .. CheckList.Of(sheet, measure, width),
+            .. Clips(sheet, measure, width),
             .. CautionList.Of(measure, width),
         ];
         var left = height - before.Sum(block => block.Height) - after.Sum(block => block.Height);
@@ -44,6 +45,10 @@ internal static class LineSheet
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
         ? []
         : [Paragraph.Heading("Read first, with the cautions at the end of the sheet"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
+
+    private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) => sheet.Clips.IsEmpty
+        ? []
+        : [Paragraph.Heading("Clips (triangles below the straight tube)"), .. sheet.Clips.SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width))];
 
     private static IReadOnlyList<(Block Block, double Top)> Under(Block head, IReadOnlyList<(Block Block, double Top)> blocks) =>
         [(head, 0), .. blocks.Select(placed => (placed.Block, placed.Top + head.Height))];

@@ -50,6 +50,26 @@ public class PrintedSheetsTests
         Assert.Contains("2175.5629/32in176.0A45°cw90°30°30°182.0220mm", text, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Clips_stand_in_words_on_the_page_and_as_triangles_at_their_places_below_the_straight_tube()
+    {
+        var content = Printed.Contents(Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60, hole: 5.5}\nlines:", StringComparison.Ordinal))[0];
+        var pages = Printed.Pages(PrintedSheets.Of([content], Paper.A4));
+        var page = pages[0];
+        Assert.Equal(2, content.Clips.Length);
+        Assert.All(content.Clips, words => Assert.Contains(Printed.WithoutBlanks(words), Printed.Text(pages), StringComparison.Ordinal));
+
+        // The type area less the room for the letters at both ends is the whole tube. A triangle's two slanting sides begin at its tip.
+        const double EndRoom = 7;
+        var width = (page.Width / PointsPerMm) - (2 * (MarginMm + EndRoom));
+        var starts = page.Paths.SelectMany(path => path).SelectMany(path => path.Commands).OfType<UglyToad.PdfPig.Core.PdfSubpath.Line>()
+            .Where(line => Math.Abs(Math.Abs(line.To.X - line.From.X) - (0.9 * PointsPerMm)) < 0.01 && Math.Abs(line.From.Y - line.To.Y - (1.44 * PointsPerMm)) < 0.01)
+            .Select(line => line.From.X / PointsPerMm).Order().ToList();
+        var places = content.Strip.Clips.Select(place => MarginMm + EndRoom + (place / content.Strip.Length * width)).ToList();
+        Assert.Equal(2 * places.Count, starts.Count);
+        Assert.All(places.SelectMany(place => new[] { place, place }).Zip(starts), pair => Assert.Equal(pair.First, pair.Second, 0.01));
+    }
+
     public static TheoryData<string, Paper> Demanding()
     {
         var longWord = new string('W', 90);

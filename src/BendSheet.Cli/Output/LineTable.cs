@@ -51,6 +51,11 @@ public static class LineTable
             text.Append(Gap).Append("! ").Append(remark).Append('\n');
         }
 
+        if (!sheet.Clips.IsEmpty)
+        {
+            text.Append(Gap).AppendJoin(' ', sheet.Clips).Append('\n');
+        }
+
         text.Append(Gap).Append("Check: ")
             .AppendJoin("; ", sheet.Checks.Select(check => $"{check.From} to {check.To} {check.Distance.Main}"))
             .Append(". Box over the outside, X × Y × Z: ").Append(sheet.Envelope).Append(" (").Append(sheet.Axes).Append(").\n");

@@ -74,6 +74,7 @@ public static class SolvedJson
         }
 
         json.WriteEndArray();
+        WriteNumbers(json, "clips", line.Clips?.Clips.Select(clip => (Length?)clip.Mark) ?? []);
         WriteFindings(json, line.Findings);
         json.WriteEndObject();
     }

@@ -21,6 +21,9 @@ public sealed record SolvedLine(
     BenchPlan? Plan,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>Where its clips go; null where the file asks for none.</summary>
+    public ClipPlan? Clips { get; private init; }
+
     /// <summary>Template → layout → centreline → plan, and at each stage what does not hold.</summary>
     public static SolvedLine Of(LineTemplate template)
     {
@@ -42,6 +45,7 @@ public sealed record SolvedLine(
         var swings = new Swings(layout, tube, pulls);
         var order = OrderPlanner.Find(template, layout, tube, swings);
         var plan = BenchPlan.Of(template, layout, centreline, tube, pulls, order ?? OrderPlanner.FromA(layout, swings));
+        var clips = ClipPlan.Of(template, layout, tube);
         return new(
             template,
             layout,
@@ -51,6 +55,12 @@ public sealed record SolvedLine(
                 .. findings,
                 .. order is null ? NoOrder.Why(template, layout, tube, swings) : NoRoom.Check(template, plan, swings),
                 .. HoldsAir.Check(template, layout, centreline),
-            ]);
+                .. TubeAgainstItself.Check(template, layout, centreline),
+                .. ClipsFarApart.Check(template),
+                .. NoPlaceForClip.Check(template, clips),
+            ])
+        {
+            Clips = clips,
+        };
     }
 }

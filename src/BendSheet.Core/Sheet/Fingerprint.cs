@@ -22,6 +22,7 @@ public static class Fingerprint
         Add(text, template.Wire.Diameter, template.Wire.Radius);
         Add(text, template.Tolerance?.Straight, template.Tolerance?.Bend, template.Tolerance?.Rotate);
         Add(text, template.Start.Position, template.Start.Direction, template.Start.Side, template.LiesOnCar);
+        Add(text, template.Clips?.Every, template.Clips?.FromEnds, template.Clips?.Hole);
         AddEnd(text, template.From);
         AddEnd(text, template.To);
         AddBender(text, template.Bender, tube);

@@ -52,7 +52,11 @@ public sealed record SheetContent(
     Strip Strip,
     TubeCentreline Shape,
     Length TubeDiameter,
-    LengthNotation Notation);
+    LengthNotation Notation)
+{
+    /// <summary>How many clips hold it, and where.</summary>
+    public ImmutableArray<string> Clips { get; init; } = [];
+}
 
 /// <summary>A length as it is printed.</summary>
 /// <param name="Main">In the file's unit, with the unit.</param>

@@ -46,10 +46,13 @@ public static class SheetWriter
             LeversInWords(plan, notation),
             EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
             AxesInWords(template),
-            Strip.Of(template, plan, notation),
+            Strip.Of(template, plan, notation) with { Clips = [.. line.Clips?.Clips.Select(clip => clip.Mark) ?? []] },
             centreline,
             template.Tube.OutsideDiameter,
-            notation);
+            notation)
+        {
+            Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
+        };
     }
 
     private static IEnumerable<BendRow> Rows(LineTemplate template, BenchPlan plan, LengthNotation notation)
@@ -110,7 +113,7 @@ public static class SheetWriter
             (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
     }
 
-    private static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
+    internal static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
 
     private static string DatumInWords(BenchPlan plan) =>
         $"Marks count from {DatumName(plan)}. +/−: a little more/less.";

@@ -23,6 +23,9 @@ public sealed record Strip(
     bool FlaredB,
     Length Trim)
 {
+    /// <summary>Middles of the clips.</summary>
+    public ImmutableArray<Length> Clips { get; init; } = [];
+
     /// <summary>The strip of a planned line.</summary>
     public static Strip Of(LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
         plan.CutLength,

@@ -38,6 +38,9 @@ public sealed record LineTemplate(
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }
 
+    /// <summary>How it is to be held along its way, where the file says so.</summary>
+    public Clipping? Clips { get; init; }
+
     /// <summary>How well the template was measured, where the file says so.</summary>
     public MeasuringTolerance? Tolerance { get; init; }
 

@@ -13,9 +13,10 @@ namespace BendSheet.Files.Reading;
 /// <param name="pieces">The templates that rows may use.</param>
 /// <param name="wire">The template's wire; null where it was typed and cannot be read.</param>
 /// <param name="tolerance">How well the templates were measured.</param>
+/// <param name="clips">How lines that do not say it themselves are held.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, FileContext context)
+    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
     private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side"];
@@ -56,6 +57,7 @@ internal sealed class LineReader(
         var from = End(map, "from");
         var to = End(map, "to");
         var made = map.Choice("made", YesOrNo.Choices);
+        var held = map.Has("clips") ? ClipsReader.Read(map, context) : clips;
         var route = new LineRouteReader(benders, pieces, context).Read(map, entry.Key, bender);
         if (map.HasLaterWord || map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null))
         {
@@ -64,7 +66,7 @@ internal sealed class LineReader(
 
         var line = tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false };
+            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false, Clips = held };
         return line is not null && WireIsKnown(map, line) ? line : null;
     }
 
@@ -75,6 +77,7 @@ internal sealed class LineReader(
             LiesOnCar = route.LiesOnCar,
             Taped = route.Taped,
             Tolerance = tolerance,
+            Clips = clips,
         };
 
     /// <summary>A line that is the mirror image of another one, but for what it says itself.</summary>
@@ -94,9 +97,10 @@ internal sealed class LineReader(
         var from = map.Has("from") ? End(map, "from") : other.From with { At = null };
         var to = map.Has("to") ? End(map, "to") : other.To with { At = null };
         var made = map.Choice("made", YesOrNo.Choices);
+        var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
         return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
-            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false };
+            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false, Clips = held };
     }
 
     private T? Chosen<T>(TypedMap map, string word, Named<T> named, YamlEntry entry)

@@ -16,6 +16,9 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>A length of something that is there.</summary>
     public static Range PositiveLength { get; } = new(0, Longest, true, "must be above 0 and at most 100 m");
 
+    /// <summary>Clips nearer to each other than this would touch.</summary>
+    public static Range ClipSpacing { get; } = new(20, Longest, false, "must be at least 20 mm, and at most 100 m");
+
     /// <summary>A length to either side.</summary>
     public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be at most 100 m, either way");
 

@@ -85,6 +85,7 @@ public static class TemplateReader
         var pieces = Pieces.Of(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
         var tolerance = MeasuringReader.Tolerance(map, context);
+        var clips = ClipsReader.Read(map, context);
         RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
         RequireOne(map, benders.Any, "bender", Vocabulary.Bender, context);
 
@@ -106,7 +107,7 @@ public static class TemplateReader
             return ([], benders.All);
         }
 
-        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, context), context)], benders.All);
+        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, context), context)], benders.All);
     }
 
     private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)

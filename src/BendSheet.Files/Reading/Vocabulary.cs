@@ -16,7 +16,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary File { get; } = new(
         "the top of the file",
         "units: mm",
-        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "templates", "lines"],
+        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "lines"],
         ["stock"]);
 
     /// <summary>A tube.</summary>
@@ -46,8 +46,11 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "made"],
+        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "made"],
         ["checks"]);
+
+    /// <summary>How a line is held.</summary>
+    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"], []);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"], []);
@@ -69,5 +72,5 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         []);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Line, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Line, End, Start, Move, Row];
 }

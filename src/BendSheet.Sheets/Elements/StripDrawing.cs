@@ -18,6 +18,7 @@ internal static class StripDrawing
     private const double BubbleRadius = 2.4;
     private const double BubbleRow = (2 * BubbleRadius) + 0.6;
     private const double LabelGap = 1.5;
+    private const double ClipSize = 0.9;
 
     /// <summary>More rows would take the page from what matters more.</summary>
     private const int MostRows = 4;
@@ -110,6 +111,11 @@ internal static class StripDrawing
         }
 
         canvas.Box(a, top, b - a, TubeHeight);
+        foreach (var clip in strip.Clips)
+        {
+            DrawClip(canvas, at(clip), top + TubeHeight);
+        }
+
         DrawHardware(canvas, strip.HardwareA, at, piece => piece, middle);
         DrawHardware(canvas, strip.HardwareB, at, piece => strip.Length - piece, middle);
         if (strip.FlaredA)
@@ -142,6 +148,14 @@ internal static class StripDrawing
             canvas.Box(Math.Min(inner, outer), middle - (height / 2), Math.Abs(inner - outer), height, Canvas.Medium);
             reached += piece.Length;
         }
+    }
+
+    /// <summary>A triangle that points at the tube from below, in the room above the labels.</summary>
+    private static void DrawClip(Canvas canvas, double x, double bottom)
+    {
+        canvas.Line(x, bottom, x - ClipSize, bottom + (1.6 * ClipSize));
+        canvas.Line(x, bottom, x + ClipSize, bottom + (1.6 * ClipSize));
+        canvas.Line(x - ClipSize, bottom + (1.6 * ClipSize), x + ClipSize, bottom + (1.6 * ClipSize));
     }
 
     private static void DrawFlare(Canvas canvas, double end, double outer, double top)

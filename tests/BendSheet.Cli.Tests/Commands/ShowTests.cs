@@ -15,6 +15,14 @@ public class ShowTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task I_see_how_many_clips_and_where()
+    {
+        var ran = await Run("show", Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines:\n  a: {clips: {every: 300, from-ends: 60}, rows: [{straight: 420}]}\n"));
+        Assert.Contains(
+            "\n  2 clips, at most 300.0 mm apart. Middles from the cut end of A, to be marked with the bends: 60.0, 360.0 mm.\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task I_see_every_line_when_I_name_none()
     {
         var ran = await Run("show", Typed(CarFiles.Sound));

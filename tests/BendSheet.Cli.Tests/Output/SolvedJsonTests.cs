@@ -10,7 +10,7 @@ public class SolvedJsonTests : AtTheTerminal
         var (_, json) = await Show(CarFiles.LegTooShort);
         Assert.Equal("project lines findings", Names(json));
         var line = json.GetProperty("lines")[0];
-        Assert.Equal("name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst findings", Names(line));
+        Assert.Equal("name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips findings", Names(line));
         Assert.Equal(
             "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever", Names(line.GetProperty("bends")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("findings")[0]));
@@ -46,6 +46,14 @@ public class SolvedJsonTests : AtTheTerminal
 
         // The rest of the tube turns about the end of the bend.
         Assert.Equal(65 * Math.PI / 180, bend.GetProperty("lever").GetDouble(), 9);
+    }
+
+    [Fact]
+    public async Task Clips_are_places_on_the_straight_tube_from_the_cut_end_of_A()
+    {
+        var (_, json) = await Show("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nclips: {every: 300, from-ends: 60}\nlines:\n  a: [{straight: 420}]\n  b: {mirror: a, clips: none}\n");
+        Assert.Equal([60, 360], Figures(json.GetProperty("lines")[0].GetProperty("clips")));
+        Assert.Empty(json.GetProperty("lines")[1].GetProperty("clips").EnumerateArray());
     }
 
     [Fact]

@@ -24,6 +24,10 @@ public class FingerprintTests
         ["tolerance of bends"] = line => line with { Tolerance = line.Tolerance! with { Bend = Lines.Deg(2) } },
         ["tolerance of rotations"] = line => line with { Tolerance = line.Tolerance! with { Rotate = Lines.Deg(2) } },
         ["no tolerance"] = line => line with { Tolerance = null },
+        ["clips"] = line => line with { Clips = Clips },
+        ["spacing of clips"] = line => line with { Clips = Clips with { Every = Lines.Mm(301) } },
+        ["clips from the ends"] = line => line with { Clips = Clips with { FromEnds = Lines.Mm(61) } },
+        ["holes for clips"] = line => line with { Clips = Clips with { Hole = null } },
         ["where A goes"] = line => line with { From = line.From with { At = "rear tee" } },
         ["where B goes"] = line => line with { To = line.To with { At = "rear tee" } },
         ["trim"] = line => line with { To = line.To with { Trim = Lines.Mm(26) } },
@@ -124,6 +128,8 @@ public class FingerprintTests
         Assert.Matches("^[0-9a-f]{6}$", Of(FullLine.Template));
         Assert.Equal(Of(FullLine.Template), FullLine.Content(FullLine.Template).Fingerprint);
     }
+
+    private static Clipping Clips => new(Lines.Mm(300), Lines.NameAt, Lines.Mm(60), Lines.Mm(5.5));
 
     private static string Of(LineTemplate template) => Fingerprint.Of(template, "Finch", FullLine.Metric);
 

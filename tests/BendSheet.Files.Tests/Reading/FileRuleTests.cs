@@ -14,7 +14,7 @@ public class FileRuleTests
     public static TheoryData<string, string, string, string> Cases { get; } = new()
     {
         // Words
-        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `templates`, `lines`" },
+        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `lines`" },
         { Top + "projekt: Finch\n" + Line, "4:1", "unknown-word", "`projekt` is not a word for the top of the file: did you mean `project`?" },
         { Rows("{straigth: 120}"), "6:8", "unknown-word", "`straigth` is not a word for a row: did you mean `straight`?" },
         { Rows("{straight: 120, angle: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word", "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `use`, `reverse`, `mirror`, `offset`, `run`, `saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`" },
@@ -22,8 +22,8 @@ public class FileRuleTests
         { Top.Replace("od:", "diameter:", StringComparison.Ordinal) + Line, "2:8", "unknown-word", "`diameter` is not a word for a tube: it may have `od`, `wall`, `material`, `smallest-radius`" },
         { Top + "line:\n  fl:\n    - {straight: 80}\n", "4:1", "unknown-word", "did you mean `lines`?" },
         { Top + Line + "  fr: {miror: fl}\n", "8:8", "unknown-word", "did you mean `mirror`?" },
-        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `templates`, `lines`" },
-        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `made` there" },
+        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `lines`" },
+        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `clips`, `made` there" },
 
         // Routes in other forms
         { Top + Line + "  fr: {mirror: fll}\n", "8:16", "unknown-name", "there is no line called `fll` to mirror: did you mean `fl`?" },
@@ -74,6 +74,16 @@ public class FileRuleTests
         { Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + Line, "5:3", "missing-word", "add `tube:` with one of `a`, `b`" },
         { LongLine("measured: outside"), "6:5", "missing-word", "needs the wire's diameter: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },
         { LongLine("measured: along"), "6:5", "missing-word", "needs the wire's own bend radius to its centreline: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },
+
+        // Clips
+        { LongLine("clips: {from-ends: 60}"), "6:12", "missing-word", "clips need the longest way between two of them: add `every`, such as `clips: {every: 300 mm}`" },
+        { LongLine("clips: {evry: 300}"), "6:13", "unknown-word", "did you mean `every`?" },
+        { LongLine("clips: 300"), "6:12", "wrong-kind", "`clips` is written as words with values, such as `{every: 300 mm}`, and this is `300`" },
+        { LongLine("clips:"), "6:5", "missing-word", "`clips` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out" },
+        { LongLine("clips: {every: 19}"), "6:20", "out-of-range", "`every: 19` cannot be: it must be at least 20 mm, and at most 100 m" },
+        { LongLine("clips: {every: 300, from-ends: 301}"), "6:25", "out-of-range", "make it smaller, or leave it out for half of `every`" },
+        { LongLine("clips: {every: 300, hole: 0}"), "6:31", "out-of-range", "it must be above 0 and at most 100 m" },
+        { Top + "clips: {every: often}\n" + Line, "4:16", "unreadable-length", "write a number, such as `310`, `310 mm` or `12 5/16 in`" },
 
         // Kinds
         { "- {straight: 80}\n", "1:1", "wrong-kind", "the top of the file is written as words with values, such as `units: mm`, and this is a list" },

@@ -1,3 +1,4 @@
+using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
@@ -7,11 +8,12 @@ namespace BendSheet.Core.Tests.Bench.Limits;
 public class SpreadChangedTests
 {
     [Fact]
-    public void A_full_turn_does_not_spread_its_legs() => OneFinding.None(Line(360, wireRadius: 4));
+    public void A_full_turn_does_not_spread_its_legs() =>
+        Assert.DoesNotContain(SolvedLine.Of(Line(360, wireRadius: 4)).Findings, finding => finding.Rule == SpreadChanged.Rule);
 
     [Fact]
     public void Three_quarters_of_a_turn_spread_by_the_chord() => OneFinding.Is(
-        Line(270, wireRadius: 4),
+        Line(270, wireRadius: 4, leg: 8),
         Severity.Warning,
         SpreadChanged.Rule,
         Lines.TurnAt(0),
@@ -51,6 +53,6 @@ public class SpreadChangedTests
     [Fact]
     public void A_bend_with_a_corner_moves_its_tangent_points_not_its_legs() => OneFinding.None(Line(120, wireRadius: 4));
 
-    private static LineTemplate Line(double turn, double wireRadius) =>
-        Lines.Of(Lines.Bender(15), [100, 100], (0, turn)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(wireRadius)) };
+    private static LineTemplate Line(double turn, double wireRadius, double leg = 100) =>
+        Lines.Of(Lines.Bender(15), [leg, leg], (0, turn)) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(wireRadius)) };
 }

@@ -1,0 +1,162 @@
+namespace BendSheet.Core.Bench;
+
+/// <summary>Where a clip may stand. Millimetres along the finished tube from the finished end A.</summary>
+internal readonly record struct FreePlace(double From, double To)
+{
+    /// <summary>The place in it that is nearest to the one wanted.</summary>
+    public double NearestTo(double wanted) => Math.Clamp(wanted, From, To);
+}
+
+/// <summary>
+/// Spreads clips over the free places: first and last as near to where they are wanted as can be; between them as few as can be; then the
+/// longest way between two as short as can be; then each as near to even spacing as that leaves room for. All in millimetres.
+/// </summary>
+internal static class ClipPlaces
+{
+    private const double Noise = 1e-9;
+
+    /// <summary>The places, from end A.</summary>
+    /// <param name="free">Where clips may stand, from end A, apart from each other.</param>
+    /// <param name="length">Of the finished tube.</param>
+    /// <param name="every">The longest way between two.</param>
+    /// <param name="fromEnds">Wanted for the first and the last.</param>
+    public static List<double> Of(List<FreePlace> free, double length, double every, double fromEnds)
+    {
+        if (free.Count == 0)
+        {
+            return [];
+        }
+
+        var first = Nearest(Within(free, 0, every), fromEnds) ?? Nearest(free, fromEnds)!.Value;
+        var last = Nearest(Within(free, length - every, length), length - fromEnds) ?? Nearest(free, length - fromEnds)!.Value;
+        if (length - (2 * fromEnds) <= Noise || last - first <= Noise)
+        {
+            var only = Nearest(free, length / 2)!.Value;
+            if (last == first || (only <= every && length - only <= every))
+            {
+                return [only];
+            }
+
+            (first, last) = (Math.Min(first, last), Math.Max(first, last));
+        }
+
+        var places = new List<double>();
+        var run = new List<FreePlace>();
+        foreach (var place in Within(free, first, last))
+        {
+            // Over a longer way than the clips may be apart, the nearest that can be done is a clip on each side.
+            if (run.Count > 0 && place.From - run[^1].To > every + Noise)
+            {
+                places.AddRange(Run(run, every));
+                run.Clear();
+            }
+
+            run.Add(place);
+        }
+
+        places.AddRange(Run(run, every));
+
+        // The clip beside a coil does as the first or the last one too, where it stands hardly further from the end.
+        if (places is [var a, var besideA, var beyondA, ..] && beyondA - besideA > every + Noise && besideA - a < fromEnds / 2 && besideA <= every)
+        {
+            places.RemoveAt(0);
+        }
+
+        if (places is [.., var beyondB, var besideB, var b] && besideB - beyondB > every + Noise && b - besideB < fromEnds / 2 && length - besideB <= every)
+        {
+            places.RemoveAt(places.Count - 1);
+        }
+
+        return places;
+    }
+
+    /// <summary>From the first place to the last one of a run in which no step need be longer than wanted.</summary>
+    private static List<double> Run(List<FreePlace> free, double every)
+    {
+        var start = free[0].From;
+        var end = free[^1].To;
+        if (end - start <= Noise)
+        {
+            return [start];
+        }
+
+        var between = Steps(free, every)!.Value - 1;
+        var step = ShortestStep(free, between, every);
+
+        // What each clip must at least reach, or those behind it would not.
+        var atLeast = new double[between + 2];
+        atLeast[^1] = end;
+        for (var i = between; i >= 1; i--)
+        {
+            atLeast[i] = free.First(place => place.To >= atLeast[i + 1] - step - Noise).NearestTo(atLeast[i + 1] - step);
+        }
+
+        var places = new List<double> { start };
+        for (var i = 1; i <= between; i++)
+        {
+            var even = start + (i * (end - start) / (between + 1));
+            places.Add(Nearest(Within(free, atLeast[i], Math.Max(atLeast[i], places[^1] + step)), even) ?? atLeast[i]);
+        }
+
+        return [.. places, end];
+    }
+
+    /// <summary>The shortest longest step with which so many clips between the first and the last will do.</summary>
+    private static double ShortestStep(List<FreePlace> free, int between, double every)
+    {
+        bool Does(double step) => Steps(free, step) is { } steps && steps <= between + 1;
+
+        var tooShort = (free[^1].To - free[0].From) / (between + 1);
+        if (Does(tooShort))
+        {
+            return tooShort;
+        }
+
+        var enough = every;
+        while (enough - tooShort > Noise)
+        {
+            var middle = (tooShort + enough) / 2;
+            (tooShort, enough) = Does(middle) ? (tooShort, middle) : (middle, enough);
+        }
+
+        return enough;
+    }
+
+    /// <summary>Steps from the first place to the last one, each as long as it may be, which takes the fewest; null where a step leads nowhere.</summary>
+    private static int? Steps(List<FreePlace> free, double step)
+    {
+        var at = free[0].From;
+        var end = free[^1].To;
+        var place = 0;
+        for (var steps = 1; ; steps++)
+        {
+            var reach = at + step + Noise;
+            if (reach >= end)
+            {
+                return steps;
+            }
+
+            while (place + 1 < free.Count && free[place + 1].From <= reach)
+            {
+                place++;
+            }
+
+            var next = Math.Min(reach - Noise, free[place].To);
+            if (next <= at + Noise)
+            {
+                return null;
+            }
+
+            at = next;
+        }
+    }
+
+    private static List<FreePlace> Within(List<FreePlace> free, double from, double to) =>
+    [
+        .. free.Where(place => place.To >= from && place.From <= to).Select(place => new FreePlace(Math.Max(place.From, from), Math.Min(place.To, to))),
+    ];
+
+    /// <summary>The place nearest to the one wanted; of two the one nearer to A. Null where there is none.</summary>
+    private static double? Nearest(List<FreePlace> free, double wanted) =>
+        free.Count == 0 ? null : free.Select(place => place.NearestTo(wanted)).MinBy(place => Math.Abs(place - wanted));
+}

@@ -1,0 +1,11 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Workshop;
+
+/// <summary>How a line is to be held along its way.</summary>
+/// <param name="Every">No more than this along the tube between two clips.</param>
+/// <param name="EveryAt">Where that was typed.</param>
+/// <param name="FromEnds">The first and the last clip stand as near to this from the finished ends as there is room for them.</param>
+/// <param name="Hole">What to drill for each clip's fastener, where the file says so.</param>
+public sealed record Clipping(Length Every, SourcePosition EveryAt, Length FromEnds, Length? Hole);

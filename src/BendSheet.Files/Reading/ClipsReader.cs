@@ -1,0 +1,43 @@
+using BendSheet.Core.Workshop;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads how lines are held: at the top of a file for all of them, or in a line for that one.</summary>
+internal static class ClipsReader
+{
+    /// <summary>Takes the top's clips out again for one line.</summary>
+    private const string None = "none";
+
+    /// <summary>What <c>clips</c> says in a map; null where it says none, and after findings that leave it incomplete.</summary>
+    public static Clipping? Read(TypedMap map, FileContext context)
+    {
+        if (map.Value("clips") is not { } value
+            || value is YamlText { Text: None }
+            || TypedMap.Of(value, Vocabulary.Clips, context) is not { } clips)
+        {
+            return null;
+        }
+
+        var every = clips.Length("every", Range.ClipSpacing);
+        var fromEnds = clips.Length("from-ends", Range.LengthOrZero);
+        var hole = clips.Length("hole", Range.PositiveLength);
+        if (!clips.Has("every"))
+        {
+            clips.ReportMissing($"clips need the longest way between two of them: add `every`, such as `clips: {Vocabulary.Clips.Example}`");
+        }
+
+        if (every is not { } spacing)
+        {
+            return null;
+        }
+
+        if (fromEnds > spacing)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                clips.PositionOf("from-ends"), "`from-ends` is more than `every`, so that the ends would hang free for longer than the rest: make it smaller, or leave it out for half of `every`"));
+        }
+
+        return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole);
+    }
+}
