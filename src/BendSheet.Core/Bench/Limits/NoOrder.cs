@@ -101,7 +101,7 @@ public static class NoOrder
                 var bender = layout.Bends[i].Bend.Bender;
                 return Rule.Error(
                     layout.Bends[i].Bend.TurnAt,
-                    $"bend {i + 1} finds no room in any order: it has {FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and {FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
+                    $"bend {i + 1} finds no room in any order that works outwards from one bend: it has {FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and {FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
                     + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and {FindingFigures.UpMm(Swept(task, i))} on the side that is swept: move the bends apart, or use a tool that needs less");
             }
         }
