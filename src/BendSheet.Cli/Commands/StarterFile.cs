@@ -18,6 +18,9 @@ internal static class StarterFile
         bender:
           radius: 9/16 in             # of your own tool, to the tube's centreline: measure it on a test bend
           mark: start                 # what the tool's own line stands over: start or middle of the bend
+          # grip: 12                  # straight tube the tool needs where it holds
+          # follow: 10                # straight tube it needs where it sweeps
+          # tests: [{pull: 93, got: 90}]   # bends tried on scraps: `bendsheet learn FILE` says how to make them
           # tests: [{pull: 93, got: 90}]    # pulled to, and came back to: `bendsheet learn FILE` says how to make a test
 
         fittings:
@@ -31,6 +34,7 @@ internal static class StarterFile
 
         lines:
           front-left:
+            # clips: {every: 300, from-ends: 60}
             from: {at: master cylinder, fitting: nut-and-sleeve}
             to: {at: hose bracket, fitting: nut-and-sleeve}
             measured: corner          # centreline corner to corner; or straight, outside, inside, along
