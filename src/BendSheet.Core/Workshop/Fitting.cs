@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Workshop;
@@ -63,6 +64,9 @@ public sealed record Fitting(string Name, Flare Flare, Length Takes, ImmutableAr
     /// <summary>Where the flare was typed.</summary>
     public SourcePosition FlareAt { get; init; }
 
+    /// <summary>The nut's thread, where the file says it.</summary>
+    public ScrewThread? Thread { get; init; }
+
     /// <summary>All that is slid on, end to end.</summary>
     public Length SlideOnLength => SlideOns.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length);
 
@@ -78,6 +82,9 @@ public sealed record LineEnd(string? At, Fitting? Fitting, Length Trim)
 {
     /// <summary>An end that the file says nothing about.</summary>
     public static LineEnd Unknown { get; } = new(null, null, Length.Zero);
+
+    /// <summary>The port that <see cref="At"/> leads to; null where it is only words.</summary>
+    public PortPlace? Port { get; init; }
 
     /// <summary>Tube used up by this end's flare.</summary>
     public Length Takes => Fitting?.Takes ?? Length.Zero;

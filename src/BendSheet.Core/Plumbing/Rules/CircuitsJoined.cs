@@ -1,0 +1,19 @@
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Core.Plumbing.Rules;
+
+/// <summary>Two circuits are there so that one still brakes when the other has lost its fluid; joined, both lose it.</summary>
+public static class CircuitsJoined
+{
+    /// <summary>The rule.</summary>
+    public static Rule Rule { get; } = new("circuits-joined", RuleSubject.Making, "Joined circuits lose their fluid together, and then nothing brakes.");
+
+    /// <summary>An error at the piece that joins them.</summary>
+    public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
+    {
+        var twice = PortUsedTwice.Joints(network);
+        return circuits.Joined.Where(joined => !twice.Contains(joined.Joint)).Select(joined => Rule.Error(
+            joined.Joint.Position,
+            $"{joined.Joint.InWords} joins two circuits that must stay apart, {joined.One} and {joined.Other}: lead it to a port of its own circuit"));
+    }
+}

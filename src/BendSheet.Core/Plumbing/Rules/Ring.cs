@@ -1,0 +1,19 @@
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Core.Plumbing.Rules;
+
+/// <summary>Where the fluid can go two ways, bleeding pushes it round by one of them and leaves the air in the other (common practice, no source).</summary>
+public static class Ring
+{
+    /// <summary>The rule.</summary>
+    public static Rule Rule { get; } = new("ring", RuleSubject.Making, "Air in a ring of lines cannot be bled out for certain.");
+
+    /// <summary>A warning at the piece that closes it.</summary>
+    public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
+    {
+        var twice = PortUsedTwice.Joints(network);
+        return circuits.Closing.Where(joint => !twice.Contains(joint)).Select(joint => Rule.Warning(
+            joint.Position,
+            $"{joint.InWords} closes a ring: {joint.A.Port!.InWords} and {joint.B.Port!.InWords} are joined already by another way, and air between them cannot be bled out for certain; take one of the two ways out"));
+    }
+}
