@@ -40,10 +40,10 @@ internal static class PrintCommand
         command.SetAction(parsed =>
         {
             var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            if (solved.ExitCode != ExitCodes.Done)
+            if (solved.SheetsExitCode != ExitCodes.Done)
             {
                 surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-                return solved.ExitCode;
+                return solved.SheetsExitCode;
             }
 
             var name = parsed.GetRequiredValue(file);
@@ -56,7 +56,8 @@ internal static class PrintCommand
 
             var wanted = parsed.GetValue(paper);
             var onPaper = wanted is null ? solved.File.Paper : Papers.All.First(known => string.Equals(known.Word, wanted, StringComparison.Ordinal)).Paper;
-            return Write(PrintedSheets.Of([.. solved.Sheets()], onPaper), target, surroundings);
+            var written = Write(PrintedSheets.Of([.. solved.Sheets()], onPaper), target, surroundings);
+            return written == ExitCodes.Done ? solved.ExitCode : written;
         });
         return command;
     }

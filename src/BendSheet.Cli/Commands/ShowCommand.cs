@@ -15,6 +15,8 @@ internal static class ShowCommand
         ("rows", SolvedRows.Of),
     ];
 
+    private static readonly (string Word, Func<SolvedFile, string> Write)[] PartsFormats = [("table", PartsTree.Of), ("json", PartsJson.Of)];
+
     public static Command Create(Surroundings surroundings)
     {
         var file = FileOptions.File();
@@ -26,6 +28,10 @@ internal static class ShowCommand
             DefaultValueFactory = _ => Formats[0].Word,
         };
         format.AcceptOnlyFromAmong([.. Formats.Select(known => known.Word)]);
+        var parts = new Option<bool>("--parts")
+        {
+            Description = "Instead of the lines, the way from each master cylinder through lines, hoses and parts to its wheels; as a table or json.",
+        };
         var command = new ExampleCommand(
             "show",
             "Shows marks, angles, lengths and check distances of every line.",
@@ -35,12 +41,20 @@ internal static class ShowCommand
             file,
             line,
             format,
+            parts,
         };
+        command.Validators.Add(parsed =>
+        {
+            if (parsed.GetValue(parts) && parsed.GetValue(format) is { } word && !PartsFormats.Any(known => string.Equals(known.Word, word, StringComparison.Ordinal)))
+            {
+                parsed.AddError($"--parts is shown as {string.Join(" or ", PartsFormats.Select(known => known.Word))}, not as {word}.");
+            }
+        });
         command.SetAction(parsed =>
         {
             var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
             var word = parsed.GetRequiredValue(format);
-            surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(solved));
+            surroundings.Output.Write((parsed.GetValue(parts) ? PartsFormats : Formats).First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(solved));
             return solved.ExitCode;
         });
         return command;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 
@@ -15,6 +16,14 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     /// <summary>What the findings ask the program to end with.</summary>
     public int ExitCode => ExitCodes.Of(Findings);
 
+    /// <summary>
+    /// What the findings say of the sheets alone: a mistake in the car's plumbing that is at no line's own end stops none of them.
+    /// </summary>
+    public int SheetsExitCode { get; private init; }
+
+    /// <summary>The whole car, whatever lines were asked for.</summary>
+    public PipeNetwork Network { get; private init; } = PipeNetwork.Of(CarParts.None, Enumerable.Empty<Joint>());
+
     /// <summary>File → templates → solved lines.</summary>
     /// <param name="name">A path, or <c>-</c> for standard input.</param>
     /// <param name="wanted">The lines asked for; none means all.</param>
@@ -23,13 +32,16 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     {
         var file = TypedFile.Read(name, standardInput);
         var (templates, unknown) = LineChoice.Of(file, name, wanted);
-        var lines = templates.Select(SolvedLine.Of).ToImmutableArray();
+        var network = PipeNetwork.Of(file.Car, file.Lines);
+        var plumbing = PlumbingRules.Of(network);
+        var lines = templates.Select(SolvedLine.Of).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
         // A line and its mirror image can have the same fault in the same rows.
-        var findings = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).Distinct()
+        var ofLines = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).ToList();
+        var findings = ofLines.Concat(wanted.Count == 0 ? plumbing.OfCar : []).Distinct()
             .OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column).ToImmutableArray();
 
         // Of a wrong file no figure is shown: it might be made of a default in the place of what could not be read.
-        return new(file, ExitCodes.Of(findings) == ExitCodes.WrongInput ? [] : lines, findings);
+        return new(file, ExitCodes.Of(findings) == ExitCodes.WrongInput ? [] : lines, findings) { Network = network, SheetsExitCode = ExitCodes.Of(ofLines) };
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>

@@ -24,6 +24,9 @@ public sealed record SolvedLine(
     /// <summary>Where its clips go; null where the file asks for none.</summary>
     public ClipPlan? Clips { get; private init; }
 
+    /// <summary>The same line with more to be said about it.</summary>
+    public SolvedLine With(IEnumerable<Finding> more) => this with { Findings = [.. Findings, .. more] };
+
     /// <summary>Template → layout → centreline → plan, and at each stage what does not hold.</summary>
     public static SolvedLine Of(LineTemplate template)
     {

@@ -35,6 +35,12 @@ public static class FileRules
     /// <summary>A tube, bender or fitting that the file does not have.</summary>
     public static Rule UnknownName { get; } = File("unknown-name", "A name must lead to something in the file.");
 
+    /// <summary>A port that the part does not have, or one of several that is not said.</summary>
+    public static Rule UnknownPort { get; } = File("unknown-port", "What leads to a port that the part does not have leads nowhere.");
+
+    /// <summary>Not a thread and a seat.</summary>
+    public static Rule UnreadablePort { get; } = File("unreadable-port", "A thread or a seat that cannot be read for certain is not guessed.");
+
     /// <summary>Two words that say the same thing twice, or against each other.</summary>
     public static Rule SaidTwice { get; } = File("said-twice", "Of two ways to say one thing nobody can tell which was meant.");
 
@@ -51,7 +57,7 @@ public static class FileRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         UnknownWord, NotYetSupported, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
-        NotAChoice, UnknownName, SaidTwice, UnusableName, OutOfPlace, Circle,
+        NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle,
     ];
 
     private static Rule File(string name, string why) => new(name, RuleSubject.File, why);

@@ -14,9 +14,10 @@ namespace BendSheet.Files.Reading;
 /// <param name="wire">The template's wire; null where it was typed and cannot be read.</param>
 /// <param name="tolerance">How well the templates were measured.</param>
 /// <param name="clips">How lines that do not say it themselves are held.</param>
+/// <param name="ports">What the ends may lead to.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, FileContext context)
+    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, PortFinder ports, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
     private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side"];
@@ -94,8 +95,8 @@ internal sealed class LineReader(
         }
 
         var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
-        var from = map.Has("from") ? End(map, "from") : other.From with { At = null };
-        var to = map.Has("to") ? End(map, "to") : other.To with { At = null };
+        var from = map.Has("from") ? End(map, "from") : other.From with { At = null, Port = null };
+        var to = map.Has("to") ? End(map, "to") : other.To with { At = null, Port = null };
         var made = map.Choice("made", YesOrNo.Choices);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
         return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
@@ -128,9 +129,9 @@ internal sealed class LineReader(
             return null;
         }
 
-        if (value is YamlText)
+        if (value is YamlText place)
         {
-            return LineEnd.Unknown with { At = line.FreeText(word) };
+            return LineEnd.Unknown with { At = line.FreeText(word), Port = ports.Find(place) };
         }
 
         if (TypedMap.Of(value, Vocabulary.End, context) is not { } map)
@@ -148,7 +149,8 @@ internal sealed class LineReader(
         var fitting = map.Text("fitting") is { } name ? fittings.Find(name, context) : null;
         var complete = (!map.Has("fitting") || fitting is not null) && (!map.Has("trim") || trim is not null);
         var connects = map.FreeText("at");
-        return complete ? new(connects, fitting, trim ?? Length.Zero) : null;
+        var port = connects is not null && map.Text("at") is { } at ? ports.Find(at) : null;
+        return complete ? new(connects, fitting, trim ?? Length.Zero) { Port = port } : null;
     }
 
     private bool WireIsKnown(TypedMap map, LineTemplate line)

@@ -70,6 +70,12 @@ internal sealed class Named<T>(string kind, string kinds, Vocabulary vocabulary)
         return null;
     }
 
+    /// <summary>Whether something of that name was typed; null where it could not be read. Without a finding, for names that may be mere words.</summary>
+    public bool TryFind(string name, out T? value) => _byName.TryGetValue(name, out value);
+
+    /// <summary>All names, in the order of the file.</summary>
+    public IEnumerable<string> Names => _all.Select(entry => entry.Name);
+
     /// <summary>The only one of the file, or a finding at the line that does not say which.</summary>
     public T? Only(SourcePosition line, FileContext context)
     {

@@ -49,6 +49,9 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>Arcs use up a little less or a little more tube than their centreline; a factor beyond this is a slip.</summary>
     public static Range ArcFactor { get; } = new(0.5, 1.5, false, "must be from 0.5 to 1.5 (1 unless the tool was calibrated)");
 
+    /// <summary>Pieces of one sort.</summary>
+    public static Range Count { get; } = new(0, 1000, false, "must be from 0 to 1000");
+
     /// <summary>Whether the figure may be.</summary>
     public bool Allows(double value) => value <= AtMost && (WithoutLeast ? value > AtLeast : value >= AtLeast);
 }

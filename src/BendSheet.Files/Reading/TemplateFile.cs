@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -25,4 +26,7 @@ public sealed record TemplateFile(
 {
     /// <summary>Every bender that could be read, in the order of the file, with its tests.</summary>
     public ImmutableArray<Bender> Benders { get; init; } = [];
+
+    /// <summary>The car's parts and hoses.</summary>
+    public CarParts Car { get; init; } = CarParts.None;
 }

@@ -57,10 +57,12 @@ public static class TemplateReader
         var notation = new LengthNotation(imperial, map.Choice("fractions", FractionChoices) ?? DefaultFractions);
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
-        var (lines, benders) = Lines(map, context);
+        var parts = CarPartsReader.Of(map, context);
+        var (lines, benders) = Lines(map, parts.Ports, context);
+        var car = parts.Car();
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
-        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines, Benders = unit is null ? [] : benders };
+        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines, Benders = unit is null ? [] : benders, Car = car };
     }
 
     private static LengthUnit? Units(TypedMap map, FileContext context)
@@ -74,7 +76,7 @@ public static class TemplateReader
         return map.Choice("units", UnitChoices);
     }
 
-    private static (ImmutableArray<LineTemplate> Lines, ImmutableArray<Bender> Benders) Lines(TypedMap map, FileContext context)
+    private static (ImmutableArray<LineTemplate> Lines, ImmutableArray<Bender> Benders) Lines(TypedMap map, PortFinder ports, FileContext context)
     {
         var tubes = new Named<Tube>("tube", "tubes", Vocabulary.Tube);
         var benders = new Named<Bender>("bender", "benders", Vocabulary.Bender);
@@ -107,7 +109,7 @@ public static class TemplateReader
             return ([], benders.All);
         }
 
-        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, context), context)], benders.All);
+        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context)], benders.All);
     }
 
     private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)

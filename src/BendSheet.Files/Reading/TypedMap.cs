@@ -166,6 +166,23 @@ internal sealed class TypedMap
         return Figure(word, text, read ? null : "is not a number: write one, such as `1.0`", FileRules.UnreadableNumber, number, range);
     }
 
+    /// <summary>A whole number of things.</summary>
+    public int? Count(string word)
+    {
+        if (Number(word, Range.Count) is not { } number)
+        {
+            return null;
+        }
+
+        if (number == Math.Truncate(number))
+        {
+            return (int)number;
+        }
+
+        _context.Report(FileRules.OutOfRange.Error(PositionOfValue(word), $"`{word}` is a whole number of pieces, such as `{word}: 2`"));
+        return null;
+    }
+
     /// <summary>One of a few words.</summary>
     public T? Choice<T>(string word, IReadOnlyList<(T Value, string Word)> choices)
         where T : struct

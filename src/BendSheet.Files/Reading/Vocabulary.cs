@@ -16,7 +16,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary File { get; } = new(
         "the top of the file",
         "units: mm",
-        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "lines"],
+        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "parts", "hoses", "pedal-switch", "lines"],
         ["stock"]);
 
     /// <summary>A tube.</summary>
@@ -34,7 +34,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"], []);
 
     /// <summary>A fitting.</summary>
-    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight"], []);
+    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"], []);
 
     /// <summary>The template's wire.</summary>
     public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"], []);
@@ -61,6 +61,18 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     /// <summary>One end of a line.</summary>
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"], []);
 
+    /// <summary>A part of the car with ports.</summary>
+    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "screws-into", "have"], []);
+
+    /// <summary>A port of a part, where more than its thread and seat is said.</summary>
+    public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"], []);
+
+    /// <summary>A hose.</summary>
+    public static Vocabulary Hose { get; } = new("a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"], []);
+
+    /// <summary>One end of a hose, where more than its place is said.</summary>
+    public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"], []);
+
     /// <summary>A row.</summary>
     public static Vocabulary Row { get; } = new(
         "a row",
@@ -72,5 +84,5 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         []);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Line, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Part, Port, Hose, HoseEnd, Line, End, Start, Move, Row];
 }

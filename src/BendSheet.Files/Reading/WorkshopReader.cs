@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
+using BendSheet.Files.Typed;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -97,6 +99,7 @@ internal static class WorkshopReader
         var flare = map.Choice("flare", Flares.All);
         var takes = map.Length("takes", Range.LengthOrZero);
         var straight = map.Length("straight", Range.LengthOrZero);
+        var thread = map.Text("thread") is { } typed ? Thread(typed, context) : null;
         var slideOns = map.Value("slide-on") is { } list ? SlideOns(list, context) : [];
         if (flare is null)
         {
@@ -115,7 +118,18 @@ internal static class WorkshopReader
                 map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
         }
 
-        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero) { FlareAt = map.PositionOfValue("flare") };
+        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero) { FlareAt = map.PositionOfValue("flare"), Thread = thread };
+    }
+
+    private static ScrewThread? Thread(YamlText text, FileContext context)
+    {
+        var thread = ThreadText.Read(text.Text);
+        if (thread is null)
+        {
+            context.Report(FileRules.UnreadablePort.Error(text.Position, $"{AsTyped.Show($"thread: {text.Text}")} is not a thread: write it like `3/8-24` or `M10x1`"));
+        }
+
+        return thread;
     }
 
     /// <summary>A list of single words with a length: <c>[{nut: 17}, {sleeve: 9}]</c>.</summary>

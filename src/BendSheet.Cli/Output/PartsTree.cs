@@ -1,0 +1,160 @@
+using System.Text;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Plumbing;
+using BendSheet.Core.Plumbing.Rules;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>The way of the fluid in text: from each master cylinder through lines, hoses and parts to the wheels, and what hangs on none.</summary>
+public sealed class PartsTree
+{
+    private const string Step = "  ";
+
+    /// <summary>A chain of parts longer than this is not indented any further.</summary>
+    private const int DeepestShown = 20;
+
+    private readonly StringBuilder _text = new();
+    private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
+    private readonly PipeNetwork _network;
+    private readonly ILookup<(string Part, string Port), PortUse> _uses;
+    private readonly Dictionary<string, string> _lengths;
+
+    private PartsTree(SolvedFile solved)
+    {
+        var notation = solved.File.Notation;
+        _network = solved.Network;
+        _uses = _network.Uses;
+        _lengths = solved.Lines.Where(line => line.Plan is not null)
+            .ToDictionary(line => line.Template.Name, line => notation.WithUnit(line.Plan!.CutLength), StringComparer.Ordinal);
+        foreach (var joint in _network.Joints.Where(joint => joint is { Kind: not JointKind.ScrewedIn, Length: not null }))
+        {
+            _lengths.TryAdd(joint.Name, notation.WithUnit(joint.Length!.Value));
+        }
+    }
+
+    /// <summary>The whole tree; one sentence where the file has no parts.</summary>
+    public static string Of(SolvedFile solved)
+    {
+        if (solved.ExitCode == ExitCodes.WrongInput)
+        {
+            return string.Empty;
+        }
+
+        return solved.Network.IsEmpty
+            ? "The file has no parts: add `parts:` at the top, and lead the lines' ends to their ports, such as `from: {at: tee.left}`.\n"
+            : new PartsTree(solved).Write();
+    }
+
+    private string Write()
+    {
+        foreach (var part in _network.Car.Parts.Where(part => part.Kind == PartKind.MasterCylinder))
+        {
+            From(part);
+        }
+
+        foreach (var part in _network.Car.Parts.Where(part => !_shown.Contains(part.Name)).OrderBy(part => part.Kind.IsWheel()))
+        {
+            if (!_shown.Contains(part.Name))
+            {
+                Heading("On no master cylinder:");
+                From(part);
+            }
+        }
+
+        var loose = _network.Joints.SelectMany(joint => joint.Ends.Where(end => end.Port is null)).ToList();
+        if (loose.Count > 0)
+        {
+            _text.Append("\nEnds that lead to no part of the file:\n");
+            foreach (var end in loose)
+            {
+                _text.Append(Step).Append(end.Name).Append(end.At is { } at ? ": " + at : string.Empty).Append('\n');
+            }
+        }
+
+        return _text.ToString();
+    }
+
+    private void Heading(string heading)
+    {
+        _text.Append(_text.Length == 0 ? string.Empty : "\n").Append(heading).Append('\n');
+    }
+
+    /// <summary>
+    /// A part and everything behind it, depth first. The stack is our own: a file may have a chain of parts longer than the program's stack.
+    /// </summary>
+    private void From(Part root)
+    {
+        if (_text.Length > 0 && root.Kind == PartKind.MasterCylinder)
+        {
+            _text.Append('\n');
+        }
+
+        var waiting = new Stack<(int Depth, string? Words, Part? Part, PortUse? From)>();
+        waiting.Push((0, null, root, null));
+        while (waiting.TryPop(out var next))
+        {
+            if (next.Words is { } words)
+            {
+                Line(next.Depth, words);
+            }
+
+            if (next.Part is not { } part)
+            {
+                continue;
+            }
+
+            if (!_shown.Add(part.Name))
+            {
+                if (part.Name.Length > 0 && next.From is not null)
+                {
+                    Line(next.Depth + 1, $"{part.Name}: see above");
+                }
+
+                continue;
+            }
+
+            var depth = next.From is null ? next.Depth : next.Depth + 1;
+            Line(depth, $"{part.Name}: {part.Kind.Word()}");
+            foreach (var port in part.Ports.Reverse())
+            {
+                foreach (var item in Behind(part, port, next.From, depth + 1).Reverse())
+                {
+                    waiting.Push(item);
+                }
+            }
+        }
+    }
+
+    /// <summary>What stands below one port: nothing for the one we came by, and for a bleed screw.</summary>
+    private IEnumerable<(int Depth, string? Words, Part? Part, PortUse? From)> Behind(Part part, Port port, PortUse? cameBy, int depth)
+    {
+        var name = port.Name + (port.Circuit is { } circuit ? $" (circuit {circuit})" : string.Empty);
+        if (OpenPort.IsOpen(_uses, part, port))
+        {
+            yield return (depth, $"{name}: open", null, null);
+        }
+
+        foreach (var use in _uses[(part.Name, port.Name)].Where(use => !ReferenceEquals(use.Joint, cameBy?.Joint)))
+        {
+            yield return use.Other.Port is { } other
+                ? (depth, $"{name}: {Way(use.Joint)} to {other.InWords}", other.Part, use)
+                : (depth, $"{name}: {Way(use.Joint)} to {use.Other.At ?? "nowhere"}", null, null);
+        }
+    }
+
+    private string Way(Joint joint) => joint.Kind switch
+    {
+        JointKind.ScrewedIn => "screwed",
+        _ => joint.InWords + (_lengths.TryGetValue(joint.Name, out var length) ? ", " + length + "," : string.Empty),
+    };
+
+    private void Line(int depth, string words)
+    {
+        for (var step = Math.Min(depth, DeepestShown); step > 0; step--)
+        {
+            _text.Append(Step);
+        }
+
+        _text.Append(words).Append('\n');
+    }
+}

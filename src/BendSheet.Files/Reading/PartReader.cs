@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
+using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads a part with its ports. Null after findings that leave it incomplete.</summary>
+internal static class PartReader
+{
+    /// <summary>One part.</summary>
+    /// <param name="name">What it is called; empty where the name cannot be printed.</param>
+    /// <param name="at">Where its name was typed.</param>
+    /// <param name="value">What stands behind the name.</param>
+    /// <param name="context">For findings.</param>
+    public static Part? Part(string name, SourcePosition at, YamlValue value, FileContext context)
+    {
+        if (TypedMap.Of(value, Vocabulary.Part, context) is not { } map)
+        {
+            return null;
+        }
+
+        var kind = map.Choice("kind", PartKinds.All);
+        var have = map.Count("have");
+        if (!map.Has("kind"))
+        {
+            map.ReportMissing($"part {AsTyped.Show(name)} does not say what it is: add `kind`, one of {string.Join(", ", PartKinds.All.Select(known => $"`{known.Word}`"))}");
+        }
+
+        var ports = map.Has("ports") ? (map.Value("ports") is { } typed ? Ports(typed, kind, context) : null) : Usual(kind, PortSpec.Unknown);
+        if (kind is null || ports is not { } all || (map.Has("have") && have is null))
+        {
+            return null;
+        }
+
+        if (all.IsEmpty)
+        {
+            map.ReportMissing($"part {AsTyped.Show(name)} has no ports: add them by name, such as `ports: {{front: 3/8-24 inverted 45, rear: 3/8-24 inverted 45}}`");
+            return null;
+        }
+
+        return new(name, kind.Value, all, have ?? 0, at);
+    }
+
+    /// <summary>What stands behind <c>is</c>, or alone in its place; null after a finding.</summary>
+    public static PortSpec? Spec(YamlText text, FileContext context)
+    {
+        var wrong = PortText.Read(text.Text, out var port);
+        if (wrong is not null)
+        {
+            context.Report(FileRules.UnreadablePort.Error(text.Position, $"{AsTyped.Show(text.Text)} {wrong}"));
+        }
+
+        return wrong is null ? port : null;
+    }
+
+    /// <summary>A map of names, a list of names whose threads are not known yet, or one text for all the ports that such a part has.</summary>
+    private static ImmutableArray<Port>? Ports(YamlValue value, PartKind? kind, FileContext context)
+    {
+        if (value is YamlText same)
+        {
+            var spec = Spec(same, context);
+            return spec is null ? null : Usual(kind, spec);
+        }
+
+        var entries = value switch
+        {
+            YamlMap map => map.Entries,
+            YamlList { Items: var items } when items.All(item => item is YamlText) =>
+                [.. items.Cast<YamlText>().Select(item => new YamlEntry(item, new YamlText("unknown", IsPlain: true, item.Position)))],
+            _ => [],
+        };
+        if (entries.Count == 0)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, $"`ports` has a name for each port, such as `ports: {{in: 3/8-24 flare 37, left: an-3, right: an-3}}`, and this is {TypedMap.Kind(value)}"));
+            return null;
+        }
+
+        var ports = ImmutableArray.CreateBuilder<Port>();
+        var sound = true;
+        foreach (var entry in entries)
+        {
+            var port = Port(entry, context);
+            sound &= port is not null;
+            if (port is null)
+            {
+                continue;
+            }
+
+            if (ports.Any(known => string.Equals(known.Name, port.Name, StringComparison.Ordinal)))
+            {
+                context.Report(FileRules.SaidTwice.Error(entry.Key.Position, $"port {AsTyped.Show(port.Name)} stands here twice: give each port a name of its own"));
+                sound = false;
+                continue;
+            }
+
+            ports.Add(port);
+        }
+
+        return sound ? ports.ToImmutable() : null;
+    }
+
+    private static Port? Port(YamlEntry entry, FileContext context)
+    {
+        var name = entry.Key.Text.Trim();
+        var isNamed = NameCheck.CanBePrinted(entry.Key, "a port", context);
+        if (entry.Value is YamlText { IsEmpty: true })
+        {
+            return isNamed ? new(name, Usually(name), null) : null;
+        }
+
+        if (entry.Value is YamlText text)
+        {
+            return Spec(text, context) is { } spec && isNamed ? new(name, spec, null) : null;
+        }
+
+        if (TypedMap.Of(entry.Value, Vocabulary.Port, context) is not { } map)
+        {
+            return null;
+        }
+
+        var known = map.Has("is") ? (map.Text("is") is { } typed ? Spec(typed, context) : null) : Usually(name);
+        var circuit = map.FreeText("circuit");
+        return known is null || !isNamed || map.HasUnknownWord ? null : new(name, known, circuit);
+    }
+
+    private static ImmutableArray<Port> Usual(PartKind? kind, PortSpec spec) =>
+        [.. (kind?.UsualPorts() ?? []).Select(name => new Port(name, Usually(name) is { Seat: { } } bleed ? bleed : spec, null))];
+
+    /// <summary>Of a port that is only named: a bleeder takes a bleed screw.</summary>
+    private static PortSpec Usually(string name) => string.Equals(name, PartKinds.Bleeder, StringComparison.Ordinal) ? PortSpec.Bleed : PortSpec.Unknown;
+}
