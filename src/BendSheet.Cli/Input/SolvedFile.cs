@@ -22,7 +22,7 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     public int SheetsExitCode { get; private init; }
 
     /// <summary>The whole car, whatever lines were asked for.</summary>
-    public PipeNetwork Network { get; private init; } = PipeNetwork.Of(CarParts.None, Enumerable.Empty<Joint>());
+    public PipeNetwork Network { get; private init; } = PipeNetwork.None;
 
     /// <summary>File → templates → solved lines.</summary>
     /// <param name="name">A path, or <c>-</c> for standard input.</param>
@@ -33,7 +33,8 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
         var file = TypedFile.Read(name, standardInput);
         var (templates, unknown) = LineChoice.Of(file, name, wanted);
         var network = PipeNetwork.Of(file.Car, file.Lines);
-        var plumbing = PlumbingRules.Of(network);
+        // A line that cannot be read would leave its ports open: one cause is enough.
+        var plumbing = PlumbingRules.Of(ExitCodes.Of(file.Findings) == ExitCodes.WrongInput ? PipeNetwork.None : network);
         var lines = templates.Select(SolvedLine.Of).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
         // A line and its mirror image can have the same fault in the same rows.
         var ofLines = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).ToList();

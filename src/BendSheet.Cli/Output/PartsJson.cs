@@ -12,7 +12,7 @@ public static class PartsJson
     /// <summary>One JSON document, with a line end behind it.</summary>
     public static string Of(SolvedFile solved)
     {
-        var network = solved.ExitCode == ExitCodes.WrongInput ? PipeNetwork.Of(CarParts.None, Enumerable.Empty<Joint>()) : solved.Network;
+        var network = solved.ExitCode == ExitCodes.WrongInput ? PipeNetwork.None : solved.Network;
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, SolvedJson.Options))
         {

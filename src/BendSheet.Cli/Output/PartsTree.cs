@@ -47,18 +47,18 @@ public sealed class PartsTree
 
     private string Write()
     {
-        foreach (var part in _network.Car.Parts.Where(part => part.Kind == PartKind.MasterCylinder))
+        foreach (var part in NotShown(_network.Car.Parts.Where(part => part.Kind == PartKind.MasterCylinder)))
         {
+            _text.Append(_text.Length == 0 ? string.Empty : "\n");
             From(part);
         }
 
-        foreach (var part in _network.Car.Parts.Where(part => !_shown.Contains(part.Name)).OrderBy(part => part.Kind.IsWheel()))
+        var heading = (_text.Length == 0 ? string.Empty : "\n") + "On no master cylinder:\n";
+        foreach (var part in NotShown(_network.Car.Parts.OrderBy(part => part.Kind.IsWheel())))
         {
-            if (!_shown.Contains(part.Name))
-            {
-                Heading("On no master cylinder:");
-                From(part);
-            }
+            _text.Append(heading);
+            heading = string.Empty;
+            From(part);
         }
 
         var loose = _network.Joints.SelectMany(joint => joint.Ends.Where(end => end.Port is null)).ToList();
@@ -74,21 +74,14 @@ public sealed class PartsTree
         return _text.ToString();
     }
 
-    private void Heading(string heading)
-    {
-        _text.Append(_text.Length == 0 ? string.Empty : "\n").Append(heading).Append('\n');
-    }
+    /// <summary>Looked at one by one: what comes first may show the others.</summary>
+    private IEnumerable<Part> NotShown(IEnumerable<Part> parts) => parts.Where(part => !_shown.Contains(part.Name));
 
     /// <summary>
     /// A part and everything behind it, depth first. The stack is our own: a file may have a chain of parts longer than the program's stack.
     /// </summary>
     private void From(Part root)
     {
-        if (_text.Length > 0 && root.Kind == PartKind.MasterCylinder)
-        {
-            _text.Append('\n');
-        }
-
         var waiting = new Stack<(int Depth, string? Words, Part? Part, PortUse? From)>();
         waiting.Push((0, null, root, null));
         while (waiting.TryPop(out var next))

@@ -9,6 +9,9 @@ namespace BendSheet.Core.Plumbing;
 /// <param name="Joints">Lines, hoses and parts that sit in others, in the order of the file.</param>
 public sealed record PipeNetwork(CarParts Car, ImmutableArray<Joint> Joints)
 {
+    /// <summary>Nothing.</summary>
+    public static PipeNetwork None { get; } = new(CarParts.None, []);
+
     /// <summary>The network of a file's lines.</summary>
     public static PipeNetwork Of(CarParts car, IEnumerable<LineTemplate> lines) => Of(car, lines.Select(Joint.Of));
 

@@ -33,13 +33,17 @@ public static class PlumbingNeeds
         ];
     }
 
-    /// <summary>One for each place where either side is known to need it, by thread.</summary>
+    /// <summary>For each place where either side is known to need it, by thread.</summary>
     private static IEnumerable<PlumbingNeed> Sealing(PipeNetwork network, Seat seat, int each, string name) => network.Uses
         .SelectMany(uses => uses.Take(1))
+        .Where(use => !IsOwnPort(use))
         .Where(use => use.Place.Port.Spec.Seat == seat || use.End.Spec.Seat == seat)
         .GroupBy(use => (use.Place.Port.Spec.Thread ?? use.End.Spec.Thread)?.InWords ?? string.Empty, StringComparer.Ordinal)
         .Select(same => new PlumbingNeed(
             same.Key.Length == 0 ? name : $"{name} {same.Key}", [.. same.Select(use => use.Place.InWords)], each * same.Count(), 0));
+
+    /// <summary>A part that sits in another one is one place, and counts at the other part's port.</summary>
+    private static bool IsOwnPort(PortUse use) => use.Joint.Kind == JointKind.ScrewedIn && ReferenceEquals(use.End, use.Joint.A);
 
     /// <summary><c>tee, 3 × 3/8-24 flare 37</c>.</summary>
     private static string Name(Part part)

@@ -68,7 +68,7 @@ internal static class PartReader
         {
             YamlMap map => map.Entries,
             YamlList { Items: var items } when items.All(item => item is YamlText) =>
-                [.. items.Cast<YamlText>().Select(item => new YamlEntry(item, new YamlText("unknown", IsPlain: true, item.Position)))],
+                [.. items.Cast<YamlText>().Select(item => new YamlEntry(item, new YamlText(string.Empty, IsPlain: true, item.Position)))],
             _ => [],
         };
         if (entries.Count == 0)

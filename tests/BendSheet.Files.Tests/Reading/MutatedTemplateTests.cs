@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;
@@ -45,6 +46,7 @@ public class MutatedTemplateTests
             made: false
 
         """,
+        Plumbing.SmallCar.Sound,
     ];
 
     /// <summary>What stands for a figure, a word or a piece of structure in another place.</summary>
@@ -52,7 +54,7 @@ public class MutatedTemplateTests
     [
         "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.9999999", "359.99", "360", "90 ccw", "-45", "1,5", "\"\"", "~",
         "straight", "bend", "included", "rotate", "rows", "lines", "tube", "tubes", "bender", "benders", "units: mm", "measured: along", "measured: outside",
-        "outside", "corner", "mirror: fl", "use: x", "main", "hand", "an3", "none", "[]", "{}", "[1]", "{a: 1}", "\n", "\n  ", "\n    ", ": ", ", ", "- ", "{", "}",
+        "outside", "corner", "mirror: fl", "use: x", "tee.left", "master.front", "front-tee", "rear-cross.out", "an-3", "1/8 npt", "plug", "screws-into: master.rear", "circuit: rear", "main", "hand", "an3", "none", "[]", "{}", "[1]", "{a: 1}", "\n", "\n  ", "\n    ", ": ", ", ", "- ", "{", "}",
         "\"\\e[31m\"", "\"\\ud800\"", "°", "é", "🚗", new string('9', 400), new string('n', 120), "\u202e", "\t", "\0",
     ];
 
@@ -77,6 +79,7 @@ public class MutatedTemplateTests
                 lines += file.Lines.Length;
                 CheckFindings(file.Findings, file.Source);
                 CheckNothingIsLostInSilence(typed, file);
+                CheckPlumbing(file);
                 foreach (var line in file.Lines)
                 {
                     var solved = SolvedLine.Of(line);
@@ -112,6 +115,14 @@ public class MutatedTemplateTests
         }
 
         Assert.Equal(findings.Count(), findings.Distinct().Count());
+    }
+
+    private static void CheckPlumbing(TemplateFile file)
+    {
+        var network = PipeNetwork.Of(file.Car, file.Lines);
+        var found = PlumbingRules.Of(network);
+        CheckFindings([.. found.OfLines.SelectMany(line => line), .. found.OfCar], file.Source);
+        Assert.All(PlumbingNeeds.Of(network, file.Notation), need => Assert.InRange(need.Count, 1, 1000));
     }
 
     private static void CheckNothingIsLostInSilence(string typed, TemplateFile file)
