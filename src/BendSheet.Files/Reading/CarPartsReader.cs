@@ -26,7 +26,7 @@ internal sealed class CarPartsReader
     public static CarPartsReader Of(TypedMap file, FileContext context)
     {
         var reader = new CarPartsReader(file, context);
-        var places = (file.Has("parts") ? file.Value("parts") as YamlMap : null)?.Entries
+        var places = (file.Typed("parts") as YamlMap)?.Entries
             .ToDictionary<YamlEntry, YamlValue, SourcePosition>(entry => entry.Value, entry => entry.Key.Position, ReferenceEqualityComparer.Instance);
         reader._parts.Read(
             file, (name, value, of) => PartReader.Part(name, places?.GetValueOrDefault(value, value.Position) ?? value.Position, value, of), shortForm: false, context);
@@ -104,7 +104,7 @@ internal sealed class CarPartsReader
 
     private IEnumerable<ScrewedIn> ScrewedIns()
     {
-        foreach (var entry in (_file.Has("parts") ? _file.Value("parts") as YamlMap : null)?.Entries ?? [])
+        foreach (var entry in (_file.Typed("parts") as YamlMap)?.Entries ?? [])
         {
             var typed = (entry.Value as YamlMap)?.Entries.FirstOrDefault(word => string.Equals(word.Key.Text, "screws-into", StringComparison.Ordinal));
             if (typed is null || !_parts.TryFind(entry.Key.Text, out var part) || part is null)

@@ -75,6 +75,9 @@ internal sealed class TypedMap
     /// <summary>Where the word's value stands, for findings of later stages about it; nowhere where the word is not there.</summary>
     public SourcePosition PositionOfValue(string word) => _words.Entry(word)?.Value.Position ?? default;
 
+    /// <summary>What was typed behind the word, whatever it is and without a finding: for a second look.</summary>
+    public YamlValue? Typed(string word) => _words.Entry(word)?.Value;
+
     /// <summary>The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.</summary>
     public YamlValue? Value(string word)
     {

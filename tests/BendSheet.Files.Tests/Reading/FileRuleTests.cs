@@ -14,7 +14,7 @@ public class FileRuleTests
     public static TheoryData<string, string, string, string> Cases { get; } = new()
     {
         // Words
-        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `lines`" },
+        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`" },
         { Top + "projekt: Finch\n" + Line, "4:1", "unknown-word", "`projekt` is not a word for the top of the file: did you mean `project`?" },
         { Rows("{straigth: 120}"), "6:8", "unknown-word", "`straigth` is not a word for a row: did you mean `straight`?" },
         { Rows("{straight: 120, angle: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word", "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `use`, `reverse`, `mirror`, `offset`, `run`, `saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`" },
@@ -22,8 +22,12 @@ public class FileRuleTests
         { Top.Replace("od:", "diameter:", StringComparison.Ordinal) + Line, "2:8", "unknown-word", "`diameter` is not a word for a tube: it may have `od`, `wall`, `material`, `smallest-radius`" },
         { Top + "line:\n  fl:\n    - {straight: 80}\n", "4:1", "unknown-word", "did you mean `lines`?" },
         { Top + Line + "  fr: {miror: fl}\n", "8:8", "unknown-word", "did you mean `mirror`?" },
-        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `lines`" },
+        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`" },
         { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `clips`, `made` there" },
+
+        // Parts and ports
+        { Top + "parts: {tee: {kind: tee}}\n" + LongLine("from: tee.lift").Replace(Top, string.Empty, StringComparison.Ordinal), "7:11", "unknown-port", "`tee` has no port `lift`: did you mean `tee.left`?" },
+        { Top + "parts: {tee: {kind: tee, ports: 3/8-24 flare}}\n" + Line, "4:32", "unreadable-port", "`3/8-24 flare` is not a port: write its thread and seat, such as `3/8-24 flare 37`" },
 
         // Routes in other forms
         { Top + Line + "  fr: {mirror: fll}\n", "8:16", "unknown-name", "there is no line called `fll` to mirror: did you mean `fl`?" },
