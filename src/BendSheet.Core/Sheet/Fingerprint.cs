@@ -47,6 +47,12 @@ public static class Fingerprint
         {
             Add(text, piece.Name, piece.Length);
         }
+
+        if (end.Port?.Port.Spec is { } port)
+        {
+            // What does not fit there stands on the sheet.
+            Add(text, end.Fitting?.Thread?.InWords, port.InWords, port.Source?.InWords);
+        }
     }
 
     private static void AddBender(StringBuilder text, Bender bender, Tube tube)

@@ -46,7 +46,7 @@ public class PlumbingTests : AtTheTerminal
             + "use a fitting with `flare: single 37` in the place of inverted, or an adapter between them [seats-differ]\n",
             ran.Error,
             StringComparison.Ordinal);
-        Assert.EndsWith(": 3 lines, cut length in all 1820.0 mm (71 5/8+ in); 1 error\n", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith(": 3 lines, cut length in all 1820.0 mm (71 21/32 in); 1 error\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Tests.Bench;
@@ -30,6 +31,9 @@ public class FingerprintTests
         ["holes for clips"] = line => line with { Clips = Clips with { Hole = null } },
         ["where A goes"] = line => line with { From = line.From with { At = "rear tee" } },
         ["where B goes"] = line => line with { To = line.To with { At = "rear tee" } },
+        ["port of A"] = line => AtPort(line, 3, thread: null),
+        ["thread of that port"] = line => AtPort(line, 4, thread: null),
+        ["thread of the nut in it"] = line => AtPort(line, 3, ScrewThread.Inch(0.375, 24)),
         ["trim"] = line => line with { To = line.To with { Trim = Lines.Mm(26) } },
         ["no fitting at A"] = line => line with { From = line.From with { Fitting = null } },
         ["fitting name"] = line => AtA(line, fitting => fitting with { Name = "an4" }),
@@ -132,6 +136,14 @@ public class FingerprintTests
     private static Clipping Clips => new(Lines.Mm(300), Lines.NameAt, Lines.Mm(60), Lines.Mm(5.5));
 
     private static string Of(LineTemplate template) => Fingerprint.Of(template, "Finch", FullLine.Metric);
+
+    private static LineTemplate AtPort(LineTemplate line, int dash, ScrewThread? thread)
+    {
+        var port = new Port("left", StandardPort.OfDash(dash)!.Port, null);
+        var tee = new Part("tee", PartKind.Tee, [port], 0, default);
+        var changed = AtA(line, fitting => fitting with { Thread = thread });
+        return changed with { From = changed.From with { Port = new(tee, port, default) } };
+    }
 
     private static LineTemplate AtA(LineTemplate line, Func<Fitting, Fitting> change) =>
         line with { From = line.From with { Fitting = change(line.From.Fitting!) } };
