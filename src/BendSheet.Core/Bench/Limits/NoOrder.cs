@@ -96,7 +96,7 @@ public static class NoOrder
     {
         for (var i = 0; i < task.Count; i++)
         {
-            if (OrderSearch.Find(task with { HeldAtA = task.HeldAtA.SetItem(i, default), HeldAtB = task.HeldAtB.SetItem(i, default) }, swings) is not null)
+            if (new OrderSearch(task with { HeldAtA = task.HeldAtA.SetItem(i, default), HeldAtB = task.HeldAtB.SetItem(i, default) }, swings).Starts().Any())
             {
                 var bender = layout.Bends[i].Bend.Bender;
                 return Rule.Error(

@@ -1,13 +1,19 @@
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
-using OrderCost = (int TurnRounds, int Swing);
 
 namespace BendSheet.Core.Bench.Order;
 
-/// <summary>Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held.</summary>
+/// <summary>
+/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest
+/// turn-rounds of the tube, then the smaller swing, then starting at A, or else at B rather than in the middle.
+/// </summary>
 internal static class OrderPlanner
 {
+    /// <summary>Swings within this of the smallest one count as equal: nobody clears a bench more finely, and an order that starts at an end is easier to follow.</summary>
+    private static readonly Length SameSwing = Length.FromMillimetres(100);
+
     /// <summary>The best order that the line can be made in.</summary>
     /// <param name="template">As measured.</param>
     /// <param name="layout">Without a straight below zero.</param>
@@ -17,33 +23,28 @@ internal static class OrderPlanner
     public static OrderOfWork? Find(LineTemplate template, RouteLayout layout, StraightTube tube, Swings swings) =>
         Best(EndWork.Choices(TubeEnd.A, template.From, layout.Legs[0].StraightLeft), EndWork.Choices(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft), layout, tube, swings);
 
-    /// <summary>The best order among some ways to finish the ends.</summary>
+    /// <summary>The best order among some ways to finish the ends, the better way first.</summary>
     public static OrderOfWork? Best(IEnumerable<EndWork> waysAtA, IEnumerable<EndWork> waysAtB, RouteLayout layout, StraightTube tube, Swings swings)
     {
-        (OrderCost Cost, int Start, OrderOfWork Order)? best = null;
-        foreach (var atB in waysAtB)
+        var ways = waysAtB.SelectMany(atB => waysAtA.Select(atA => (AtA: atA, AtB: atB)));
+        if (layout.Bends.IsEmpty)
         {
-            foreach (var atA in waysAtA)
-            {
-                if (layout.Bends.IsEmpty)
-                {
-                    return new([], atA.FlaredFirst, atB.FlaredFirst);
-                }
-
-                if (OrderSearch.Find(BendingTask.Of(layout, tube, atA, atB), swings) is not { } found)
-                {
-                    continue;
-                }
-
-                var start = OrderSearch.RankOfStart(found.Steps[0].Bend, found.Steps.Length);
-                if (best is not { } known || (found.Cost, start).CompareTo((known.Cost, known.Start)) < 0)
-                {
-                    best = (found.Cost, start, new(found.Steps, atA.FlaredFirst, atB.FlaredFirst));
-                }
-            }
+            return ways.Select(way => new OrderOfWork([], way.AtA.FlaredFirst, way.AtB.FlaredFirst)).FirstOrDefault();
         }
 
-        return best?.Order;
+        var starts = ways.Select(way => (Way: way, Search: new OrderSearch(BendingTask.Of(layout, tube, way.AtA, way.AtB), swings)))
+            .SelectMany(found => found.Search.Starts().Select(start => (found.Way, start.Bend, start.Cost))).ToList();
+        if (starts.Count == 0)
+        {
+            return null;
+        }
+
+        var least = starts.Min(start => start.Cost);
+        var most = least.SwingMm + SameSwing.Millimetres;
+        var best = starts.Where(start => start.Cost.TurnRounds == least.TurnRounds && start.Cost.SwingMm <= most)
+            .MinBy(start => start.Bend == 0 ? 0 : start.Bend == layout.Bends.Length - 1 ? 1 : start.Bend + 1);
+        var within = new OrderSearch(BendingTask.Of(layout, tube, best.Way.AtA, best.Way.AtB), swings, most);
+        return new(within.StartingWith(best.Bend), best.Way.AtA.FlaredFirst, best.Way.AtB.FlaredFirst);
     }
 
     /// <summary>From A to B, held from A: the order that figures are given for where none works.</summary>

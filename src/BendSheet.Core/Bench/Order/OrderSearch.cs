@@ -1,36 +1,33 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Workshop;
-using OrderCost = (int TurnRounds, int Swing);
+using OrderCost = (int TurnRounds, double SwingMm);
 
 namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
-/// Finds the order in which bends can be made: fewest turn-rounds of the tube, then the smaller swing, then starting at A, or else at
-/// B rather than in the middle. Whatever was done first, the bends made so far are one stretch of neighbours, so that this stretch and the
-/// end held last say all that the rest depends on: dynamic programming over the stretches (Bellman 1957), exact.
+/// Every order of work that the bends of a line can be made in. Whatever was done first, the bends made so far are one stretch of
+/// neighbours, so that this stretch and the end held last say all that the rest depends on: dynamic programming over the stretches
+/// (Bellman 1957), exact for the fewest turn-rounds and, among those, the smallest swing.
 /// </summary>
-/// <remarks>
-/// What is best for the rest is best for the whole as long as turn-rounds are added up and after them the largest swing is taken; it is
-/// not so for a third wish behind a maximum. Therefore the best two are found first, and the best start among all orders that keep them.
-/// </remarks>
 internal sealed class OrderSearch
 {
     /// <summary>Beyond this many bends only orders that start at an end are looked at: no hand-bent line has so many, but a coil has.</summary>
     public const int MostBends = 120;
 
-    /// <summary>Swings are compared in whole steps of this: nobody clears a bench more finely.</summary>
-    private const double SwingStepMm = 100;
-
-    private static readonly OrderCost Impossible = (int.MaxValue, int.MaxValue);
+    private static readonly OrderCost Impossible = (int.MaxValue, double.PositiveInfinity);
 
     private static readonly TubeEnd[] Ends = [TubeEnd.A, TubeEnd.B];
 
     private readonly BendingTask _task;
     private readonly Swings _swings;
-    private readonly int _mostSwing;
+    private readonly double _mostSwing;
     private readonly OrderCost[][] _rest;
 
-    private OrderSearch(BendingTask task, Swings swings, int mostSwing)
+    /// <summary>Looks at all of them.</summary>
+    /// <param name="task">At least one bend.</param>
+    /// <param name="swings">Of the same line.</param>
+    /// <param name="mostSwing">In millimetres; orders with a larger one are left out.</param>
+    public OrderSearch(BendingTask task, Swings swings, double mostSwing = double.PositiveInfinity)
     {
         _task = task;
         _swings = swings;
@@ -45,26 +42,26 @@ internal sealed class OrderSearch
 
     private bool OnlyFromEnds => _task.Count > MostBends;
 
-    /// <summary>The best order.</summary>
-    /// <param name="task">At least one bend.</param>
-    /// <param name="swings">Of the same line.</param>
-    /// <returns>None where there is no order; what it takes compares as it matters, turn-rounds before the largest swing in whole steps.</returns>
-    public static (OrderCost Cost, ImmutableArray<BendStep> Steps)? Find(BendingTask task, Swings swings)
+    /// <summary>What the best order takes that starts with a certain bend, for each bend that one can start with.</summary>
+    public IEnumerable<(int Bend, OrderCost Cost)> Starts()
     {
-        var free = new OrderSearch(task, swings, int.MaxValue);
-        var best = free.Starts().Select(start => start.Whole).DefaultIfEmpty(Impossible).Min();
-        return best == Impossible ? null : (best, new OrderSearch(task, swings, best.Swing).WithBestStart(best.TurnRounds));
+        IEnumerable<int> bends = OnlyFromEnds ? [0, _task.Count - 1] : Enumerable.Range(0, _task.Count);
+        return bends.Distinct().SelectMany(StartsWith).GroupBy(start => start.Step.Bend, start => start.Whole).Select(start => (start.Key, start.Min()));
     }
 
-    private ImmutableArray<BendStep> WithBestStart(int turnRounds)
+    /// <summary>
+    /// An order with the fewest turn-rounds of all that start with a certain bend; of several the one that holds A, and goes towards B, as early
+    /// as it can.
+    /// </summary>
+    /// <param name="first">One of <see cref="Starts"/>.</param>
+    public ImmutableArray<BendStep> StartingWith(int first)
     {
         var steps = ImmutableArray.CreateBuilder<BendStep>(_task.Count);
-        var at = Starts().First(start => start.Whole.TurnRounds == turnRounds);
+        var at = StartsWith(first).MinBy(start => start.Whole.TurnRounds);
         steps.Add(at.Step);
         while (steps.Count < _task.Count)
         {
-            var left = Rest(at.First, at.Last, at.Step.Held).TurnRounds;
-            at = Next(at.First, at.Last, at.Step.Held).First(next => next.Whole.TurnRounds == left);
+            at = Next(at.First, at.Last, at.Step.Held).MinBy(next => next.Whole.TurnRounds);
             steps.Add(at.Step);
         }
 
@@ -96,17 +93,8 @@ internal sealed class OrderSearch
         return _rest[length][length == _task.Count ? 0 : (2 * slot) + (int)held];
     }
 
-    /// <summary>How good it is to start with a bend: at A, at B, in the middle nearer to A; less is better.</summary>
-    public static int RankOfStart(int bend, int count) => bend == 0 ? 0 : bend == count - 1 ? 1 : bend + 1;
-
-    /// <summary>Every way to make the first bend, the best start first.</summary>
-    private IEnumerable<Move> Starts()
-    {
-        IEnumerable<int> bends = OnlyFromEnds
-            ? [0, _task.Count - 1]
-            : Enumerable.Range(0, _task.Count).OrderBy(bend => RankOfStart(bend, _task.Count));
-        return bends.SelectMany(bend => Ends.Select(held => Make(bend, held, bend, bend, turned: false))).OfType<Move>();
-    }
+    /// <summary>The ways to make a bend first.</summary>
+    private IEnumerable<Move> StartsWith(int bend) => Ends.Select(held => Make(bend, held, bend, bend, turned: false)).OfType<Move>();
 
     /// <summary>Every way to go on from a stretch, towards B first.</summary>
     private IEnumerable<Move> Next(int first, int last, TubeEnd heldLast)
@@ -143,11 +131,10 @@ internal sealed class OrderSearch
         }
 
         var swing = OnlyFromEnds ? _swings.AtMost(bend, held) : _swings.Of(bend, held, held == TubeEnd.A ? last - bend : bend - first);
-        var steps = (int)Math.Ceiling(swing.Millimetres / SwingStepMm);
         var rest = Rest(first, last, held);
-        return steps > _mostSwing || rest == Impossible
+        return swing.Millimetres > _mostSwing || rest == Impossible
             ? null
-            : new(new(bend, held, swing), first, last, (rest.TurnRounds + (turned ? 1 : 0), Math.Max(rest.Swing, steps)));
+            : new(new(bend, held, swing), first, last, (rest.TurnRounds + (turned ? 1 : 0), Math.Max(rest.SwingMm, swing.Millimetres)));
     }
 
     private readonly record struct Move(BendStep Step, int First, int Last, OrderCost Whole);

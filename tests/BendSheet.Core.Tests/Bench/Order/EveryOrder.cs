@@ -27,10 +27,9 @@ internal sealed class EveryOrder
 
     private int Count => _layout.Bends.Length;
 
-    /// <summary>Fewest turn-rounds, then the smallest largest swing in steps of 100 mm, then the best start; null where nothing works.</summary>
-    public (int TurnRounds, int Swing, int Start)? Best()
+    /// <summary>What every order that works takes, with the ends that are flared first in it.</summary>
+    public IEnumerable<(int TurnRounds, double Swing, int Start, bool FlareAFirst, bool FlareBFirst)> Working()
     {
-        (int, int, int)? best = null;
         foreach (var flareA in Choices(_template.From, _layout.Legs[0].StraightLeft.Millimetres))
         {
             foreach (var flareB in Choices(_template.To, _layout.Legs[^1].StraightLeft.Millimetres))
@@ -42,25 +41,24 @@ internal sealed class EveryOrder
                         var steps = order.Zip(held).ToList();
                         if (Works(steps, flareA, flareB))
                         {
-                            var cost = Cost(steps);
-                            best = best is { } known && known.CompareTo(cost) <= 0 ? known : cost;
+                            var (turns, swing, start) = Cost(steps);
+                            yield return (turns, swing, start, flareA, flareB);
                         }
                     }
                 }
             }
         }
-
-        return best;
     }
 
-    public (int TurnRounds, int Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
+    /// <summary>Turn-rounds, the largest swing in millimetres, and how far from the best start: A, B, then the middle from A on.</summary>
+    public (int TurnRounds, double Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
     {
         var turned = Enumerable.Range(1, steps.Count - 1).Count(i => steps[i].Held != steps[i - 1].Held);
         var swing = Enumerable.Range(0, steps.Count).Max(i =>
         {
             var (bend, held) = steps[i];
             var swept = steps.Take(i).Count(made => held == TubeEnd.A ? made.Bend > bend : made.Bend < bend);
-            return (int)Math.Ceiling(_swings.Of(bend, held, swept).Millimetres / 100);
+            return _swings.Of(bend, held, swept).Millimetres;
         });
         var first = steps[0].Bend;
         return (turned, swing, first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);

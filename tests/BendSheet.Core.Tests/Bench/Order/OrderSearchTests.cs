@@ -52,7 +52,8 @@ public class OrderSearchTests
                 var oracle = new EveryOrder(template);
                 var solved = SolvedLine.Of(template);
                 var order = solved.Plan!.Order;
-                if (oracle.Best() is not { } best)
+                var working = oracle.Working().ToList();
+                if (working.Count == 0)
                 {
                     Interlocked.Increment(ref none);
                     Assert.Contains(solved.Findings, finding => finding.Rule == NoOrder.Rule || finding.Rule == EndTooShort.Rule);
@@ -63,8 +64,15 @@ public class OrderSearchTests
                 var steps = order.Steps.Select(step => (step.Bend, step.Held)).ToList();
                 Assert.DoesNotContain(solved.Findings, finding => finding.Rule == NoOrder.Rule);
                 Assert.True(oracle.Works(steps, order.FlareAFirst, order.FlareBFirst), "the order found does not work");
-                Assert.Equal(best, oracle.Cost(steps));
-                Assert.Equal(best.TurnRounds, order.TurnRounds);
+
+                // Fewest turn-rounds; the swing within 100 mm of the smallest with them; the best start of those.
+                var found = oracle.Cost(steps);
+                var turnRounds = working.Min(other => other.TurnRounds);
+                var smallest = working.Where(other => other.TurnRounds == turnRounds).Min(other => other.Swing);
+                var equal = working.Where(other => other.TurnRounds == turnRounds && other.Swing <= smallest + 100).ToList();
+                Assert.Equal((turnRounds, equal.Min(other => other.Start)), (found.TurnRounds, found.Start));
+                Assert.True(found.Swing <= smallest + 100, "a larger swing than need be");
+                Assert.Equal(turnRounds, order.TurnRounds);
             },
             iter: 4000);
         Assert.True(made > 400 && none > 400, $"both kinds of lines must be among the samples: {made} can be made, {none} cannot");
