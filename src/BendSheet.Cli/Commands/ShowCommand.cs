@@ -36,7 +36,8 @@ internal static class ShowCommand
             "show",
             "Shows marks, angles, lengths and check distances of every line.",
             ("bendsheet show finch.yaml --line front-left", "One line, as a table."),
-            ("bendsheet show finch.yaml --format json > finch.json", "All figures, unrounded, for another program."))
+            ("bendsheet show finch.yaml --format json > finch.json", "All figures, unrounded, for another program."),
+            ("bendsheet show finch.yaml --parts", "The way from each master cylinder through lines, hoses and parts to its wheels."))
         {
             file,
             line,

@@ -25,7 +25,7 @@ public static class PlumbingRules
             .SelectMany(uses => uses.SelectMany(OfEnd, (use, finding) => (Use: use, Finding: finding)).Concat(PortUsedTwice.Check(uses)))
             .ToLookup(found => found.Use.Joint.Kind == JointKind.Line);
         return new(
-            ends[true].ToLookup(found => found.Use.Joint.Name, found => found.Finding, StringComparer.Ordinal),
+            ends[true].Select(found => (found.Use.Joint.Name, found.Finding)).Distinct().ToLookup(found => found.Name, found => found.Finding, StringComparer.Ordinal),
             [
                 .. ends[false].Select(found => found.Finding),
                 .. OpenPort.Check(network),

@@ -27,7 +27,7 @@ internal sealed class PortFinder(Named<Part> parts, FileContext context)
             return whole is null ? null : OnlyPort(whole, at);
         }
 
-        var dot = typed.IndexOf('.', StringComparison.Ordinal);
+        var dot = typed.LastIndexOf('.');
         var (name, port) = dot <= 0 ? (typed, string.Empty) : (typed[..dot].Trim(), typed[(dot + 1)..].Trim());
         if (!parts.TryFind(name, out var part))
         {

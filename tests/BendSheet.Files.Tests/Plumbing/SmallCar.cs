@@ -62,7 +62,7 @@ internal static class SmallCar
         var isWrong = file.Findings.Any(finding => finding.Severity == Severity.Error);
         return
         [
-            .. file.Findings.Concat(isWrong ? [] : found.OfLines.SelectMany(line => line).Concat(found.OfCar))
+            .. file.Findings.Concat(isWrong ? [] : found.OfLines.SelectMany(line => line).Distinct().Concat(found.OfCar))
                 .OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column),
         ];
     }

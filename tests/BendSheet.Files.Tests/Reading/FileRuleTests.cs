@@ -27,7 +27,7 @@ public class FileRuleTests
 
         // Parts and ports
         { Top + "parts: {tee: {kind: tee}}\n" + LongLine("from: tee.lift").Replace(Top, string.Empty, StringComparison.Ordinal), "7:11", "unknown-port", "`tee` has no port `lift`: did you mean `tee.left`?" },
-        { Top + "parts: {tee: {kind: tee, ports: 3/8-24 flare}}\n" + Line, "4:32", "unreadable-port", "`3/8-24 flare` is not a port: write its thread and seat, such as `3/8-24 flare 37`" },
+        { Top + "parts: {tee: {kind: tee, ports: 3/8-24 flare}}\n" + Line, "4:33", "unreadable-port", "or name a standard one, such as `an-3`, `inverted 3/16` or `bubble 4.75`" },
 
         // Routes in other forms
         { Top + Line + "  fr: {mirror: fll}\n", "8:16", "unknown-name", "there is no line called `fll` to mirror: did you mean `fl`?" },

@@ -16,7 +16,7 @@ public static class FlareAndTube
     public static Rule Rule { get; } = new(
         "flare-and-tube", RuleSubject.Making, "A flare that the tube does not take splits, or does not fill its seat.");
 
-    /// <summary>A warning at the end's port.</summary>
+    /// <summary>A warning at the fitting's flare. The message does not name the line, so that every end with the fitting says it once.</summary>
     public static IEnumerable<Finding> Check(PortUse use)
     {
         if (use.End is not { Fitting: { } fitting, Tube: { } tube })
@@ -27,14 +27,14 @@ public static class FlareAndTube
         if (fitting.Flare == Flare.Bubble && !MetricSizes.Any(size => tube.IsOfSize(Length.FromMillimetres(size))))
         {
             yield return Rule.Warning(
-                use.Position,
-                $"{use.End.Name} has a bubble flare on tube of {new LengthNotation(Imperial: false, 64).Size(tube.OutsideDiameter)}, and bubble flares are for tube of 4.75, 6, 8 or 10 mm (ISO 4038, from memory: check): use such tube, or another flare and port");
+                fitting.FlareAt,
+                $"fitting {fitting.Name} has a bubble flare, and it sits on tube of {new LengthNotation(Imperial: true, 64).Size(tube.OutsideDiameter)}: bubble flares are for tube of 4.75, 6, 8 or 10 mm (ISO 4038, from memory: check); use such tube, or another flare and port");
         }
         else if (fitting.Flare == Flare.Double45 && TubeMaterials.Recognize(tube.Material) == TubeMaterial.StainlessSteel)
         {
             yield return Rule.Warning(
-                use.Position,
-                $"{use.End.Name} has a double flare on stainless steel, which splits when it is folded back (common practice, no source): use a 37° single flare with a sleeve and such a port, or another tube");
+                fitting.FlareAt,
+                $"fitting {fitting.Name} has a double flare, and it sits on stainless steel, which splits when it is folded back (common practice, no source): use a 37° single flare with a sleeve and such a port, or another tube");
         }
     }
 }

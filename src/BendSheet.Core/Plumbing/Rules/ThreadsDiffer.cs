@@ -54,5 +54,5 @@ public static class ThreadsDiffer
     /// <summary>Null where it is not known; a seat that does not fit is enough to say of one place.</summary>
     private static bool? Mates(Seat? seat, IReadOnlyList<Seat>? own) => seat is { } known && own is not null ? own.Contains(known) : null;
 
-    private static string Size(Length size) => new LengthNotation(Imperial: false, 64).Size(size);
+    private static string Size(Length size) => new LengthNotation(Imperial: true, 64).Size(size);
 }
