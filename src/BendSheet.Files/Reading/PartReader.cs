@@ -61,6 +61,13 @@ internal static class PartReader
         if (value is YamlText same)
         {
             var spec = Spec(same, context);
+            if (spec is not null && kind is { } known && known.UsualPorts().IsEmpty)
+            {
+                context.Report(FileRules.WrongKind.Error(
+                    value.Position, $"the ports of a {known.Word()} have no usual names: name each, such as `ports: {{front: {AsTyped.Show(same.Text).Trim('`')}}}`"));
+                return null;
+            }
+
             return spec is null ? null : Usual(kind, spec);
         }
 

@@ -58,15 +58,18 @@ public class PortFinderTests
     [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: ^drum, ports: inverted 3/16}", "not-a-choice")]
     [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
     [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{kind: other}", "missing-word")]
+    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: reservoir, ports: ^inverted 3/16}", "wrong-kind")]
     [InlineData("have: 1", "have: ^1.5", "out-of-range")]
-    [InlineData("ports: {in: 1/8 npt, out: an-3}", "ports: {in: 1/8 npt, out: an-3, in: ^an-3}", "duplicate-word")]
+    [InlineData("ports: {in: 1/8 npt, out: an-3}", "ports: {in: 1/8 npt, out: an-3, ^in: an-3}", "duplicate-word")]
     [InlineData("ports: {in: 1/8 npt, out: an-3}", "ports: ^[]", "wrong-kind")]
     [InlineData("an3: {flare: single 37, thread: 3/8-24}", "an3: {flare: single 37, thread: ^3/8}", "unreadable-port")]
     [InlineData("left-hose: {from: {at: left-bracket.out, is: an-3}, to", "left-hose: ^{to", "missing-word")]
     public void What_cannot_be_read_is_one_error_and_nothing_follows_from_it(string instead, string typed, string rule)
     {
-        var finding = Assert.Single(Findings(With((instead, typed))));
+        var text = With((instead, typed));
+        var finding = Assert.Single(Findings(text));
         Assert.Equal(rule, finding.Rule.Name);
+        Assert.Equal(Caret(text), finding.Position);
         Assert.Equal(Severity.Error, finding.Severity);
     }
 

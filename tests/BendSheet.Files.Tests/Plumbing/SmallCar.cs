@@ -77,7 +77,13 @@ internal static class SmallCar
         Assert.Equal(message, finding.Message);
         Assert.Same(rule, finding.Rule);
         Assert.Equal(severity, finding.Severity);
+        Assert.Equal(Caret(typed), finding.Position);
+    }
+
+    /// <summary>Where the caret stands.</summary>
+    public static SourcePosition Caret(string typed)
+    {
         var before = typed[..typed.IndexOf('^', StringComparison.Ordinal)].Split('\n');
-        Assert.Equal(new SourcePosition("car.yaml", before.Length, before[^1].Length + 1), finding.Position);
+        return new("car.yaml", before.Length, before[^1].Length + 1);
     }
 }
