@@ -17,7 +17,7 @@ public sealed class PartsTree
     private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
     private readonly PipeNetwork _network;
     private readonly ILookup<(string Part, string Port), PortUse> _uses;
-    private readonly Dictionary<string, string> _lengths;
+    private readonly Dictionary<(JointKind Kind, string Name), string> _lengths;
 
     private PartsTree(SolvedFile solved)
     {
@@ -25,10 +25,10 @@ public sealed class PartsTree
         _network = solved.Network;
         _uses = _network.Uses;
         _lengths = solved.Lines.Where(line => line.Plan is not null)
-            .ToDictionary(line => line.Template.Name, line => notation.WithUnit(line.Plan!.CutLength), StringComparer.Ordinal);
+            .ToDictionary(line => (JointKind.Line, line.Template.Name), line => notation.WithUnit(line.Plan!.CutLength));
         foreach (var joint in _network.Joints.Where(joint => joint is { Kind: not JointKind.ScrewedIn, Length: not null }))
         {
-            _lengths.TryAdd(joint.Name, notation.WithUnit(joint.Length!.Value));
+            _lengths.TryAdd((joint.Kind, joint.Name), notation.WithUnit(joint.Length!.Value));
         }
     }
 
@@ -138,7 +138,7 @@ public sealed class PartsTree
     private string Way(Joint joint) => joint.Kind switch
     {
         JointKind.ScrewedIn => "screwed",
-        _ => joint.InWords + (_lengths.TryGetValue(joint.Name, out var length) ? ", " + length + "," : string.Empty),
+        _ => joint.InWords + (_lengths.TryGetValue((joint.Kind, joint.Name), out var length) ? ", " + length + "," : string.Empty),
     };
 
     private void Line(int depth, string words)

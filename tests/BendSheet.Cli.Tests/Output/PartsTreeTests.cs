@@ -31,6 +31,14 @@ public class PartsTreeTests : AtTheTerminal
         """;
 
     [Fact]
+    public async Task A_hose_with_a_lines_name_keeps_its_own_length()
+    {
+        var ran = await Run("show", Typed(Car.Replace("left-hose:", "front:", StringComparison.Ordinal)), "--parts");
+        Assert.Contains("line front, 213.5 mm, to tee.in", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("hose front, 350.0 mm, to left.inlet", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task I_see_the_way_from_the_master_cylinder_to_each_wheel_and_what_hangs_on_none()
     {
         var ran = await Run("show", Typed(Car), "--parts");
