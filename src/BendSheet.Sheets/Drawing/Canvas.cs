@@ -1,3 +1,4 @@
+using BendSheet.Sheets.Pdf;
 using PdfSharp.Drawing;
 
 namespace BendSheet.Sheets.Drawing;
@@ -22,7 +23,8 @@ internal enum Align
 /// <param name="graphics">The whole page, in millimetres.</param>
 /// <param name="left">Of the type area.</param>
 /// <param name="width">Of the type area.</param>
-internal sealed class Canvas(XGraphics graphics, double left, double width)
+/// <param name="reading">Where the page's parts say what they are; null where nobody reads it out.</param>
+internal sealed class Canvas(XGraphics graphics, double left, double width, ReadingOrder? reading = null)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
     public const double Thin = 0.15;
@@ -39,7 +41,28 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
     public double Width => width;
 
     /// <summary>The same page with its type area beginning further to the right.</summary>
-    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance);
+    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance, reading);
+
+    /// <summary>What is drawn has a role for somebody who has the page read out.</summary>
+    /// <param name="role">What it is.</param>
+    /// <param name="draw">Draws it.</param>
+    /// <param name="alternative">Of a figure: what somebody needs to know who does not see it.</param>
+    /// <param name="box">Of a figure, in the type area.</param>
+    /// <param name="continues">Goes on with the paragraph or step before.</param>
+    public void As(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
+    {
+        if (reading is null)
+        {
+            draw();
+            return;
+        }
+
+        box.Offset(left, 0);
+        reading.Draw(role, draw, alternative, box, continues);
+    }
+
+    /// <summary>Guides the eye, or the pen, and is not read out.</summary>
+    public void Decoration(Action draw) => As(Role.Decoration, draw);
 
     /// <summary>One line of text, with its baseline at <paramref name="y"/>.</summary>
     public void Text(string printable, TextStyle style, double x, double y, Align align = Align.Left)
