@@ -38,12 +38,9 @@ internal static class CoverPage
     private static IEnumerable<Block> Section(CoverSection section, TextMeasure measure, double width)
     {
         yield return Paragraph.Heading(measure.Printable(section.Heading));
-        foreach (var row in section.Rows)
+        foreach (var block in CoverRows.Of(section, measure, width))
         {
-            foreach (var block in CoverRows.Of(row, section.ToTick, measure, width))
-            {
-                yield return block;
-            }
+            yield return block;
         }
 
         if (section.Remark is { } remark)

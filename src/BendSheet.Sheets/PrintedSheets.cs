@@ -46,6 +46,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         return new(FinishedPdf.Of(document, job.Title.Length > 0 ? job.Title : "Bend sheets"), job.Lines.Length, pages, [.. measure.Missing]);
     }
 
+    private const string MirroredWords = "Mirrored: copy it face down";
+
     /// <summary>What the foot of a part says beside the number of the page.</summary>
     private sealed record Foot(string Left, string Middle);
 
@@ -100,12 +102,18 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         {
             var style = TextStyle.Small;
             var baseline = Size.HeightMm - Margin;
-            var left = Mirrored ? $"{foot.Left} MIRRORED".TrimStart() : foot.Left;
-            var room = canvas.Width - Measure.Width(left, style) - Measure.Width(number, style) - 8;
+            var left = Measure.Width(foot.Left, style) + 4;
+            var beside = Mirrored ? left + Measure.Width(MirroredWords, style) + 4 : left;
+            var room = canvas.Width - (2 * Math.Max(beside, Measure.Width(number, style) + 4));
             canvas.Line(0, baseline - 4, canvas.Width, baseline - 4, Canvas.Thin);
-            canvas.Text(left, style, 0, baseline);
+            canvas.Text(foot.Left, style, 0, baseline);
             canvas.Text(Measure.Wrap(foot.Middle, style, room)[0], style, canvas.Width / 2, baseline, Align.Centre);
             canvas.Text(number, style, canvas.Width, baseline, Align.Right);
+            if (Mirrored)
+            {
+                // For whoever holds the paper; on the board it is the only thing that cannot be read.
+                canvas.Mirrored(readable => readable.Text(MirroredWords, style, canvas.Width - left, baseline, Align.Right));
+            }
         }
     }
 }

@@ -43,6 +43,16 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
     /// <summary>The same page with its type area beginning further to the right.</summary>
     public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance, reading);
 
+    /// <summary>Draws with left and right of the type area exchanged: what is drawn once mirrored can be read again.</summary>
+    public void Mirrored(Action<Canvas> draw)
+    {
+        var state = graphics.Save();
+        graphics.TranslateTransform((2 * left) + width, 0);
+        graphics.ScaleTransform(-1, 1);
+        draw(this);
+        graphics.Restore(state);
+    }
+
     /// <summary>What is drawn has a role for somebody who has the page read out.</summary>
     /// <param name="role">What it is.</param>
     /// <param name="draw">Draws it.</param>
@@ -72,13 +82,14 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
             return;
         }
 
-        var format = align switch
+        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
+        var (text, format) = align switch
         {
-            Align.Left => XStringFormats.BaseLineLeft,
-            Align.Centre => XStringFormats.BaseLineCenter,
-            _ => XStringFormats.BaseLineRight,
+            Align.Left => (printable + " ", XStringFormats.BaseLineLeft),
+            Align.Centre => ($" {printable} ", XStringFormats.BaseLineCenter),
+            _ => (" " + printable, XStringFormats.BaseLineRight),
         };
-        graphics.DrawString(printable, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
+        graphics.DrawString(text, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>

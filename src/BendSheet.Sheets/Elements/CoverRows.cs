@@ -5,7 +5,7 @@ using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
-/// <summary>A row below the lines of the cover: what, and how much of it at the right.</summary>
+/// <summary>The rows of a section of the cover: what, and how much of it at the right, the figures one below the other.</summary>
 internal static class CoverRows
 {
     private const double TickBoxSize = 3.4;
@@ -17,13 +17,18 @@ internal static class CoverRows
 
     private static readonly TextStyle Style = TextStyle.Cell;
 
-    /// <summary>The row, a block for each line of its text; the figure stands beside the first.</summary>
-    public static IEnumerable<Block> Of(CoverRow row, bool toTick, TextMeasure measure, double width)
+    /// <summary>The rows, a block for each line of a row's text; its figure stands beside the first.</summary>
+    public static IEnumerable<Block> Of(CoverSection section, TextMeasure measure, double width)
+    {
+        var other = section.Rows.Max(row => row.Other.Length == 0 ? 0 : measure.Width(row.Other, TextStyle.Small) + Gap);
+        return section.Rows.SelectMany(row => Of(row, section.ToTick, other, measure, width));
+    }
+
+    private static IEnumerable<Block> Of(CoverRow row, bool toTick, double otherWidth, TextMeasure measure, double width)
     {
         var indent = toTick ? SignWidth : 0;
         var figure = measure.Printable(row.HowMuch);
         var figureStyle = measure.Fitting(figure, Style with { Bold = true }, width * MostOfWidth);
-        var otherWidth = row.Other.Length == 0 ? 0 : measure.Width(row.Other, TextStyle.Small) + Gap;
         var lines = measure.Wrap(row.What, Style, width - indent - measure.Width(figure, figureStyle) - otherWidth - Gap);
         for (var i = 0; i < lines.Count; i++)
         {

@@ -15,6 +15,7 @@ internal static class CoverTable
     private const double SheetWidth = 17;
     private const double CutWidth = 30;
     private const double LeastRow = 9;
+    private const int CutColumn = 3;
 
     /// <summary>A row of more lines is printed as several, so that none is taller than a page.</summary>
     private const int LinesInRow = 12;
@@ -52,8 +53,9 @@ internal static class CoverTable
             canvas.Decoration(() => Frame(canvas, edges, top, height, Canvas.Thick));
             for (var i = 0; i < heads.Length; i++)
             {
-                var (head, x) = (heads[i], edges[i]);
-                canvas.As(Role.ColumnHead, () => canvas.Text(head, style, x + Padding, top + 0.7 + style.Ascent));
+                // Over figures that end at the right, and words that begin at the left.
+                var (head, x, align) = i == CutColumn ? (heads[i], edges[i + 1] - Padding, Align.Right) : (heads[i], edges[i] + Padding, Align.Left);
+                canvas.As(Role.ColumnHead, () => canvas.Text(head, style, x, top + 0.7 + style.Ascent, align));
             }
         })
         {

@@ -67,7 +67,7 @@ internal sealed class ReadingOrder
         }
         else if (role == Role.Decoration)
         {
-            _manager.BeginGraphicMode();
+            EndContent();
             _builder.BeginArtifact();
             _decorating = true;
             draw();
@@ -89,7 +89,7 @@ internal sealed class ReadingOrder
 
     private void DrawCell(Role role, Action draw)
     {
-        _manager.BeginGraphicMode();
+        EndContent();
         _builder.BeginElement(role == Role.Cell ? PdfBlockLevelElementTag.TableDataCell : PdfBlockLevelElementTag.TableHeaderCell);
         if (role != Role.Cell)
         {
@@ -103,7 +103,7 @@ internal sealed class ReadingOrder
     /// <summary>It stays open, so that what continues it can go on in it, until the next one.</summary>
     private void Open(Role role, string? alternative, XRect box)
     {
-        _manager.BeginGraphicMode();
+        EndContent();
         CloseGroup(role switch { Role.ListItem => "L", Role.Row => "Table", _ => null });
         switch (role)
         {
@@ -132,6 +132,13 @@ internal sealed class ReadingOrder
         _open = role;
     }
 
+    /// <summary>Marked content ends before the text object that it may lie in: the next one begins outside of both.</summary>
+    private void EndContent()
+    {
+        _builder.EndMarkedContentsWithId();
+        _manager.BeginGraphicMode();
+    }
+
     /// <summary>
     /// PDFsharp begins the first marked content of a page inside a text object, which may then hold nothing but text (ISO 32000-1, 14.6.1). A
     /// blank is such a text.
@@ -141,8 +148,7 @@ internal sealed class ReadingOrder
         if (!_pageHasText)
         {
             _page!.DrawBlank();
-            _builder.EndMarkedContentsWithId();
-            _manager.BeginGraphicMode();
+            EndContent();
         }
     }
 
