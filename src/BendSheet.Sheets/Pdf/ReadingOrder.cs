@@ -15,7 +15,7 @@ internal sealed class ReadingOrder
     private string? _group;
     private Role? _open;
     private bool _decorating;
-    private bool _pageHasText;
+    private bool _pageHasContent;
     private Page? _page;
 
     /// <param name="document">Without a page yet.</param>
@@ -42,14 +42,15 @@ internal sealed class ReadingOrder
     /// <param name="mirrored">Drawn the wrong way round.</param>
     public void BeginPage(XGraphics graphics, PaperSize size, bool mirrored)
     {
+        graphics.Restore(graphics.Save()); // writes the page's own transformation now, not inside the first marked content
         _page = new(graphics, size, mirrored);
-        _pageHasText = false;
+        _pageHasContent = false;
     }
 
     /// <summary>To be called for each page while its graphics can still be drawn on.</summary>
     public void EndPage()
     {
-        _builder.EndMarkedContentsWithId();
+        EndContent();
         _page = null;
     }
 
@@ -61,8 +62,13 @@ internal sealed class ReadingOrder
     /// <param name="continues">The same paragraph or step as what was drawn before.</param>
     public void Draw(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
     {
-        if (_decorating || role == Role.Nothing || (continues && _open == role))
+        if (_decorating || role == Role.Nothing)
         {
+            draw();
+        }
+        else if (continues && _open == role)
+        {
+            BeginContent(); // it may go on at the top of a page
             draw();
         }
         else if (role == Role.Decoration)
@@ -71,6 +77,7 @@ internal sealed class ReadingOrder
             _builder.BeginArtifact();
             _decorating = true;
             draw();
+            _manager.BeginGraphicMode();
             _builder.End();
             _decorating = false;
         }
@@ -83,8 +90,6 @@ internal sealed class ReadingOrder
             Open(role, alternative, box);
             draw();
         }
-
-        _pageHasText |= role is not (Role.Decoration or Role.Nothing);
     }
 
     private void DrawCell(Role role, Action draw)
@@ -96,7 +101,9 @@ internal sealed class ReadingOrder
             _builder.CurrentStructureElement.TableAttributes.Elements.SetName("/Scope", role == Role.RowHead ? "/Row" : "/Column");
         }
 
+        BeginContent();
         draw();
+        EndContent();
         _builder.End();
     }
 
@@ -122,7 +129,6 @@ internal sealed class ReadingOrder
                 break;
             case Role.Figure:
                 _builder.BeginElement(PdfIllustrationElementTag.Figure, alternative ?? string.Empty, _page!.OnPaper(box));
-                BeginPageWithText();
                 break;
             default:
                 _builder.BeginElement(PdfBlockLevelElementTag.Paragraph);
@@ -130,26 +136,32 @@ internal sealed class ReadingOrder
         }
 
         _open = role;
-    }
-
-    /// <summary>Marked content ends before the text object that it may lie in: the next one begins outside of both.</summary>
-    private void EndContent()
-    {
-        _builder.EndMarkedContentsWithId();
-        _manager.BeginGraphicMode();
+        if (role != Role.Row)
+        {
+            BeginContent();
+        }
     }
 
     /// <summary>
-    /// PDFsharp begins the first marked content of a page inside a text object, which may then hold nothing but text (ISO 32000-1, 14.6.1). A
-    /// blank is such a text.
+    /// PDFsharp begins the first marked content of a page inside a text object, and all others outside. What crosses the ends of a text object is
+    /// wrong (ISO 32000-1, 14.6.1), so the first one holds a blank and nothing else.
     /// </summary>
-    private void BeginPageWithText()
+    private void BeginContent()
     {
-        if (!_pageHasText)
+        if (!_pageHasContent)
         {
             _page!.DrawBlank();
-            EndContent();
+            _builder.EndMarkedContentsWithId();
+            _manager.BeginGraphicMode();
+            _pageHasContent = true;
         }
+    }
+
+    /// <summary>The text object inside the marked content ends first.</summary>
+    private void EndContent()
+    {
+        _manager.BeginGraphicMode();
+        _builder.EndMarkedContentsWithId();
     }
 
     /// <summary>Ends what is open, and the list or table around it unless the next one belongs to that too.</summary>
@@ -196,7 +208,7 @@ internal sealed class ReadingOrder
                 Rounded(left), Rounded(Size.HeightMm - box.Bottom), Rounded(box.Width), Rounded(box.Height));
         }
 
-        public void DrawBlank() => Graphics.DrawString(" ", Fonts.Typeface.Inter.Font(3), XBrushes.White, Size.WidthMm / 2, Size.HeightMm / 2);
+        public void DrawBlank() => Graphics.DrawString(" ", Fonts.Typeface.Inter.Font(3), XBrushes.Black, 12, 14);
 
         private static double Rounded(double millimetres) => Math.Round(millimetres * PointsPerMillimetre, 2);
     }
