@@ -31,7 +31,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         ArgumentNullException.ThrowIfNull(job);
         using var document = new PdfDocument();
         using var measure = new TextMeasure();
-        var press = new Press(document, job.Paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter, measure, job.Mirrored, new ReadingOrder(document));
+        var reading = new ReadingOrder(document);
+        var press = new Press(document, job.Paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter, measure, job.Mirrored, reading);
         if (job.Cover is { } cover)
         {
             press.Print(CoverPage.Pages(cover, measure, press.Width, press.Height), "Cover", new(string.Empty, cover.Project));
@@ -43,7 +44,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         }
 
         var pages = document.PageCount;
-        return new(FinishedPdf.Of(document, job.Title.Length > 0 ? job.Title : "Bend sheets"), job.Lines.Length, pages, [.. measure.Missing]);
+        return new(FinishedPdf.Of(document, job.Title.Length > 0 ? job.Title : "Bend sheets", reading.Tree), job.Lines.Length, pages, [.. measure.Missing]);
     }
 
     private const string MirroredWords = "Mirrored: copy it face down";
@@ -81,8 +82,6 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
                 canvas.Decoration(() => DrawFoot(canvas, foot, number));
                 Reading.EndPage();
             }
-
-            Reading.EndPart();
         }
 
         private XGraphics NewPage()
@@ -94,7 +93,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
                 graphics.ScaleTransform(-1, 1);
             }
 
-            Reading.BeginPage(graphics, Size, Mirrored);
+            Reading.BeginPage(graphics, Document.Pages[Document.PageCount - 1], Size, Mirrored);
             return graphics;
         }
 

@@ -71,7 +71,7 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
         return new(
             Entry<NameToken>(document, element, "S")!.Data,
             text.ToString(),
-            Entry<StringToken>(document, element, "Alt")?.Data ?? (Entry<HexToken>(document, element, "Alt") is { } hex ? Encoding.BigEndianUnicode.GetString([.. hex.Bytes]) : null),
+            Entry<HexToken>(document, element, "Alt") is { } hex ? Encoding.BigEndianUnicode.GetString([.. hex.Bytes]).TrimStart('\uFEFF') : null,
             attributes is null ? null : Entry<NameToken>(document, attributes, "Scope")?.Data,
             parts);
 

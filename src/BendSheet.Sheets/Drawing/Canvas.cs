@@ -20,11 +20,11 @@ internal enum Align
 /// A page to draw on: millimetres from the upper left corner of the type area, y downwards, black on white. Texts are printable already
 /// (<see cref="TextMeasure.Printable"/>).
 /// </summary>
-/// <param name="graphics">The whole page, in millimetres.</param>
+/// <param name="page">The whole page, in millimetres.</param>
 /// <param name="left">Of the type area.</param>
 /// <param name="width">Of the type area.</param>
 /// <param name="reading">Where the page's parts say what they are; null where nobody reads it out.</param>
-internal sealed class Canvas(XGraphics graphics, double left, double width, ReadingOrder? reading = null)
+internal sealed class Canvas(XGraphics page, double left, double width, ReadingOrder? reading = null)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
     public const double Thin = 0.15;
@@ -40,17 +40,27 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
+    /// <summary>The page, to be drawn on at once: what is drawn belongs to what is open in the reading order.</summary>
+    private XGraphics Ink
+    {
+        get
+        {
+            reading?.BeginContent();
+            return page;
+        }
+    }
+
     /// <summary>The same page with its type area beginning further to the right.</summary>
-    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance, reading);
+    public Canvas MovedRight(double distance) => new(page, left + distance, width - distance, reading);
 
     /// <summary>Draws with left and right of the type area exchanged: what is drawn once mirrored can be read again.</summary>
     public void Mirrored(Action<Canvas> draw)
     {
-        var state = graphics.Save();
-        graphics.TranslateTransform((2 * left) + width, 0);
-        graphics.ScaleTransform(-1, 1);
+        var state = page.Save();
+        page.TranslateTransform((2 * left) + width, 0);
+        page.ScaleTransform(-1, 1);
         draw(this);
-        graphics.Restore(state);
+        page.Restore(state);
     }
 
     /// <summary>What is drawn has a role for somebody who has the page read out.</summary>
@@ -89,16 +99,16 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
             Align.Centre => ($" {printable} ", XStringFormats.BaseLineCenter),
             _ => (" " + printable, XStringFormats.BaseLineRight),
         };
-        graphics.DrawString(text, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
+        Ink.DrawString(text, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>
     public void Line(double x1, double y1, double x2, double y2, double pen = Medium) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
+        Ink.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
 
     /// <summary>A dashed line; dash and gap in millimetres.</summary>
     public void DashedLine(double x1, double y1, double x2, double y2, double pen = Thin) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
+        Ink.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
 
     /// <summary>An open line through points, with round corners.</summary>
     /// <param name="points">In the type area.</param>
@@ -118,23 +128,23 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
             moved[i] = new(left + points[i].X, points[i].Y);
         }
 
-        graphics.DrawLines(
+        Ink.DrawLines(
             new XPen(white ? XColors.White : XColors.Black, pen) { LineJoin = XLineJoin.Round, LineCap = flatEnds ? XLineCap.Flat : XLineCap.Round },
             moved);
     }
 
     /// <summary>A rectangle.</summary>
     public void Box(double x, double y, double boxWidth, double height, double pen = Medium) =>
-        graphics.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
+        Ink.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
 
     /// <summary>Covers what was drawn before.</summary>
     public void Blank(double x, double y, double blankWidth, double height) =>
-        graphics.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
+        Ink.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
     public void Bubble(string printable, TextStyle style, double x, double y, double radius)
     {
-        graphics.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
+        Ink.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
         Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
     }
 
@@ -144,10 +154,10 @@ internal sealed class Canvas(XGraphics graphics, double left, double width, Read
     /// <summary>Whatever is drawn stays inside a rectangle.</summary>
     public void Clipped(double x, double y, double clipWidth, double height, Action draw)
     {
-        var state = graphics.Save();
-        graphics.IntersectClip(new XRect(left + x, y, clipWidth, height));
+        var state = page.Save();
+        page.IntersectClip(new XRect(left + x, y, clipWidth, height));
         draw();
-        graphics.Restore(state);
+        page.Restore(state);
     }
 }
 

@@ -5,46 +5,64 @@ using PdfSharp.UniversalAccessibility;
 namespace BendSheet.Sheets.Pdf;
 
 /// <summary>
-/// The structure of a document (ISO 32000-1, 14.7 and 14.8): what is read out in which order, that is the order of drawing, and as what. Lists
-/// and tables go on over pages. No conformance is claimed with it.
+/// What is read out of a document in which order, that is the order of drawing, and as what (ISO 32000-1, 14.8). Lists and tables go on over
+/// pages. No conformance is claimed with it.
 /// </summary>
 internal sealed class ReadingOrder
 {
-    private readonly UAManager _manager;
-    private readonly StructureBuilder _builder;
-    private string? _group;
-    private Role? _open;
+    private static readonly Dictionary<Role, string[]> Types = new()
+    {
+        [Role.Text] = ["P"],
+        [Role.Title] = ["H1"],
+        [Role.Heading] = ["H2"],
+        [Role.ListItem] = ["L", "LI", "LBody"],
+        [Role.Row] = ["Table", "TR"],
+        [Role.Figure] = ["Figure"],
+    };
+
+    private StructureTree.Element _part;
+    private StructureTree.Element? _group;
+    private StructureTree.Element? _open;
+    private Role _openRole;
+    private bool _inContent;
     private bool _decorating;
-    private bool _pageHasContent;
     private Page? _page;
 
-    /// <param name="document">Without a page yet.</param>
+    /// <param name="document">Its catalogue gets what says that there is a structure.</param>
     public ReadingOrder(PdfDocument document)
     {
-        _manager = UAManager.ForDocument(document);
-        _builder = _manager.StructureBuilder;
-        document.Language = "en"; // the manager has set its own
+        _part = Tree.Root;
+        document.Language = "en";
+        var catalog = document.Internals.Catalog.Elements;
+        var marked = new PdfDictionary(document);
+        marked.Elements.SetBoolean("/Marked", true);
+        catalog["/MarkInfo"] = marked;
+        var root = new PdfDictionary(document);
+        root.Elements.SetName("/Type", "/StructTreeRoot"); // the finishing pass writes it out
+        document.Internals.AddObject(root);
+        catalog["/StructTreeRoot"] = root.Reference;
     }
 
-    /// <summary>Begins what stands for itself: a line's sheet. Between its pages it goes on.</summary>
-    public void BeginPart() => _builder.BeginElement(PdfGroupingElementTag.Section);
+    /// <summary>What has been built so far.</summary>
+    public StructureTree Tree { get; } = new();
 
-    /// <summary>Ends it.</summary>
-    public void EndPart()
+    /// <summary>Begins what stands for itself: a line's sheet. Between its pages it goes on.</summary>
+    public void BeginPart()
     {
-        CloseGroup(null);
-        _builder.End();
+        _part = Tree.Add("Sect", Tree.Root);
+        _group = _open = null;
     }
 
     /// <summary>To be called for each page before anything is drawn on it.</summary>
     /// <param name="graphics">The page, in millimetres.</param>
+    /// <param name="page">The same page.</param>
     /// <param name="size">Of the page.</param>
     /// <param name="mirrored">Drawn the wrong way round.</param>
-    public void BeginPage(XGraphics graphics, PaperSize size, bool mirrored)
+    public void BeginPage(XGraphics graphics, PdfPage page, PaperSize size, bool mirrored)
     {
         graphics.Restore(graphics.Save()); // writes the page's own transformation now, not inside the first marked content
         _page = new(graphics, size, mirrored);
-        _pageHasContent = false;
+        page.Elements.SetInteger("/StructParents", Tree.AddPage());
     }
 
     /// <summary>To be called for each page while its graphics can still be drawn on.</summary>
@@ -62,24 +80,18 @@ internal sealed class ReadingOrder
     /// <param name="continues">The same paragraph or step as what was drawn before.</param>
     public void Draw(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
     {
-        if (_decorating || role == Role.Nothing)
+        if (_decorating || role == Role.Nothing || (continues && _open is not null && _openRole == role))
         {
-            draw();
-        }
-        else if (continues && _open == role)
-        {
-            BeginContent(); // it may go on at the top of a page
             draw();
         }
         else if (role == Role.Decoration)
         {
             EndContent();
-            _builder.BeginArtifact();
+            _page!.Mark("/Artifact BMC");
             _decorating = true;
             draw();
-            _manager.BeginGraphicMode();
-            _builder.End();
             _decorating = false;
+            _page.Mark("EMC");
         }
         else if (role is Role.Cell or Role.ColumnHead or Role.RowHead)
         {
@@ -87,129 +99,94 @@ internal sealed class ReadingOrder
         }
         else
         {
-            Open(role, alternative, box);
+            Open(role);
+            if (role == Role.Figure)
+            {
+                _open!.Alternative = alternative ?? string.Empty;
+                _open.Attributes = _page!.Layout(box);
+            }
+
             draw();
+        }
+    }
+
+    /// <summary>To be called before ink comes on the page: what is empty gets no content.</summary>
+    public void BeginContent()
+    {
+        if (!_inContent && !_decorating && _open is not null)
+        {
+            _page!.Mark(FormattableString.Invariant($"/{_open.Type}<</MCID {Tree.AddContent(_open)}>>BDC"));
+            _inContent = true;
+        }
+    }
+
+    private void EndContent()
+    {
+        if (_inContent)
+        {
+            _page!.Mark("EMC");
+            _inContent = false;
         }
     }
 
     private void DrawCell(Role role, Action draw)
     {
         EndContent();
-        _builder.BeginElement(role == Role.Cell ? PdfBlockLevelElementTag.TableDataCell : PdfBlockLevelElementTag.TableHeaderCell);
-        if (role != Role.Cell)
+        var row = _open!;
+        _open = Tree.Add(role == Role.Cell ? "TD" : "TH", row);
+        _open.Attributes = role switch
         {
-            _builder.CurrentStructureElement.TableAttributes.Elements.SetName("/Scope", role == Role.RowHead ? "/Row" : "/Column");
-        }
-
-        BeginContent();
+            Role.ColumnHead => "/O/Table/Scope/Column",
+            Role.RowHead => "/O/Table/Scope/Row",
+            _ => null,
+        };
         draw();
         EndContent();
-        _builder.End();
+        _open = row;
     }
 
     /// <summary>It stays open, so that what continues it can go on in it, until the next one.</summary>
-    private void Open(Role role, string? alternative, XRect box)
+    private void Open(Role role)
     {
         EndContent();
-        CloseGroup(role switch { Role.ListItem => "L", Role.Row => "Table", _ => null });
-        switch (role)
+        var types = Types[role];
+        if (types.Length == 1)
         {
-            case Role.Title:
-                _builder.BeginElement(PdfBlockLevelElementTag.Heading1);
-                break;
-            case Role.Heading:
-                _builder.BeginElement(PdfBlockLevelElementTag.Heading2);
-                break;
-            case Role.ListItem:
-                _builder.BeginElement(PdfBlockLevelElementTag.ListItem);
-                _builder.BeginElement(PdfBlockLevelElementTag.ListBody);
-                break;
-            case Role.Row:
-                _builder.BeginElement(PdfBlockLevelElementTag.TableRow);
-                break;
-            case Role.Figure:
-                _builder.BeginElement(PdfIllustrationElementTag.Figure, alternative ?? string.Empty, _page!.OnPaper(box));
-                break;
-            default:
-                _builder.BeginElement(PdfBlockLevelElementTag.Paragraph);
-                break;
+            _group = null;
+            _open = Tree.Add(types[0], _part);
+        }
+        else
+        {
+            _group = string.Equals(_group?.Type, types[0], StringComparison.Ordinal) ? _group : Tree.Add(types[0], _part);
+            _open = types[1..].Aggregate(_group!, (parent, type) => Tree.Add(type, parent));
         }
 
-        _open = role;
-        if (role != Role.Row)
-        {
-            BeginContent();
-        }
-    }
-
-    /// <summary>
-    /// PDFsharp begins the first marked content of a page inside a text object, and all others outside. What crosses the ends of a text object is
-    /// wrong (ISO 32000-1, 14.6.1), so the first one holds a blank and nothing else.
-    /// </summary>
-    private void BeginContent()
-    {
-        if (!_pageHasContent)
-        {
-            _page!.DrawBlank();
-            _builder.EndMarkedContentsWithId();
-            _manager.BeginGraphicMode();
-            _pageHasContent = true;
-        }
-    }
-
-    /// <summary>The text object inside the marked content ends first.</summary>
-    private void EndContent()
-    {
-        _manager.BeginGraphicMode();
-        _builder.EndMarkedContentsWithId();
-    }
-
-    /// <summary>Ends what is open, and the list or table around it unless the next one belongs to that too.</summary>
-    private void CloseGroup(string? next)
-    {
-        if (_open is { } open)
-        {
-            _builder.End();
-            if (open == Role.ListItem)
-            {
-                _builder.End();
-            }
-
-            _open = null;
-        }
-
-        if (string.Equals(_group, next, StringComparison.Ordinal))
-        {
-            return;
-        }
-
-        if (_group is not null)
-        {
-            _builder.End();
-        }
-
-        if (next is not null)
-        {
-            _builder.BeginBlockLevelElement(next);
-        }
-
-        _group = next;
+        _openRole = role;
     }
 
     private sealed record Page(XGraphics Graphics, PaperSize Size, bool Mirrored)
     {
         private const double PointsPerMillimetre = 72 / 25.4;
 
-        /// <summary>In points from the lower left corner.</summary>
-        public XRect OnPaper(XRect box)
+        /// <summary>
+        /// Writes an operator as a comment, which is all that PDFsharp lets through; the finishing pass makes it one. It stands outside of text
+        /// objects, whose ends marked content must not cross (ISO 32000-1, 14.6.1).
+        /// </summary>
+        public void Mark(string operation)
         {
-            var left = Mirrored ? Size.WidthMm - box.Right : box.Left;
-            return new(
-                Rounded(left), Rounded(Size.HeightMm - box.Bottom), Rounded(box.Width), Rounded(box.Height));
+            PdfRendererExtensions.BeginGraphicMode(Graphics);
+            Graphics.WriteComment(MarkedOperators.Sign + operation);
         }
 
-        public void DrawBlank() => Graphics.DrawString(" ", Fonts.Typeface.Inter.Font(3), XBrushes.Black, 12, 14);
+        /// <summary>The attributes of a figure with its place in points from the lower left corner.</summary>
+        public string Layout(XRect box)
+        {
+            var left = Mirrored ? Size.WidthMm - box.Right : box.Left;
+            var bottom = Size.HeightMm - box.Bottom;
+            return FormattableString.Invariant(
+                $"/O/Layout/BBox[{Points(left)} {Points(bottom)} {Points(left + box.Width)} {Points(bottom + box.Height)}]");
+        }
 
-        private static double Rounded(double millimetres) => Math.Round(millimetres * PointsPerMillimetre, 2);
+        private static string Points(double millimetres) => FormattableString.Invariant($"{millimetres * PointsPerMillimetre:0.##}");
     }
 }
