@@ -30,6 +30,9 @@ public class HelpExampleTests : AtTheTerminal
             Environment.CurrentDirectory = before;
         }
 
-        Assert.Equal("brake-lines.yaml clutch.yaml finch.pdf finch.yaml rear.pdf", InTheFolder());
+        Assert.Equal(
+            "board.pdf brake-lines.yaml clutch.yaml cover.pdf finch-bleed-loop.pdf finch-front-left.pdf finch-front-right.pdf "
+            + "finch-rear-axle-left.pdf finch-rear.pdf finch.pdf finch.yaml rear.pdf",
+            InTheFolder());
     }
 }

@@ -73,4 +73,26 @@ internal static class Printed
     public static string ManyBends(int count) => Head + "  many:\n"
         + string.Concat(Enumerable.Range(0, count).Select(i => FormattableString.Invariant($"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")))
         + "    - {straight: 50}\n";
+
+    /// <summary>Letters that lie over one another.</summary>
+    public static List<string> Overlaps(List<Letter> letters)
+    {
+        var overlaps = new List<string>();
+        for (var i = 0; i < letters.Count; i++)
+        {
+            for (var j = i + 1; j < letters.Count; j++)
+            {
+                var a = letters[i].BoundingBox;
+                var b = letters[j].BoundingBox;
+                var width = Math.Min(a.Right, b.Right) - Math.Max(a.Left, b.Left);
+                var height = Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom);
+                if (width > 0.4 && height > 0.4)
+                {
+                    overlaps.Add($"{letters[i].Value} and {letters[j].Value} at {a.Left:F1}, {a.Bottom:F1}");
+                }
+            }
+        }
+
+        return overlaps;
+    }
 }

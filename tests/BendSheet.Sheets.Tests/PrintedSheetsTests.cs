@@ -1,5 +1,4 @@
 using BendSheet.Core.Sheet;
-using UglyToad.PdfPig.Content;
 
 namespace BendSheet.Sheets.Tests;
 
@@ -113,7 +112,7 @@ public class PrintedSheetsTests
     {
         // Sixty bends in a handful of millimetres leave no room for their numbers around the shape; everything else must keep apart.
         var pages = Printed.Pages(Printed.Sheets(yaml, paper)).Where(page => !yaml.Contains("many:", StringComparison.Ordinal) || page.Number != ShapePage(yaml, paper));
-        Assert.All(pages, page => Assert.Empty(Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)])));
+        Assert.All(pages, page => Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)])));
     }
 
     [Theory]
@@ -180,40 +179,26 @@ public class PrintedSheetsTests
         Assert.Contains("mindthe□", Printed.Text(Printed.Pages(printed)), StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void Only_the_tools_own_typefaces_are_used_and_nothing_is_smaller_than_eight_points() =>
-        Assert.All(Printed.Pages(Printed.Sheets(Printed.WorkedExample)), page => Assert.All(page.Letters, letter =>
+    [Theory]
+    [MemberData(nameof(Demanding))]
+    public void Only_the_tools_own_typefaces_are_used_and_nothing_is_smaller_than_eight_points(string yaml, Paper paper) =>
+        Assert.All(Printed.Pages(Printed.Sheets(yaml, paper)), page => Assert.All(page.Letters, letter =>
         {
             Assert.Contains("+In", letter.FontName, StringComparison.Ordinal);
             Assert.True(letter.PointSize > 7.99, $"{letter.Value} in {letter.PointSize} pt");
         }));
 
-    [Fact]
-    public void Marks_are_fourteen_points() =>
-        Assert.Contains(Printed.Pages(Printed.Sheets(Printed.WorkedExample))[0].GetWords(), word =>
-            string.Equals(word.Text, "365.0", StringComparison.Ordinal) && Math.Abs(word.Letters[0].PointSize - 14) < 0.01);
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void Every_mark_in_the_table_is_fourteen_points(Paper paper)
+    {
+        var yaml = Printed.ManyBends(60);
+        var words = Printed.Pages(Printed.Sheets(yaml, paper)).SelectMany(page => page.GetWords()).ToList();
+        Assert.All(Printed.Contents(yaml)[0].Rows, row => Assert.Contains(words, word =>
+            string.Equals(word.Text, row.Mark, StringComparison.Ordinal) && Math.Abs(word.Letters[0].PointSize - 14) < 0.01));
+    }
 
     private static int ShapePage(string yaml, Paper paper) =>
         Printed.Pages(Printed.Sheets(yaml, paper)).First(page => Printed.Text([page]).Contains("pictorialview", StringComparison.Ordinal)).Number;
-
-    private static List<string> Overlaps(List<Letter> letters)
-    {
-        var overlaps = new List<string>();
-        for (var i = 0; i < letters.Count; i++)
-        {
-            for (var j = i + 1; j < letters.Count; j++)
-            {
-                var a = letters[i].BoundingBox;
-                var b = letters[j].BoundingBox;
-                var width = Math.Min(a.Right, b.Right) - Math.Max(a.Left, b.Left);
-                var height = Math.Min(a.Top, b.Top) - Math.Max(a.Bottom, b.Bottom);
-                if (width > 0.4 && height > 0.4)
-                {
-                    overlaps.Add($"{letters[i].Value} and {letters[j].Value} at {a.Left:F1}, {a.Bottom:F1}");
-                }
-            }
-        }
-
-        return overlaps;
-    }
 }

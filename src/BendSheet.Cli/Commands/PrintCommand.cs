@@ -9,34 +9,30 @@ namespace BendSheet.Cli.Commands;
 /// <summary><c>bendsheet print</c>: the sheets to tape to the bench.</summary>
 internal static class PrintCommand
 {
-    private const string StandardOutput = "-";
-
     public static Command Create(Surroundings surroundings)
     {
         var file = FileOptions.File();
         var line = FileOptions.Line();
-        var output = new Option<string>("--output", "-o")
-        {
-            Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name.",
-            HelpName = "PDF",
-        };
-        var paper = new Option<string>("--paper")
-        {
-            Description = "Paper to print on; without it what the file says, or else A4 for a metric file and Letter for one in inches or feet.",
-            HelpName = string.Join('|', Papers.All.Select(known => known.Word)),
-        };
-        paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
+        var options = new PrintOptions();
         var command = new ExampleCommand(
             "print",
-            "Prints a sheet for every line as PDF, to tape to the bench.",
-            ("bendsheet print finch.yaml", "Writes finch.pdf with a sheet for every line."),
-            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."))
+            "Prints a sheet for every line as PDF, to tape to the bench; before several lines, a cover with all of them.",
+            ("bendsheet print finch.yaml", "Writes finch.pdf with a cover and a sheet for every line."),
+            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
+            ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
+            ("bendsheet print finch.yaml --each --units in", "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
+            ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
         {
             file,
             line,
-            output,
-            paper,
+            options.Output,
+            options.Pages,
+            options.Paper,
+            options.Units,
+            options.Each,
+            options.Mirror,
         };
+        command.Validators.Add(options.Check);
         command.SetAction(parsed =>
         {
             var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
@@ -47,19 +43,55 @@ internal static class PrintCommand
             }
 
             var name = parsed.GetRequiredValue(file);
-            var target = parsed.GetValue(output) ?? DefaultTarget(name, parsed.GetValue(line) ?? []);
+            var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
             if (target is null)
             {
                 surroundings.Error.WriteLine("bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
                 return ExitCodes.WrongInput;
             }
 
-            var wanted = parsed.GetValue(paper);
-            var onPaper = wanted is null ? solved.File.Paper : Papers.All.First(known => string.Equals(known.Word, wanted, StringComparison.Ordinal)).Paper;
-            var written = Write(PrintedSheets.Of([.. solved.Sheets()], onPaper), target, surroundings);
+            var wanted = options.In(parsed, solved.File);
+            if (WhyNot(wanted, solved) is { } why)
+            {
+                surroundings.Error.WriteLine($"bendsheet: {why}");
+                return ExitCodes.WrongInput;
+            }
+
+            var sheets = solved.Sheets(wanted.Notation).ToList();
+            var written = wanted.Each
+                ? PrintEach(sheets, wanted, target, surroundings)
+                : Write(PrintedSheets.Of(wanted.Set(solved, sheets)), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
             return written == ExitCodes.Done ? solved.ExitCode : written;
         });
         return command;
+    }
+
+    /// <summary>Stops at the first file that cannot be written: the next ones would fail alike.</summary>
+    private static int PrintEach(List<SheetContent> sheets, WantedPrint wanted, PrintTarget target, Surroundings surroundings)
+    {
+        foreach (var sheet in sheets)
+        {
+            if (Write(PrintedSheets.Of(wanted.One(sheet)), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done and var code)
+            {
+                return code;
+            }
+        }
+
+        return ExitCodes.Done;
+    }
+
+    /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
+    private static string? WhyNot(WantedPrint wanted, SolvedFile solved)
+    {
+        if (wanted is { Cover: true, Sheets: false } && solved.Lines.Length == 1)
+        {
+            return "there is no cover for one line alone: leave `--pages cover` out.";
+        }
+
+        var alike = solved.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(names => names.Count() > 1);
+        return wanted.Each && alike is not null
+            ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than capitals, or leave `--each` out."
+            : null;
     }
 
     private static int Write(PrintedSheets printed, string target, Surroundings surroundings)
@@ -69,7 +101,7 @@ internal static class PrintCommand
             surroundings.Error.WriteLine($"bendsheet: the font has no sign for {missing}; □ stands in its place.");
         }
 
-        if (string.Equals(target, StandardOutput, StringComparison.Ordinal))
+        if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal))
         {
             using var stream = surroundings.StandardOutput();
             stream.Write(printed.Pdf.Span);
@@ -82,15 +114,9 @@ internal static class PrintCommand
             return ExitCodes.NotWritten;
         }
 
-        var lines = printed.Lines == 1 ? "1 line" : $"{printed.Lines} lines";
+        var lines = printed.Lines switch { 0 => "the cover", 1 => "1 line", _ => $"{printed.Lines} lines" };
         var pages = printed.Pages == 1 ? "1 page" : $"{printed.Pages} pages";
         surroundings.Output.WriteLine($"{Visible.Of(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
         return ExitCodes.Done;
     }
-
-    /// <summary>Beside the typed file, by its name and the lines asked for; null for standard input.</summary>
-    private static string? DefaultTarget(string name, string[] lines) =>
-        string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal)
-            ? null
-            : Path.ChangeExtension(name, null) + string.Concat(lines.Distinct(StringComparer.Ordinal).Select(line => "-" + line)) + ".pdf";
 }

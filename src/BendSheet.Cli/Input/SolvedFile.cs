@@ -3,6 +3,7 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Units;
 using BendSheet.Files.Reading;
 
 namespace BendSheet.Cli.Input;
@@ -46,6 +47,9 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>
-    public IEnumerable<SheetContent> Sheets() =>
-        Lines.Where(line => line.Plan is not null).Select(line => SheetWriter.Of(line, File.Project, File.Notation));
+    public IEnumerable<SheetContent> Sheets() => Sheets(File.Notation);
+
+    /// <summary>The same in another notation. The fingerprint stays that of the file: it tells what was typed, not how it is shown.</summary>
+    public IEnumerable<SheetContent> Sheets(LengthNotation notation) => Lines.Where(line => line.Plan is not null).Select(line =>
+        SheetWriter.Of(line, File.Project, notation) with { Fingerprint = Fingerprint.Of(line.Template, File.Project, File.Notation) });
 }

@@ -95,7 +95,7 @@ public static class SheetWriter
 
     private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
 
-    private static string TubeInWords(Tube tube, LengthNotation notation)
+    internal static string TubeInWords(Tube tube, LengthNotation notation)
     {
         var size = notation.Size(tube.OutsideDiameter);
         if (tube.Wall is { } wall)

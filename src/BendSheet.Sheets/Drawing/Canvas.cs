@@ -1,3 +1,4 @@
+using BendSheet.Sheets.Pdf;
 using PdfSharp.Drawing;
 
 namespace BendSheet.Sheets.Drawing;
@@ -19,10 +20,11 @@ internal enum Align
 /// A page to draw on: millimetres from the upper left corner of the type area, y downwards, black on white. Texts are printable already
 /// (<see cref="TextMeasure.Printable"/>).
 /// </summary>
-/// <param name="graphics">The whole page, in millimetres.</param>
+/// <param name="page">The whole page, in millimetres.</param>
 /// <param name="left">Of the type area.</param>
 /// <param name="width">Of the type area.</param>
-internal sealed class Canvas(XGraphics graphics, double left, double width)
+/// <param name="reading">Where the page's parts say what they are; null where nobody reads it out.</param>
+internal sealed class Canvas(XGraphics page, double left, double width, ReadingOrder? reading = null)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
     public const double Thin = 0.15;
@@ -38,8 +40,49 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
+    /// <summary>The page, to be drawn on at once: what is drawn belongs to what is open in the reading order.</summary>
+    private XGraphics Ink
+    {
+        get
+        {
+            reading?.BeginContent();
+            return page;
+        }
+    }
+
     /// <summary>The same page with its type area beginning further to the right.</summary>
-    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance);
+    public Canvas MovedRight(double distance) => new(page, left + distance, width - distance, reading);
+
+    /// <summary>Draws with left and right of the type area exchanged: what is drawn once mirrored can be read again.</summary>
+    public void Mirrored(Action<Canvas> draw)
+    {
+        var state = page.Save();
+        page.TranslateTransform((2 * left) + width, 0);
+        page.ScaleTransform(-1, 1);
+        draw(this);
+        page.Restore(state);
+    }
+
+    /// <summary>What is drawn has a role for somebody who has the page read out.</summary>
+    /// <param name="role">What it is.</param>
+    /// <param name="draw">Draws it.</param>
+    /// <param name="alternative">Of a figure: what somebody needs to know who does not see it.</param>
+    /// <param name="box">Of a figure, in the type area.</param>
+    /// <param name="continues">Goes on with the paragraph or step before.</param>
+    public void As(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
+    {
+        if (reading is null)
+        {
+            draw();
+            return;
+        }
+
+        box.Offset(left, 0);
+        reading.Draw(role, draw, alternative, box, continues);
+    }
+
+    /// <summary>Guides the eye, or the pen, and is not read out.</summary>
+    public void Decoration(Action draw) => As(Role.Decoration, draw);
 
     /// <summary>One line of text, with its baseline at <paramref name="y"/>.</summary>
     public void Text(string printable, TextStyle style, double x, double y, Align align = Align.Left)
@@ -49,22 +92,23 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
             return;
         }
 
-        var format = align switch
+        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
+        var (text, format) = align switch
         {
-            Align.Left => XStringFormats.BaseLineLeft,
-            Align.Centre => XStringFormats.BaseLineCenter,
-            _ => XStringFormats.BaseLineRight,
+            Align.Left => (printable + " ", XStringFormats.BaseLineLeft),
+            Align.Centre => ($" {printable} ", XStringFormats.BaseLineCenter),
+            _ => (" " + printable, XStringFormats.BaseLineRight),
         };
-        graphics.DrawString(printable, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
+        Ink.DrawString(text, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>
     public void Line(double x1, double y1, double x2, double y2, double pen = Medium) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
+        Ink.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
 
     /// <summary>A dashed line; dash and gap in millimetres.</summary>
     public void DashedLine(double x1, double y1, double x2, double y2, double pen = Thin) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
+        Ink.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
 
     /// <summary>An open line through points, with round corners.</summary>
     /// <param name="points">In the type area.</param>
@@ -84,23 +128,23 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
             moved[i] = new(left + points[i].X, points[i].Y);
         }
 
-        graphics.DrawLines(
+        Ink.DrawLines(
             new XPen(white ? XColors.White : XColors.Black, pen) { LineJoin = XLineJoin.Round, LineCap = flatEnds ? XLineCap.Flat : XLineCap.Round },
             moved);
     }
 
     /// <summary>A rectangle.</summary>
     public void Box(double x, double y, double boxWidth, double height, double pen = Medium) =>
-        graphics.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
+        Ink.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
 
     /// <summary>Covers what was drawn before.</summary>
     public void Blank(double x, double y, double blankWidth, double height) =>
-        graphics.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
+        Ink.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
     public void Bubble(string printable, TextStyle style, double x, double y, double radius)
     {
-        graphics.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
+        Ink.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
         Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
     }
 
@@ -110,10 +154,10 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
     /// <summary>Whatever is drawn stays inside a rectangle.</summary>
     public void Clipped(double x, double y, double clipWidth, double height, Action draw)
     {
-        var state = graphics.Save();
-        graphics.IntersectClip(new XRect(left + x, y, clipWidth, height));
+        var state = page.Save();
+        page.IntersectClip(new XRect(left + x, y, clipWidth, height));
         draw();
-        graphics.Restore(state);
+        page.Restore(state);
     }
 }
 

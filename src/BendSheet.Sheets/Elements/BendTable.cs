@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
@@ -41,7 +42,13 @@ internal static class BendTable
             yield return Row(columns, row, [.. notes.Take(LinesInRow)], measure, heading);
             foreach (var line in notes.Skip(LinesInRow))
             {
-                yield return new(TextStyle.Small.LineHeight, (canvas, top) => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent), heading);
+                yield return new(
+                    TextStyle.Small.LineHeight,
+                    (canvas, top) => canvas.As(Role.Cell, () => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent)),
+                    heading)
+                {
+                    Role = Role.Row,
+                };
             }
         }
 
@@ -61,9 +68,12 @@ internal static class BendTable
         var style = TextStyle.Body with { Bold = true };
         return measure.Wrap(text, style, width - (2 * Padding)).Select(line => new Block(
             style.LineHeight + 0.8,
-            (canvas, top) => canvas.Text(line, style, Padding, top + 0.4 + style.Ascent),
+            (canvas, top) => canvas.As(Role.Cell, () => canvas.Text(line, style, Padding, top + 0.4 + style.Ascent)),
             heading,
-            KeepWithNext: true));
+            KeepWithNext: true)
+        {
+            Role = Role.Row,
+        });
     }
 
     /// <summary>The tool, where it is another one, on lines of its own.</summary>
@@ -127,18 +137,24 @@ internal static class BendTable
         var height = (wrapped.Max(lines => lines.Count) * style.LineHeight) + 1.5;
         return new(height, (canvas, top) =>
         {
-            Frame(canvas, columns, top, height, Canvas.Thick);
+            canvas.Decoration(() => Frame(canvas, columns, top, height, Canvas.Thick));
             var x = 0.0;
             for (var i = 0; i < columns.Count; i++)
             {
-                for (var line = 0; line < wrapped[i].Count; line++)
+                var (lines, middle) = (wrapped[i], x + (columns[i].Width / 2));
+                canvas.As(Role.ColumnHead, () =>
                 {
-                    canvas.Text(wrapped[i][line], style, x + (columns[i].Width / 2), top + 0.7 + style.Ascent + (line * style.LineHeight), Align.Centre);
-                }
-
+                    for (var line = 0; line < lines.Count; line++)
+                    {
+                        canvas.Text(lines[line], style, middle, top + 0.7 + style.Ascent + (line * style.LineHeight), Align.Centre);
+                    }
+                });
                 x += columns[i].Width;
             }
-        });
+        })
+        {
+            Role = Role.Row,
+        };
     }
 
     private static Block Row(List<Column> columns, BendRow row, List<string> notes, TextMeasure measure, Block heading)
@@ -148,15 +164,25 @@ internal static class BendTable
             height,
             (canvas, top) =>
             {
-                Frame(canvas, columns, top, height, Canvas.Medium);
+                canvas.Decoration(() =>
+                {
+                    Frame(canvas, columns, top, height, Canvas.Medium);
+                    canvas.Box((columns[0].Width - TickBoxSize) / 2, top + ((height - TickBoxSize) / 2), TickBoxSize, TickBoxSize);
+                });
                 var x = 0.0;
                 foreach (var column in columns)
                 {
-                    DrawCell(canvas, column, row, notes, measure, x, top, height);
+                    var left = x;
+                    canvas.As(
+                        column.Kind == Kind.Number ? Role.RowHead : Role.Cell,
+                        () => DrawCell(canvas, column, row, notes, measure, left, top, height));
                     x += column.Width;
                 }
             },
-            heading);
+            heading)
+        {
+            Role = Role.Row,
+        };
     }
 
     private static void DrawCell(Canvas canvas, Column column, BendRow row, List<string> notes, TextMeasure measure, double x, double top, double height)
@@ -166,9 +192,6 @@ internal static class BendTable
         var middle = top + (height / 2);
         switch (column.Kind)
         {
-            case Kind.Tick:
-                canvas.Box(x + ((column.Width - TickBoxSize) / 2), middle - (TickBoxSize / 2), TickBoxSize, TickBoxSize);
-                break;
             case Kind.Number or Kind.Held:
                 canvas.Text(text, TextStyle.Mark, x + (column.Width / 2), middle + (TextStyle.Mark.CapHeight / 2), Align.Centre);
                 break;

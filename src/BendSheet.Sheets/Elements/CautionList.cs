@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
@@ -27,7 +28,10 @@ internal static class CautionList
         {
             Stack(canvas, first, top);
             Stack(canvas.MovedRight(columnWidth + Gutter), second, top);
-        });
+        })
+        {
+            Role = Role.Nothing,
+        };
     }
 
     private static double Height(IEnumerable<Block> blocks) => blocks.Sum(block => block.Height);
@@ -36,7 +40,7 @@ internal static class CautionList
     {
         foreach (var block in blocks)
         {
-            block.Draw(canvas, top);
+            block.DrawOn(canvas, top);
             top += block.Height;
         }
     }

@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
@@ -29,10 +30,15 @@ internal static class CheckList
                 var baseline = top + Style.Ascent + 0.8;
                 for (var i = 0; i < row.Length; i++)
                 {
-                    canvas.Text(row[i], Style, i * column, baseline);
-                    canvas.Line((i * column) + measure.Width(row[i], Style) + Gap, baseline + 0.4, ((i + 1) * column) - Gap, baseline + 0.4, Canvas.Thin);
+                    var left = i * column;
+                    var text = row[i];
+                    canvas.As(Role.ListItem, () => canvas.Text(text, Style, left, baseline));
+                    canvas.Decoration(() => canvas.Line(left + measure.Width(text, Style) + Gap, baseline + 0.4, left + column - Gap, baseline + 0.4, Canvas.Thin));
                 }
-            });
+            })
+            {
+                Role = Role.Nothing,
+            };
         }
 
         foreach (var line in new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>())

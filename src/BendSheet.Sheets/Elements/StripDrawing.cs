@@ -3,6 +3,7 @@ using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
@@ -75,7 +76,11 @@ internal static class StripDrawing
 
             DrawEnd(canvas, endA, 0, top + endsTop, Align.Left);
             DrawEnd(canvas, endB, canvas.Width, top + endsTop, Align.Right);
-        });
+        })
+        {
+            Role = Role.Figure,
+            Alternative = DrawingWords.OfStrip(sheet),
+        };
 
         string EndInWords(IEnumerable<SlideOn> hardware, bool flared)
         {

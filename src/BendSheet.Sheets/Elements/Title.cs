@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 
@@ -16,7 +17,7 @@ internal static class Title
         var textWidth = width - CutWidth - 5;
         var name = measure.Printable(sheet.Line);
         var nameStyle = measure.Fitting(name, TextStyle.Title, textWidth);
-        var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select(line => (Text: line, Style: nameStyle)).ToList();
+        var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0)).ToList();
         foreach (var text in new[]
         {
             sheet.Project + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty),
@@ -27,7 +28,7 @@ internal static class Title
         {
             if (text.Length > 0)
             {
-                lines.AddRange(measure.Wrap(text, TextStyle.Body, textWidth).Select(line => (line, TextStyle.Body)));
+                lines.AddRange(measure.Wrap(text, TextStyle.Body, textWidth).Select((line, i) => new HeadLine(line, TextStyle.Body, Role.Text, i > 0)));
             }
         }
 
@@ -44,17 +45,20 @@ internal static class Title
         yield return new(Math.Max(height, CutHeight) + 1, (canvas, top) =>
         {
             var y = top;
-            foreach (var (text, style) in lines.Take(beside))
+            foreach (var line in lines.Take(beside))
             {
-                canvas.Text(text, style, 0, y + style.Ascent);
-                y += style.LineHeight;
+                line.AsBlock().DrawOn(canvas, y);
+                y += line.Style.LineHeight;
             }
 
             DrawCutLength(canvas, top, sheet, cutStyle);
-        });
-        foreach (var (text, style) in lines.Skip(beside))
+        })
         {
-            yield return new(style.LineHeight, (canvas, top) => canvas.Text(text, style, 0, top + style.Ascent));
+            Role = Role.Nothing,
+        };
+        foreach (var line in lines.Skip(beside))
+        {
+            yield return line.AsBlock();
         }
     }
 
@@ -73,16 +77,27 @@ internal static class Title
 
             var rule = top + (lines.Count * style.LineHeight) + 1;
             canvas.Line(0, rule, canvas.Width, rule, Canvas.Thin);
-        });
+        })
+        {
+            Role = Role.Decoration,
+        };
     }
 
     private static void DrawCutLength(Canvas canvas, double top, SheetContent sheet, TextStyle style)
     {
         var left = canvas.Width - CutWidth;
-        canvas.Box(left, top, CutWidth, CutHeight, Canvas.Thick);
-        canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.5);
-        canvas.Text(sheet.CutLength.Main, style, left + 3, top + 13);
-        canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 17);
-        canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 21);
+        canvas.Decoration(() => canvas.Box(left, top, CutWidth, CutHeight, Canvas.Thick));
+        canvas.As(Role.Text, () =>
+        {
+            canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.5);
+            canvas.Text(sheet.CutLength.Main, style, left + 3, top + 13);
+            canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 17);
+        });
+        canvas.As(Role.Text, () => canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 21));
+    }
+
+    private sealed record HeadLine(string Text, TextStyle Style, Role Role, bool Continues)
+    {
+        public Block AsBlock() => new(Style.LineHeight, (canvas, top) => canvas.Text(Text, Style, 0, top + Style.Ascent)) { Role = Role, Continues = Continues };
     }
 }

@@ -1,4 +1,5 @@
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Layout;
 
@@ -9,6 +10,19 @@ namespace BendSheet.Sheets.Layout;
 /// <param name="KeepWithNext">Never the last on a page: a heading.</param>
 internal sealed record Block(double Height, Action<Canvas, double> Draw, Block? Repeated = null, bool KeepWithNext = false)
 {
+    /// <summary>What it is to somebody who has the sheet read out.</summary>
+    public Role Role { get; init; }
+
+    /// <summary>Of a figure: what somebody needs to know who does not see it.</summary>
+    public string? Alternative { get; init; }
+
+    /// <summary>Goes on with the paragraph or step of the block before.</summary>
+    public bool Continues { get; init; }
+
     /// <summary>White space.</summary>
-    public static Block Space(double height) => new(height, static (_, _) => { });
+    public static Block Space(double height) => new(height, static (_, _) => { }) { Role = Role.Nothing };
+
+    /// <summary>Draws it as what it is.</summary>
+    public void DrawOn(Canvas canvas, double top) =>
+        canvas.As(Role, () => Draw(canvas, top), Alternative, new(0, top, canvas.Width, Height), Continues);
 }

@@ -1,3 +1,5 @@
+using BendSheet.Sheets.Pdf;
+
 namespace BendSheet.Sheets.Layout;
 
 /// <summary>Spreads blocks over pages: nothing is cut off, nothing is printed over.</summary>
@@ -21,7 +23,7 @@ internal static class PageFlow
                 used = 0;
                 if (block.Repeated is { } repeated)
                 {
-                    page.Add((repeated, 0));
+                    page.Add((repeated with { Role = Role.Decoration }, 0));
                     used = repeated.Height;
                 }
             }

@@ -1,4 +1,5 @@
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Layout;
 
@@ -20,17 +21,20 @@ internal static class Paragraph
     /// <param name="width">Of the type area.</param>
     /// <param name="indent">From the left.</param>
     public static IEnumerable<Block> Of(string text, TextStyle style, TextMeasure measure, double width, double indent = 0) =>
-        measure.Wrap(text, style, width - indent).Select(line => Line(line, style, indent));
+        measure.Wrap(text, style, width - indent).Select((line, i) => Line(line, style, indent) with { Continues = i > 0 });
 
     /// <summary>The heading of a part of the sheet, with a rule above it.</summary>
     public static Block Heading(string text) => new(
         6.5,
         (canvas, top) =>
         {
-            canvas.Line(0, top + 1, canvas.Width, top + 1, Canvas.Thin);
+            canvas.Decoration(() => canvas.Line(0, top + 1, canvas.Width, top + 1, Canvas.Thin));
             canvas.Text(text, TextStyle.Heading, 0, top + 1.5 + TextStyle.Heading.Ascent);
         },
-        KeepWithNext: true);
+        KeepWithNext: true)
+    {
+        Role = Role.Heading,
+    };
 
     /// <summary>A step with a box to tick in front of its first line.</summary>
     public static IEnumerable<Block> Step(string text, TextMeasure measure, double width) => WithSign(
@@ -49,7 +53,7 @@ internal static class Paragraph
         var lines = measure.Wrap(text, style, width - SignWidth);
         for (var i = 0; i < lines.Count; i++)
         {
-            var line = Line(lines[i], style, SignWidth);
+            var line = Line(lines[i], style, SignWidth) with { Role = Role.ListItem, Continues = i > 0 };
             yield return i > 0
                 ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0) }
                 : line with
@@ -57,7 +61,7 @@ internal static class Paragraph
                     Height = line.Height + (lines.Count == 1 ? Between : 0),
                     Draw = (canvas, top) =>
                     {
-                        sign(canvas, top + style.Ascent);
+                        canvas.Decoration(() => sign(canvas, top + style.Ascent));
                         line.Draw(canvas, top);
                     },
                     KeepWithNext = lines.Count > 1,

@@ -20,13 +20,17 @@ public static class FinishedPdf
     /// <param name="document">Drawn to the end, every graphics object disposed of. It cannot be changed afterwards.</param>
     /// <param name="title">What a viewer shows in its title bar. Any text.</param>
     /// <exception cref="InvalidDataException">PDFsharp wrote something unknown: a defect, or another version of it.</exception>
-    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest);
+    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest, structure: null);
+
+    /// <summary>The file with its structure.</summary>
+    /// <inheritdoc cref="Of(PdfDocument, string)"/>
+    internal static byte[] Of(PdfDocument document, string title, StructureTree structure) => Of(document, title, CompressionLevel.Fastest, structure);
 
     /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>
-    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression);
+    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression, structure: null);
 
-    private static byte[] Of(PdfDocument document, string title, CompressionLevel compression)
+    private static byte[] Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(title);
@@ -43,11 +47,12 @@ public static class FinishedPdf
         var raw = new RawPdf(written.GetBuffer().AsSpan(0, (int)written.Length));
         var metadata = MetadataPacket.Of(title, Creator, document.Info.Producer, Created);
         using var writer = new ObjectWriter((int)written.Length, compression);
-        return Finish(raw, metadata, writer);
+        return Finish(raw, metadata, structure, [.. document.Pages.Cast<PdfPage>().Select(page => page.Reference!.ObjectNumber)], writer);
     }
 
-    private static byte[] Finish(RawPdf raw, ReadOnlySpan<byte> metadata, ObjectWriter writer)
+    private static byte[] Finish(RawPdf raw, ReadOnlySpan<byte> metadata, StructureTree? structure, int[] pages, ObjectWriter writer)
     {
+        var root = 0;
         var tags = new SubsetTags();
         writer.Write(raw.Header);
         for (var number = 1; number < raw.Count; number++)
@@ -58,9 +63,15 @@ public static class FinishedPdf
             {
                 writer.WriteStream("<</Type/Metadata/Subtype/XML/Length "u8, [], metadata, mayCompress: false);
             }
+            else if (structure is not null && body.StartsWith("<</Type/StructTreeRoot"u8))
+            {
+                root = number;
+                writer.Write(structure.RootBody(raw.Count));
+            }
             else if (RawPdf.TryStream(body, out var before, out var after, out var data))
             {
-                writer.WriteStream(before, after, data, mayCompress: before.IndexOf("/Filter"u8) < 0 && after.IndexOf("/Filter"u8) < 0);
+                // A page's content has no entry but its length; in a font the same bytes could be by chance.
+                writer.WriteStream(before, after, after.IsEmpty && before.StartsWith("<</Length "u8) ? MarkedOperators.Of(data) : data, mayCompress: before.IndexOf("/Filter"u8) < 0 && after.IndexOf("/Filter"u8) < 0);
             }
             else if (body.StartsWith("<</Type/Font"u8))
             {
@@ -78,6 +89,14 @@ public static class FinishedPdf
                 writer.Write(body);
             }
 
+            writer.End();
+        }
+
+        var next = raw.Count;
+        foreach (var element in structure?.Bodies(raw.Count, root, pages) ?? [])
+        {
+            writer.Begin(next++);
+            writer.Write(element);
             writer.End();
         }
 

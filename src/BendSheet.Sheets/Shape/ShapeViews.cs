@@ -3,6 +3,7 @@ using BendSheet.Core.Centreline;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Shape;
 
@@ -31,10 +32,21 @@ internal static class ShapeViews
         {
             for (var i = 0; i < views.Count; i++)
             {
-                views[i].Draw(canvas, top);
-                DrawCaption(canvas, measure, Projection.All[i], layout.Cells[i], top);
+                var (view, projection, cell) = (views[i], Projection.All[i], layout.Cells[i]);
+                canvas.As(
+                    Role.Figure,
+                    () =>
+                    {
+                        view.Draw(canvas, top);
+                        DrawCaption(canvas, measure, projection, cell, top);
+                    },
+                    projection == Projection.Pictorial ? DrawingWords.OfShape(sheet, projection.Caption) : DrawingWords.OfFlatView(sheet, projection.Caption),
+                    new(cell.Left, top + cell.Top, cell.Width, cell.Height + ViewLayout.CaptionHeight));
             }
-        });
+        })
+        {
+            Role = Role.Nothing,
+        };
     }
 
     private static void DrawCaption(Canvas canvas, TextMeasure measure, Projection projection, ViewCell cell, double top)

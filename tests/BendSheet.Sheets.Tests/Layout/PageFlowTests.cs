@@ -1,4 +1,5 @@
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Tests.Layout;
 
@@ -30,7 +31,9 @@ public class PageFlowTests
         var row = Block.Space(30) with { Repeated = heading };
         var pages = PageFlow.Spread([heading, row, row, row, row, row, row], _ => 100);
         Assert.Equal(2, pages.Count);
-        Assert.All(pages, page => Assert.Same(heading, page[0].Block));
+        Assert.Same(heading, pages[0][0].Block);
+        Assert.Same(heading.Draw, pages[1][0].Block.Draw);
+        Assert.Equal(Role.Decoration, pages[1][0].Block.Role); // read out once
         Assert.All(pages, page => Assert.Equal([0, 10, 40, 70], page.Select(placed => placed.Top)));
     }
 

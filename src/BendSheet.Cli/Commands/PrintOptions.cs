@@ -1,0 +1,119 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using BendSheet.Cli.Input;
+using BendSheet.Cli.Output;
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Units;
+using BendSheet.Files.Reading;
+using BendSheet.Sheets;
+
+namespace BendSheet.Cli.Commands;
+
+/// <summary>What can be asked of a print, as typed.</summary>
+internal sealed class PrintOptions
+{
+    private const string CoverWord = "cover";
+    private const string SheetsWord = "sheets";
+    private const string Metric = "mm";
+    private const string Imperial = "in";
+
+    public PrintOptions()
+    {
+        Pages.AcceptOnlyFromAmong(CoverWord, SheetsWord);
+        Paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
+        Units.AcceptOnlyFromAmong(Metric, Imperial);
+    }
+
+    public Option<string> Output { get; } = new("--output", "-o")
+    {
+        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name.",
+        HelpName = "PDF",
+    };
+
+    public Option<string[]> Pages { get; } = new("--pages")
+    {
+        Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are several lines.",
+        HelpName = $"{CoverWord}|{SheetsWord}",
+    };
+
+    public Option<string> Paper { get; } = new("--paper")
+    {
+        Description = "Paper to print on; without it what the file says, or else A4 for a metric file and Letter for one in inches or feet.",
+        HelpName = string.Join('|', Papers.All.Select(known => known.Word)),
+    };
+
+    public Option<string> Units { get; } = new("--units")
+    {
+        Description = "Show lengths in millimetres or in inches, whatever the file is in. The file's own figures stay what they are.",
+        HelpName = $"{Metric}|{Imperial}",
+    };
+
+    public Option<bool> Each { get; } = new("--each")
+    {
+        Description = "A PDF for each line instead of one for all, by the name of the PDF and the line, without a cover.",
+    };
+
+    public Option<bool> Mirror { get; } = new("--mirror")
+    {
+        Description = "Print every page the wrong way round, left and right exchanged, to be pressed or copied on to a board. The foot of the page says so.",
+    };
+
+    /// <summary>What does not go together, whatever the file holds.</summary>
+    public void Check(CommandResult result)
+    {
+        // A word that is not known has an error of its own, and the values cannot be asked for then.
+        if (result.Children.OfType<OptionResult>().Any(option => option.Errors.Any()) || !result.GetValue(Each))
+        {
+            return;
+        }
+
+        if (result.GetValue(Pages)?.Contains(CoverWord, StringComparer.Ordinal) == true)
+        {
+            result.AddError("a cover belongs to all lines in one file: leave `--each` or `--pages cover` out.");
+        }
+        else if (string.Equals(result.GetValue(Output), PrintTarget.StandardOutput, StringComparison.Ordinal))
+        {
+            result.AddError("`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.");
+        }
+    }
+
+    /// <summary>What was asked for, or else what the file says.</summary>
+    public WantedPrint In(ParseResult parsed, TemplateFile file)
+    {
+        var pages = parsed.GetValue(Pages) ?? [];
+        var paper = parsed.GetValue(Paper);
+        var units = parsed.GetValue(Units);
+        return new(
+            pages.Length == 0 || pages.Contains(CoverWord, StringComparer.Ordinal),
+            pages.Length == 0 || pages.Contains(SheetsWord, StringComparer.Ordinal),
+            paper is null ? file.Paper : Papers.All.First(known => string.Equals(known.Word, paper, StringComparison.Ordinal)).Paper,
+            units is null ? file.Notation : file.Notation with { Imperial = string.Equals(units, Imperial, StringComparison.Ordinal) },
+            parsed.GetValue(Each),
+            parsed.GetValue(Mirror));
+    }
+}
+
+/// <summary>What is to be printed.</summary>
+/// <param name="Cover">The cover, where there are several lines.</param>
+/// <param name="Sheets">A sheet for each line.</param>
+/// <param name="Paper">To print on.</param>
+/// <param name="Notation">How lengths are shown.</param>
+/// <param name="Each">A file for each line.</param>
+/// <param name="Mirrored">The wrong way round.</param>
+internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored)
+{
+    /// <summary>All lines in one file.</summary>
+    public PrintJob Set(SolvedFile solved, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
+    {
+        Title = solved.File.Project,
+        Cover = Cover && sheets.Count > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation) : null,
+        Mirrored = Mirrored,
+    };
+
+    /// <summary>One line in a file of its own.</summary>
+    public PrintJob One(SheetContent sheet) => new([sheet], Paper)
+    {
+        Title = sheet.Project.Length > 0 ? $"{sheet.Project}: {sheet.Line}" : sheet.Line,
+        Mirrored = Mirrored,
+    };
+}

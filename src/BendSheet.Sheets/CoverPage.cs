@@ -1,0 +1,56 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Elements;
+using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
+
+namespace BendSheet.Sheets;
+
+/// <summary>The cover of a file with several lines: all of them with their lengths and a box to tick, then what is said of the set as a whole.</summary>
+internal static class CoverPage
+{
+    /// <summary>The pages of a cover.</summary>
+    /// <param name="cover">What it says.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="width">Of the type area.</param>
+    /// <param name="height">Of the type area.</param>
+    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(CoverContent cover, TextMeasure measure, double width, double height) => PageFlow.Spread(
+        [
+            .. Head(cover, measure, width),
+            Block.Space(3),
+            .. CoverTable.Of(cover, measure, width),
+            Block.Space(3),
+            .. cover.Sections.SelectMany(section => Section(section, measure, width)),
+        ],
+        _ => height);
+
+    private static IEnumerable<Block> Head(CoverContent cover, TextMeasure measure, double width)
+    {
+        var project = cover.Project.Length > 0 ? cover.Project : "Bend sheets";
+        var style = measure.Fitting(measure.Printable(project), TextStyle.Title, width);
+        return
+        [
+            .. Paragraph.Of(project, style, measure, width).Select(line => line with { Role = Role.Title }),
+            .. Paragraph.Of(cover.Summary, TextStyle.Cell, measure, width),
+        ];
+    }
+
+    private static IEnumerable<Block> Section(CoverSection section, TextMeasure measure, double width)
+    {
+        yield return Paragraph.Heading(measure.Printable(section.Heading));
+        foreach (var block in CoverRows.Of(section, measure, width))
+        {
+            yield return block;
+        }
+
+        if (section.Remark is { } remark)
+        {
+            foreach (var block in Paragraph.Of(remark, TextStyle.Body, measure, width))
+            {
+                yield return block;
+            }
+        }
+
+        yield return Block.Space(2);
+    }
+}

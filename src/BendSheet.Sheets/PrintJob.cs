@@ -1,0 +1,19 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Sheet;
+
+namespace BendSheet.Sheets;
+
+/// <summary>What goes into one PDF. The cover comes first, then the sheets.</summary>
+/// <param name="Lines">A sheet for each of them; may be none where there is a cover.</param>
+/// <param name="Paper">To print on.</param>
+public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
+{
+    /// <summary>What a viewer shows in its title bar; empty for a title of our own.</summary>
+    public string Title { get; init; } = string.Empty;
+
+    /// <summary>Null for none.</summary>
+    public CoverContent? Cover { get; init; }
+
+    /// <summary>Every page the wrong way round, left and right exchanged, so that a copy pressed on to a board comes out right.</summary>
+    public bool Mirrored { get; init; }
+}
