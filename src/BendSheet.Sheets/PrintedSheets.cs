@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Pdf;
 using PdfSharp.Pdf;
 
@@ -21,14 +22,15 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     /// <summary>Prints a sheet for each line, each on pages of its own.</summary>
     /// <param name="lines">At least one.</param>
     /// <param name="paper">To print on.</param>
-    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper)
+    /// <param name="fullSize">Pages drawn at full size, behind each line's own.</param>
+    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper, FullSizePages fullSize = FullSizePages.None)
     {
         using var document = new PdfDocument();
         using var measure = new TextMeasure();
         var size = paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
         foreach (var line in lines)
         {
-            AddSheet(document, line, size, measure);
+            AddSheet(document, line, size, measure, fullSize);
         }
 
         var pages = document.PageCount;
@@ -36,26 +38,32 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         return new(FinishedPdf.Of(document, title), lines.Length, pages, [.. measure.Missing]);
     }
 
-    private static void AddSheet(PdfDocument document, SheetContent line, PaperSize size, TextMeasure measure)
+    /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
+    internal static (double Width, double Height) TypeArea(PaperSize size) => (size.WidthMm - (2 * Margin), size.HeightMm - (2 * Margin) - FootHeight);
+
+    private static void AddSheet(PdfDocument document, SheetContent line, PaperSize size, TextMeasure measure, FullSizePages fullSize)
     {
-        var width = size.WidthMm - (2 * Margin);
-        var height = size.HeightMm - (2 * Margin) - FootHeight;
-        var pages = LineSheet.Pages(line, measure, width, height);
+        var (width, height) = TypeArea(size);
+        var own = LineSheet.Pages(line, measure, width, height);
+        List<FullSizePage> pages = [.. own.Select(blocks => new FullSizePage(size, null, blocks)), .. FullSizePage.Of(line, fullSize, size, measure)];
+        PdfOutline? outline = null;
         for (var i = 0; i < pages.Count; i++)
         {
-            using var graphics = size.AddPage(document);
-            if (i == 0)
+            var page = pages[i];
+            using var graphics = page.Size.AddPage(document);
+            outline ??= document.Outlines.Add(measure.Printable(line.Line), document.Pages[document.PageCount - 1]);
+            if (page.Begins is { } part)
             {
-                document.Outlines.Add(measure.Printable(line.Line), document.Pages[document.PageCount - 1]);
+                outline.Outlines.Add(part, document.Pages[document.PageCount - 1]);
             }
 
-            var canvas = new Canvas(graphics, Margin, width);
-            foreach (var (block, top) in pages[i])
+            var canvas = new Canvas(graphics, Margin, TypeArea(page.Size).Width);
+            foreach (var (block, top) in page.Blocks)
             {
                 block.Draw(canvas, Margin + top);
             }
 
-            DrawFoot(canvas, measure, line, i + 1, pages.Count, size.HeightMm - Margin);
+            DrawFoot(canvas, measure, line, i + 1, pages.Count, page.Size.HeightMm - Margin);
         }
     }
 

@@ -3,6 +3,7 @@ using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets;
+using BendSheet.Sheets.FullSize;
 
 namespace BendSheet.Cli.Commands;
 
@@ -10,6 +11,14 @@ namespace BendSheet.Cli.Commands;
 internal static class PrintCommand
 {
     private const string StandardOutput = "-";
+
+    private static readonly (string Word, FullSizePages Pages)[] FullSizeWords =
+    [
+        ("strips", FullSizePages.Strips),
+        ("gauges", FullSizePages.Gauges),
+        ("dial", FullSizePages.Dial),
+        ("all", FullSizePages.All),
+    ];
 
     public static Command Create(Surroundings surroundings)
     {
@@ -26,16 +35,19 @@ internal static class PrintCommand
             HelpName = string.Join('|', Papers.All.Select(known => known.Word)),
         };
         paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
+        var fullSize = FullSize();
         var command = new ExampleCommand(
             "print",
             "Prints a sheet for every line as PDF, to tape to the bench.",
             ("bendsheet print finch.yaml", "Writes finch.pdf with a sheet for every line."),
-            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."))
+            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
+            ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of its bends, and its dial."))
         {
             file,
             line,
             output,
             paper,
+            fullSize,
         };
         command.SetAction(parsed =>
         {
@@ -56,9 +68,23 @@ internal static class PrintCommand
 
             var wanted = parsed.GetValue(paper);
             var onPaper = wanted is null ? solved.File.Paper : Papers.All.First(known => string.Equals(known.Word, wanted, StringComparison.Ordinal)).Paper;
-            return Write(PrintedSheets.Of([.. solved.Sheets()], onPaper), target, surroundings);
+            var pages = (parsed.GetValue(fullSize) ?? []).Aggregate(
+                FullSizePages.None,
+                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages);
+            return Write(PrintedSheets.Of([.. solved.Sheets()], onPaper, pages), target, surroundings);
         });
         return command;
+    }
+
+    private static Option<string[]> FullSize()
+    {
+        var option = new Option<string[]>("--full-size")
+        {
+            Description = "Pages as large as in reality, behind each line's sheet: strips to lay the tube on and mark it, gauges to hold its bends against, a dial to read rotation. Give it again for more than one.",
+            HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
+        };
+        option.AcceptOnlyFromAmong([.. FullSizeWords.Select(known => known.Word)]);
+        return option;
     }
 
     private static int Write(PrintedSheets printed, string target, Surroundings surroundings)

@@ -52,6 +52,8 @@ public static class SheetWriter
             notation)
         {
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
+            Gauges = [.. BendGauge.Of(plan, notation)],
+            DialStops = [.. DialStop.Of(plan)],
         };
     }
 
