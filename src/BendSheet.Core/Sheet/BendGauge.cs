@@ -7,6 +7,7 @@ namespace BendSheet.Core.Sheet;
 /// <param name="Turn">The finished angle.</param>
 /// <param name="Pull">What the tool is pulled to.</param>
 /// <param name="Radius">To the centreline.</param>
+/// <param name="Leg">The shortest straight beside any of them: a gauge with longer legs would strike the next bend.</param>
 /// <param name="Bends">Which bends: <c>bend 3</c>, <c>bends 1, 4</c>.</param>
 /// <param name="TurnLabel">The finished angle as it is printed.</param>
 /// <param name="PullLabel">What the tool is pulled to, as it is printed; null where it is the finished angle.</param>
@@ -16,6 +17,7 @@ public sealed record BendGauge(
     Angle Turn,
     Angle Pull,
     Length Radius,
+    Length Leg,
     string Bends,
     string TurnLabel,
     string? PullLabel,
@@ -36,6 +38,7 @@ public sealed record BendGauge(
                 bend.Bend.Turn,
                 bend.Pull,
                 bend.Bender.Radius,
+                same.Min(one => Shorter(StraightBefore(plan, one), one.StraightAfter)),
                 (same.Skip(1).Any() ? "bends " : "bend ") + numbers,
                 same.Key.Turn,
                 string.Equals(same.Key.Pull, same.Key.Turn, StringComparison.Ordinal) ? null : same.Key.Pull,
@@ -43,4 +46,8 @@ public sealed record BendGauge(
                 notation.WithUnit(2 * Math.Sin(bend.Bend.Turn.Radians / 2) * bend.Bender.Radius));
         }
     }
+
+    private static Length StraightBefore(BenchPlan plan, BenchBend bend) => bend.Number == 1 ? plan.FirstStraight : plan.Bends[bend.Number - 2].StraightAfter;
+
+    private static Length Shorter(Length one, Length other) => one < other ? one : other;
 }

@@ -12,10 +12,11 @@ internal static class DialDrawing
 
     private const double FigureRadius = Rim - 9.5;
     private const double StopStart = Rim - 13;
-    private const double FirstRing = Rim - 17;
-    private const double RingStep = 5.2;
+    private const double FirstRing = Rim - 21;
+    private const double RingStep = 5.5;
     private const double CrossOver = 4;
     private const double Around = 2;
+    private const double BoxPadding = 1;
     private const double PointerLength = 60;
     private const double PointerHeight = 14;
 
@@ -46,8 +47,12 @@ internal static class DialDrawing
             canvas.Text(FormattableString.Invariant($"{degree}"), style, at.X, at.Y + (style.CapHeight / 2), Align.Centre);
         }
 
-        DrawHole(canvas, centre, sheet.TubeDiameter.Millimetres / 2, sheet);
-        DrawStops(canvas, centre, sheet, measure);
+        var hole = sheet.TubeDiameter.Millimetres / 2;
+        DrawHole(canvas, centre, hole);
+        DrawSlit(canvas, centre, hole, sheet.DialStops);
+        List<Place> taken = [];
+        DrawName(canvas, centre, hole, sheet, measure, taken);
+        DrawStops(canvas, centre, hole, sheet.DialStops, measure, taken);
     });
 
     /// <summary>A strip with an arrowhead, to be fixed beside the dial.</summary>
@@ -68,51 +73,91 @@ internal static class DialDrawing
         });
     }
 
-    private static void DrawHole(Canvas canvas, PagePoint centre, double radius, SheetContent sheet)
+    private static void DrawHole(Canvas canvas, PagePoint centre, double hole)
     {
-        canvas.Circle(centre, radius);
-        canvas.Line(centre.X - radius - CrossOver, centre.Y, centre.X + radius + CrossOver, centre.Y, Canvas.Thin);
-        canvas.Line(centre.X, centre.Y - radius - CrossOver, centre.X, centre.Y + radius + CrossOver, Canvas.Thin);
+        canvas.Circle(centre, hole);
+        canvas.Line(centre.X - hole - CrossOver, centre.Y, centre.X + hole + CrossOver, centre.Y, Canvas.Thin);
+        canvas.Line(centre.X, centre.Y - hole - CrossOver, centre.X, centre.Y + hole + CrossOver, Canvas.Thin);
+    }
 
-        // Between two figures and, where it can be, between two stops.
-        var slit = Enumerable.Range(0, 36).Select(i => (i * 10.0) + 185).MaxBy(degree => sheet.DialStops.Min(stop => Apart(stop.Reading.Degrees, degree)) is var least && least > 12 ? 12 : least);
-        var (from, to) = (centre + GaugeShape.OnCircle(Rim, slit), centre + GaugeShape.OnCircle(radius, slit));
+    /// <summary>In the lower half, between two figures, and as far from the stops as helps.</summary>
+    private static void DrawSlit(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops)
+    {
+        const double FarEnough = 12;
+        var slit = Enumerable.Range(0, 17).Select(i => 185.0 + (i % 2 == 0 ? i * 5 : -(i + 1) * 5))
+            .MaxBy(degrees => Math.Min(FarEnough, stops.Min(stop => Apart(stop.Reading.Degrees, degrees))));
+        var (from, to) = (centre + GaugeShape.OnCircle(Rim, slit), centre + GaugeShape.OnCircle(hole, slit));
         canvas.DashedLine(from.X, from.Y, to.X, to.Y, Canvas.Medium);
     }
 
-    private static void DrawStops(Canvas canvas, PagePoint centre, SheetContent sheet, TextMeasure measure)
+    /// <summary>Above the hole, because the dial is cut out and lies about: which line it is for, and from where it is looked at.</summary>
+    private static void DrawName(Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, List<Place> taken)
     {
-        var rings = Math.Max(1, (int)((FirstRing - (sheet.TubeDiameter.Millimetres / 2) - CrossOver - RingStep) / RingStep));
-        var taken = new List<(double Left, double Top, double Right, double Bottom)>();
-        var labels = new List<(string Text, PagePoint Middle)>();
-        foreach (var stop in sheet.DialStops)
+        const double NameWidth = 50;
+        string[] lines = [measure.Wrap(sheet.Line, TextStyle.Small, NameWidth)[0], $"sheet {sheet.Fingerprint}", "look from A towards B"];
+        var bottom = centre.Y - hole - CrossOver - 1.5;
+        var top = bottom - (lines.Length * TextStyle.Small.LineHeight);
+        if (centre.Y - top > FirstRing - RingStep)
+        {
+            return;
+        }
+
+        var half = lines.Max(line => measure.Width(line, TextStyle.Small)) / 2;
+        taken.Add(new(centre.X - half, top, centre.X + half, bottom));
+        for (var i = 0; i < lines.Length; i++)
+        {
+            canvas.Text(lines[i], TextStyle.Small, centre.X, top + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
+        }
+    }
+
+    /// <summary>Bend numbers in boxes, each on the line of its reading, the further in the more of them there are.</summary>
+    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, TextMeasure measure, List<Place> taken)
+    {
+        var boxes = new List<(string Text, Place Box)>();
+        foreach (var stop in stops)
         {
             var text = Shown(stop.Bends);
-            var half = (measure.Width(text, StopStyle) / 2) + 0.8;
-            var tall = (StopStyle.CapHeight / 2) + 0.8;
-            var at = Enumerable.Range(0, rings)
-                .Select(ring => centre + GaugeShape.OnCircle(FirstRing - (ring * RingStep) - (half * Math.Abs(Math.Sin(stop.Reading.Radians))), stop.Reading.Degrees))
-                .Where(place => (place - centre).Norm > (sheet.TubeDiameter.Millimetres / 2) + CrossOver + tall)
-                .Select(place => (PagePoint?)place)
-                .FirstOrDefault(place => taken.TrueForAll(other => place!.Value.X + half <= other.Left || place.Value.X - half >= other.Right || place.Value.Y + tall <= other.Top || place.Value.Y - tall >= other.Bottom));
-            var inner = StopStart - 2;
-            if (at is { } middle)
+            var box = Free(centre, hole, stop.Reading.Degrees, (measure.Width(text, StopStyle) / 2) + BoxPadding, taken);
+            var inner = StopStart - 3;
+            if (box is not null)
             {
-                taken.Add((middle.X - half, middle.Y - tall, middle.X + half, middle.Y + tall));
-                labels.Add((text, middle));
-                inner = (middle - centre).Norm;
+                taken.Add(box);
+                boxes.Add((text, box));
+                inner = (new PagePoint((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2) - centre).Norm;
             }
 
-            Radial(canvas, centre, StopStart, Math.Min(inner, StopStart), stop.Reading.Degrees, Canvas.Medium);
+            Radial(canvas, centre, StopStart, inner, stop.Reading.Degrees, Canvas.Medium);
             Arrowhead(canvas, centre, stop.Reading.Degrees);
         }
 
-        foreach (var (text, middle) in labels)
+        // Over the lines, so that none runs through a number.
+        foreach (var (text, box) in boxes)
         {
-            var width = measure.Width(text, StopStyle) + 1;
-            canvas.Blank(middle.X - (width / 2), middle.Y - (StopStyle.CapHeight / 2) - 0.5, width, StopStyle.CapHeight + 1);
-            canvas.Text(text, StopStyle, middle.X, middle.Y + (StopStyle.CapHeight / 2), Align.Centre);
+            canvas.Blank(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top);
+            canvas.Box(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top, Canvas.Thin);
+            canvas.Text(text, StopStyle, (box.Left + box.Right) / 2, ((box.Top + box.Bottom) / 2) + (StopStyle.CapHeight / 2), Align.Centre);
         }
+    }
+
+    /// <summary>The outermost place on a reading's line that is free; null where there is none, and the list of stops has to do.</summary>
+    private static Place? Free(PagePoint centre, double hole, double degrees, double halfWidth, List<Place> taken)
+    {
+        var halfHeight = (StopStyle.CapHeight / 2) + BoxPadding;
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+
+        // So far from the rim that the nearest corner of the box still lies inside the ring.
+        var reach = (halfWidth * Math.Abs(sin)) + (halfHeight * Math.Abs(cos));
+        for (var radius = FirstRing - reach; radius > hole + CrossOver + reach; radius -= RingStep)
+        {
+            var middle = centre + GaugeShape.OnCircle(radius, degrees);
+            var place = new Place(middle.X - halfWidth, middle.Y - halfHeight, middle.X + halfWidth, middle.Y + halfHeight);
+            if (taken.TrueForAll(other => !other.Meets(place)))
+            {
+                return place;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>As many numbers as are read at a glance.</summary>
@@ -130,10 +175,10 @@ internal static class DialDrawing
     /// <summary>At the end of the ticks, pointing outwards: which of them is a stop.</summary>
     private static void Arrowhead(Canvas canvas, PagePoint centre, double degrees)
     {
-        var tip = centre + GaugeShape.OnCircle(StopStart + 0.8, degrees);
+        var tip = centre + GaugeShape.OnCircle(StopStart + 1, degrees);
         foreach (var side in new[] { -1, 1 })
         {
-            var foot = centre + GaugeShape.OnCircle(StopStart - 1.6, degrees + side);
+            var foot = centre + GaugeShape.OnCircle(StopStart - 1.8, degrees + (1.2 * side));
             canvas.Line(tip.X, tip.Y, foot.X, foot.Y);
         }
     }
@@ -148,5 +193,13 @@ internal static class DialDrawing
     {
         var apart = Math.Abs(a - b) % 360;
         return Math.Min(apart, 360 - apart);
+    }
+
+    private sealed record Place(double Left, double Top, double Right, double Bottom)
+    {
+        private const double Apart = 0.6;
+
+        public bool Meets(Place other) =>
+            Left < other.Right + Apart && other.Left < Right + Apart && Top < other.Bottom + Apart && other.Top < Bottom + Apart;
     }
 }

@@ -38,6 +38,6 @@ internal static class DialPages
         "Put it round the tube near A, behind the tool, with the print towards you as you look from A towards B: its figures then run clockwise. "
             + "Set its 0° on the line along the tube and tape it to the tube, over the slit.",
         "Cut the pointer out and fix it to tool or bench, its tip at the rim, on the side that the tube is bent to. It stays on that side when the tube is turned end over end.",
-        "For each bend turn the tube until the bend's stop stands at the pointer. If the dial is in the way, move it along the tube, with its 0° on the line.",
+        "For each bend turn the tube until the arrow of the bend's boxed number stands at the pointer. If the dial is in the way, move it along the tube, with its 0° on the line.",
     ];
 }

@@ -26,12 +26,12 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
 
         if (wanted.HasFlag(FullSizePages.Gauges) && !sheet.Gauges.IsEmpty)
         {
-            pages = pages.Concat(Part("Angle gauges", sheet, upright, measure, GaugePages.Blocks));
+            pages = pages.Concat(Part("Full-size angle gauges", sheet, upright, measure, GaugePages.Blocks));
         }
 
         if (wanted.HasFlag(FullSizePages.Dial) && !sheet.DialStops.IsEmpty)
         {
-            pages = pages.Concat(Part("Rotation dial", sheet, upright, measure, DialPages.Blocks));
+            pages = pages.Concat(Part("Full-size rotation dial", sheet, upright, measure, DialPages.Blocks));
         }
 
         return pages;
@@ -57,7 +57,7 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
     private static Block Head(string name, SheetContent sheet, TextMeasure measure, double width)
     {
         var style = TextStyle.Heading;
-        var lines = measure.Wrap($"{name}, full size – {sheet.Line}", style, width);
+        var lines = measure.Wrap($"{name} – {sheet.Line}", style, width);
         return new((lines.Count * style.LineHeight) + 2.5, (canvas, top) =>
         {
             for (var i = 0; i < lines.Count; i++)

@@ -9,7 +9,9 @@ namespace BendSheet.Sheets.FullSize;
 internal static class GaugePages
 {
     private const double LongestLeg = 35;
-    private const double ShortestLeg = 8;
+
+    /// <summary>Less would not show where a leg points.</summary>
+    private const double ShortestLeg = 5;
 
     /// <summary>Tick across the tube where the bend begins and ends, longer than the tube is thick at each side.</summary>
     private const double TickOver = 2;
@@ -29,7 +31,8 @@ internal static class GaugePages
         List<string> tooLarge = [];
         foreach (var gauge in sheet.Gauges)
         {
-            if (Largest(leg => Curve(new(gauge, diameter, leg), measure), width, height) is { } curve)
+            var longest = Math.Clamp(gauge.Leg.Millimetres, ShortestLeg, LongestLeg);
+            if (Largest(longest, leg => Curve(new(gauge, diameter, leg), measure), width, height) is { } curve)
             {
                 cells.Add(curve);
             }
@@ -38,7 +41,7 @@ internal static class GaugePages
                 tooLarge.Add($"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}, does not fit on this paper: from tangent point to tangent point measure {gauge.Chord}.");
             }
 
-            if (gauge.Turn < Angle.FromDegrees(180) && Largest(leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
+            if (gauge.Turn < Angle.FromDegrees(180) && Largest(longest, leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
             {
                 cells.Add(wedge);
             }
@@ -65,9 +68,9 @@ internal static class GaugePages
     }
 
     /// <summary>With legs as long as fit; null where even short ones do not.</summary>
-    private static GaugeCell? Largest(Func<double, GaugeCell> cell, double width, double height)
+    private static GaugeCell? Largest(double longest, Func<double, GaugeCell> cell, double width, double height)
     {
-        for (var leg = LongestLeg; leg >= ShortestLeg; leg -= 3)
+        for (var leg = longest; leg >= ShortestLeg; leg -= 3)
         {
             var one = cell(leg);
             if (one.Width <= width && one.Height <= height / 2)

@@ -21,6 +21,9 @@ internal static class TileDrawing
     private const int MostNameRows = 4;
     private const double Foot = 3;
 
+    /// <summary>Words and bar keep clear of the line that is cut.</summary>
+    private const double Inset = 2;
+
     /// <summary>The tile as one block that is never broken.</summary>
     /// <param name="sheet">Of the line.</param>
     /// <param name="tile">Which.</param>
@@ -36,8 +39,8 @@ internal static class TileDrawing
         var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), measure, tileWidth);
         var names = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text))).ToList();
         var rows = LabelRows.Place(names.Select(name => (name.X, measure.Width(name.Text, TextStyle.Small) + NameGap)), tileWidth, MostNameRows);
-        var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth);
-        var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth)[0];
+        var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
+        var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
 
         var tubeTop = TextStyle.Body.LineHeight + 2 + labels.HeightAbove;
         var namesTop = tubeTop + diameter + labels.HeightBelow + 1;
@@ -46,7 +49,7 @@ internal static class TileDrawing
         return new(height, (page, top) =>
         {
             var canvas = page.MovedRight(LeftRoom);
-            canvas.Text(title, TextStyle.Body with { Bold = true }, 0, top + 0.5 + TextStyle.Body.Ascent);
+            canvas.Text(title, TextStyle.Body with { Bold = true }, Inset, top + 0.5 + TextStyle.Body.Ascent);
             DrawTube(canvas, sheet, tile, top + tubeTop, At);
             DrawJoints(canvas, tile, top, height - Foot);
             for (var i = 0; i < names.Count; i++)
@@ -69,7 +72,7 @@ internal static class TileDrawing
                 }
             }
 
-            bar.Draw(canvas, top + barTop);
+            bar.Draw(canvas.MovedRight(Inset), top + barTop);
             if (tile.Count > 1)
             {
                 page.DashedLine(0, top + height - 1, page.Width, top + height - 1);
