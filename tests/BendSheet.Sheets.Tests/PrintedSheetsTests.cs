@@ -196,7 +196,7 @@ public class PrintedSheetsTests
     private static int ShapePage(string yaml, Paper paper) =>
         Printed.Pages(Printed.Sheets(yaml, paper)).First(page => Printed.Text([page]).Contains("pictorialview", StringComparison.Ordinal)).Number;
 
-    private static List<string> Overlaps(List<Letter> letters)
+    internal static List<string> Overlaps(List<Letter> letters)
     {
         var overlaps = new List<string>();
         for (var i = 0; i < letters.Count; i++)

@@ -22,6 +22,12 @@ internal static class GaugePages
     /// <summary>From the curve to the far side of a wedge, so that fingers can hold it.</summary>
     private const double WedgeDepth = 22;
 
+    /// <summary>Beyond a U-bend the legs come together again, and no wedge goes in between them.</summary>
+    private static Angle LastWedge => Angle.FromDegrees(180);
+
+    /// <summary>Thicker than a face, to be cut along, and not so thick that it matters on which side of it.</summary>
+    private const double WedgePen = 0.4;
+
     /// <summary>How they are used, then all of them.</summary>
     public static IEnumerable<Block> Blocks(SheetContent sheet, TextMeasure measure, double width, double height)
     {
@@ -41,7 +47,7 @@ internal static class GaugePages
                 tooLarge.Add($"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}, does not fit on this paper: from tangent point to tangent point measure {gauge.Chord}.");
             }
 
-            if (gauge.Turn < Angle.FromDegrees(180) && Largest(longest, leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
+            if (gauge.Turn <= LastWedge && Largest(longest, leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
             {
                 cells.Add(wedge);
             }
@@ -60,7 +66,7 @@ internal static class GaugePages
     private static IEnumerable<string> HowTo(SheetContent sheet)
     {
         yield return "Curve: lay the bend on it. The tube must lie between its two faces along both legs; the ticks are where the bend starts and ends, the dashes the centreline.";
-        yield return "Wedge: glue the page on to card, cut the wedge out along its thick line, and hold it into the bend: both straight edges must touch their legs without light between.";
+        yield return "Wedge: glue the page on to card, cut the wedge out along the middle of its line, and hold it into the bend: both straight edges must touch their legs without light between.";
         if (sheet.Gauges.Any(gauge => gauge.PullLabel is not null))
         {
             yield return "The thin line beside a leg is the centreline as pulled, while the tool still holds it; released, the bend must spring back to the curve.";
@@ -154,14 +160,14 @@ internal static class GaugePages
         measure,
         (canvas, origin) =>
         {
-            canvas.Arc(origin, shape.InnerRadius, -shape.Half, 2 * shape.Half, Canvas.Thick);
+            canvas.Arc(origin, shape.InnerRadius, -shape.Half, 2 * shape.Half, WedgePen);
             var foot = origin + WedgeFoot(shape);
             foreach (var side in new[] { -1, 1 })
             {
                 var tangent = origin + GaugeShape.OnCircle(shape.InnerRadius, side * shape.Half);
                 var end = origin + shape.LegEnd(shape.InnerRadius, side);
-                canvas.Line(tangent.X, tangent.Y, end.X, end.Y, Canvas.Thick);
-                canvas.Line(end.X, end.Y, foot.X, foot.Y, Canvas.Thick);
+                canvas.Line(tangent.X, tangent.Y, end.X, end.Y, WedgePen);
+                canvas.Line(end.X, end.Y, foot.X, foot.Y, WedgePen);
             }
 
             // Its name is cut out with it.
