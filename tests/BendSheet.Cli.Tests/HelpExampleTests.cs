@@ -30,6 +30,6 @@ public class HelpExampleTests : AtTheTerminal
             Environment.CurrentDirectory = before;
         }
 
-        Assert.Equal("brake-lines.yaml clutch.yaml finch.pdf finch.yaml rear.pdf", InTheFolder());
+        Assert.Equal("brake-lines.yaml clutch.yaml finch-rear.pdf finch.pdf finch.yaml rear.pdf", InTheFolder());
     }
 }

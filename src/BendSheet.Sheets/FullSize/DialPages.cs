@@ -23,7 +23,7 @@ internal static class DialPages
             Block.Space(2),
             DialDrawing.Of(sheet, measure),
             DialDrawing.Pointer(sheet, measure),
-            Paragraph.Heading("Stops"),
+            Paragraph.Heading("Stops, all of them"),
             .. Paragraph.Of(
                 string.Join("; ", sheet.DialStops.Select(stop => $"{stop.Label}: {(stop.Bends.Contains(',', StringComparison.Ordinal) ? "bends" : "bend")} {stop.Bends}")) + ".",
                 TextStyle.Body with { Tabular = true },
@@ -35,7 +35,7 @@ internal static class DialPages
     private static IReadOnlyList<string> HowTo { get; } =
     [
         "Glue the page on to card. Cut the dial out, cut its hole, and slit it along the dashed line from the rim to the hole.",
-        "Put it round the tube near A, behind the tool, with the print towards you as you look from A towards B: its figures then run clockwise. "
+        "Put it round the tube on the side that is held, behind the tool, its print towards A: looking from A towards B its figures run clockwise. "
             + "Set its 0° on the line along the tube and tape it to the tube, over the slit.",
         "Cut the pointer out and fix it to tool or bench, its tip at the rim, on the side that the tube is bent to. It stays on that side when the tube is turned end over end.",
         "For each bend turn the tube until the arrow of the bend's boxed number stands at the pointer. If the dial is in the way, move it along the tube, with its 0° on the line.",

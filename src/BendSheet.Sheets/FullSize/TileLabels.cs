@@ -6,6 +6,12 @@ namespace BendSheet.Sheets.FullSize;
 /// <summary>What stands at the marks of a tile: bend number and figure large, held side, dial and rotation small. In rows above and, where they are many, below the tube.</summary>
 internal sealed class TileLabels
 {
+    /// <summary>Width of a mark's line: as fine as survives a copy, because it is what the pen follows.</summary>
+    public const double MarkPen = 0.35;
+
+    /// <summary>How far a mark's line reaches over the tube at both sides, to be seen with the tube lying on it.</summary>
+    public const double Overhang = 4;
+
     private const double BubbleRadius = 2.9;
     private const double BubbleGap = 1;
     private const double Between = 3;
@@ -13,13 +19,18 @@ internal sealed class TileLabels
     /// <summary>Between a row and the tube, where lines run from marks to labels.</summary>
     private const double LeaderHeight = 5;
 
+    /// <summary>One above and one below the tube.</summary>
+    private const int RowsWithoutCrossing = 2;
+
     private readonly List<Label> _labels;
+    private readonly double _width;
     private readonly double[] _middles;
     private readonly int _rows;
     private readonly double _rowHeight;
 
-    private TileLabels(List<Label> labels, double[] middles, int rows)
+    private TileLabels(List<Label> labels, double[] middles, int rows, double width)
     {
+        _width = width;
         _labels = labels;
         _middles = middles;
         _rows = rows;
@@ -44,7 +55,7 @@ internal sealed class TileLabels
         var labels = bends.OrderBy(bend => bend.Mark).Select(bend => new Label(bend, at(bend), measure)).ToList();
         if (labels.Count == 0)
         {
-            return new(labels, [], 0);
+            return new(labels, [], 0, width);
         }
 
         for (var rows = 1; ; rows++)
@@ -64,7 +75,7 @@ internal sealed class TileLabels
 
             if (fits)
             {
-                return new(labels, middles, rows);
+                return new(labels, middles, rows, width);
             }
         }
     }
@@ -82,6 +93,7 @@ internal sealed class TileLabels
             var (top, above) = Place(i, tubeTop, diameter);
             var end = above ? top + _rowHeight - 0.8 : top;
             canvas.Line(x, above ? tubeTop - Overhang : tubeTop + diameter + Overhang, _middles[i], end, Canvas.Thin);
+            DrawNumberAtTube(canvas, i, tubeTop);
         }
 
         for (var i = 0; i < _labels.Count; i++)
@@ -92,11 +104,16 @@ internal sealed class TileLabels
         }
     }
 
-    /// <summary>Width of a mark's line: as fine as survives a copy, because it is what the pen follows.</summary>
-    public const double MarkPen = 0.35;
-
-    /// <summary>How far a mark's line reaches over the tube at both sides, to be seen with the tube lying on it.</summary>
-    public const double Overhang = 4;
+    /// <summary>Where lines to labels pass behind other labels, each mark has its number once more, at its foot.</summary>
+    private void DrawNumberAtTube(Canvas canvas, int label, double tubeTop)
+    {
+        const double FromMark = 0.7;
+        var room = label + 1 < _labels.Count ? _labels[label + 1].X - _labels[label].X : _width - _labels[label].X;
+        if (_rows > RowsWithoutCrossing && _labels[label].NumberWidth + (2 * FromMark) < room)
+        {
+            canvas.Text(_labels[label].Number, Label.AtTube, _labels[label].X + FromMark, tubeTop - 1.4);
+        }
+    }
 
     private double Side(int rows) => rows == 0 ? Overhang : Overhang + LeaderHeight + (rows * _rowHeight);
 
@@ -112,19 +129,25 @@ internal sealed class TileLabels
 
     private sealed class Label
     {
-        private readonly string _number;
         private readonly string _mark;
         private readonly double _markWidth;
 
         public Label(StripBend bend, double x, TextMeasure measure)
         {
             X = x;
-            _number = FormattableString.Invariant($"{bend.Number}");
+            Number = FormattableString.Invariant($"{bend.Number}");
+            NumberWidth = measure.Width(Number, AtTube);
             _mark = bend.Label;
             _markWidth = measure.Width(_mark, TextStyle.Mark);
             Small = [$"held {bend.Held}, dial {bend.Dial}", .. bend.Rotation.Length > 0 ? [bend.Rotation] : Array.Empty<string>()];
             Width = Math.Max((2 * BubbleRadius) + BubbleGap + _markWidth, Small.Max(text => measure.Width(text, TextStyle.Small)));
         }
+
+        public static TextStyle AtTube { get; } = TextStyle.Small with { Bold = true };
+
+        public string Number { get; }
+
+        public double NumberWidth { get; }
 
         public static double FirstLine => TextStyle.Mark.LineHeight;
 
@@ -140,7 +163,7 @@ internal sealed class TileLabels
         {
             canvas.Blank(middle - (Width / 2), top, Width, Height);
             var left = middle - (((2 * BubbleRadius) + BubbleGap + _markWidth) / 2);
-            canvas.Bubble(_number, TextStyle.Heading, left + BubbleRadius, top + (FirstLine / 2), BubbleRadius);
+            canvas.Bubble(Number, TextStyle.Heading, left + BubbleRadius, top + (FirstLine / 2), BubbleRadius);
             canvas.Text(_mark, TextStyle.Mark, left + (2 * BubbleRadius) + BubbleGap, top + (FirstLine / 2) + (TextStyle.Mark.CapHeight / 2));
             for (var i = 0; i < Small.Count; i++)
             {

@@ -18,6 +18,9 @@ public class StripTests
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
+        Assert.Equal(plan.Datum, strip.Datum);
+        Assert.Equal(plan.Bends.Select(bend => bend.Held.ToString()), strip.Bends.Select(bend => bend.Held), StringComparer.Ordinal);
+        Assert.Equal(["0°", "90°", "45°"], strip.Bends.Select(bend => bend.Dial), StringComparer.Ordinal);
     }
 
     [Fact]

@@ -85,7 +85,7 @@ public class DialPagesTests
     public void Bends_at_one_reading_share_a_stop()
     {
         var text = Printed.Text([Dial(Printed.Head + "  flat:\n    - {straight: 60, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 60}\n", Paper.A4)]);
-        Assert.Contains("Stops0°:bends1,3;180°:bend2.", text, StringComparison.Ordinal);
+        Assert.Contains("Stops,allofthem0°:bends1,3;180°:bend2.", text, StringComparison.Ordinal);
     }
 
     [Fact]
