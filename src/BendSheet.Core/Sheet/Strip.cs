@@ -53,7 +53,7 @@ public sealed record Strip(
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
 /// <param name="Label">The same from the datum, as it is printed.</param>
-/// <param name="Rotation">Since the bend before, with an arrow; empty at the first bend and where there is none.</param>
+/// <param name="Rotation">From the bend made before, as in the table, with an arrow; empty where there is none.</param>
 public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label, string Rotation)
 {
     /// <summary>The letter of the end whose side is held.</summary>
@@ -64,14 +64,14 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
 
     internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation)
     {
-        var rolls = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero;
+        var roll = plan.RollTo(bend);
         return new(
             bend.Number,
             bend.Start,
             bend.End,
             bend.Mark,
             notation.Figure(bend.Mark - plan.Datum),
-            rolls ? Arrow(bend.Bend.Rotation) + AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty)
+            roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll))
         {
             Held = bend.Held.ToString(),
             Dial = AngleNotation.Dial(bend.Dial),

@@ -97,7 +97,7 @@ public partial class StripPagesTests
             FullSizePages.Strips));
         string[] said =
         [
-            "1114.0heldA,dial0°", "2175.5heldA,dial90°↻90°cw", "3365.0heldA,dial45°↺45°ccw",
+            "1114.0heldA,dial0°↺90°ccw", "2175.5heldA,dial90°↻45°cw", "3365.0heldA,dial45°↻45°cw",
             "laythefinishedflarefaceofAhere", "cutendofB", "trimhereonthecar", "sleeve", "nut", "clip",
         ];
         Assert.All(said, words => Assert.Contains(words, text, StringComparison.Ordinal));
