@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Sheet;
+using BendSheet.Sheets.FullSize;
 
 namespace BendSheet.Sheets;
 
@@ -13,6 +14,9 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
 
     /// <summary>Null for none.</summary>
     public CoverContent? Cover { get; init; }
+
+    /// <summary>Pages drawn at full size, behind each line's sheet.</summary>
+    public FullSizePages FullSize { get; init; }
 
     /// <summary>Every page the wrong way round, left and right exchanged, so that a copy pressed on to a board comes out right.</summary>
     public bool Mirrored { get; init; }

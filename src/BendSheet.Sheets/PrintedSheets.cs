@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Pdf;
 using PdfSharp.Drawing;
@@ -20,10 +21,12 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     /// <summary>Of the foot, below the type area.</summary>
     private const double FootHeight = 5;
 
-    /// <summary>Prints a sheet for each line, each on pages of its own, and nothing else.</summary>
+    /// <summary>Prints a sheet for each line, each on pages of its own, without a cover.</summary>
     /// <param name="lines">At least one.</param>
     /// <param name="paper">To print on.</param>
-    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper) => Of(new PrintJob(lines, paper) { Title = lines[0].Project });
+    /// <param name="fullSize">Pages drawn at full size, behind each line's sheet.</param>
+    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper, FullSizePages fullSize = FullSizePages.None) =>
+        Of(new PrintJob(lines, paper) { Title = lines[0].Project, FullSize = fullSize });
 
     /// <summary>Prints what was asked for; each part begins a page and has an entry in the outline.</summary>
     public static PrintedSheets Of(PrintJob job)
@@ -32,20 +35,29 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         using var document = new PdfDocument();
         using var measure = new TextMeasure();
         var reading = new ReadingOrder(document);
-        var press = new Press(document, job.Paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter, measure, job.Mirrored, reading);
+        var size = job.Paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
+        var (width, height) = TypeArea(size);
+        IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) => pages.Select(blocks => new FullSizePage(size, null, blocks));
+        var press = new Press(document, measure, job.Mirrored, reading);
         if (job.Cover is { } cover)
         {
-            press.Print(CoverPage.Pages(cover, measure, press.Width, press.Height), "Cover", new(string.Empty, cover.Project));
+            press.Print([.. Upright(CoverPage.Pages(cover, measure, width, height))], "Cover", new(string.Empty, cover.Project));
         }
 
         foreach (var line in job.Lines)
         {
-            press.Print(LineSheet.Pages(line, measure, press.Width, press.Height), line.Line, new($"sheet {line.Fingerprint}", line.Line));
+            press.Print(
+                [.. Upright(LineSheet.Pages(line, measure, width, height)), .. FullSizePage.Of(line, job.FullSize, size, measure)],
+                line.Line,
+                new($"sheet {line.Fingerprint}", line.Line));
         }
 
         var pages = document.PageCount;
         return new(FinishedPdf.Of(document, job.Title.Length > 0 ? job.Title : "Bend sheets", reading.Tree), job.Lines.Length, pages, [.. measure.Missing]);
     }
+
+    /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
+    internal static (double Width, double Height) TypeArea(PaperSize size) => (size.WidthMm - (2 * Margin), size.HeightMm - (2 * Margin) - FootHeight);
 
     private const string MirroredWords = "Mirrored: copy it face down";
 
@@ -53,54 +65,50 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     private sealed record Foot(string Left, string Middle);
 
     /// <summary>Puts blocks on pages.</summary>
-    private sealed record Press(PdfDocument Document, PaperSize Size, TextMeasure Measure, bool Mirrored, ReadingOrder Reading)
+    private sealed record Press(PdfDocument Document, TextMeasure Measure, bool Mirrored, ReadingOrder Reading)
     {
-        /// <summary>Of the type area.</summary>
-        public double Width => Size.WidthMm - (2 * Margin);
-
-        /// <summary>Of the type area.</summary>
-        public double Height => Size.HeightMm - (2 * Margin) - FootHeight;
-
-        public void Print(IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> pages, string entry, Foot foot)
+        public void Print(IReadOnlyList<FullSizePage> pages, string entry, Foot foot)
         {
             Reading.BeginPart();
+            PdfOutline? outline = null;
             for (var i = 0; i < pages.Count; i++)
             {
-                using var graphics = NewPage();
-                if (i == 0)
+                var page = pages[i];
+                using var graphics = NewPage(page.Size);
+                outline ??= Document.Outlines.Add(Measure.Printable(entry), Document.Pages[Document.PageCount - 1]);
+                if (page.Begins is { } part)
                 {
-                    Document.Outlines.Add(Measure.Printable(entry), Document.Pages[Document.PageCount - 1]);
+                    outline.Outlines.Add(part, Document.Pages[Document.PageCount - 1]);
                 }
 
-                var canvas = new Canvas(graphics, Margin, Width, Reading);
-                foreach (var (block, top) in pages[i])
+                var canvas = new Canvas(graphics, Margin, TypeArea(page.Size).Width, Reading);
+                foreach (var (block, top) in page.Blocks)
                 {
                     block.DrawOn(canvas, Margin + top);
                 }
 
                 var number = FormattableString.Invariant($"page {i + 1} of {pages.Count}");
-                canvas.Decoration(() => DrawFoot(canvas, foot, number));
+                canvas.Decoration(() => DrawFoot(canvas, foot, number, page.Size.HeightMm - Margin));
                 Reading.EndPage();
             }
         }
 
-        private XGraphics NewPage()
+        private XGraphics NewPage(PaperSize size)
         {
-            var graphics = Size.AddPage(Document);
+            var graphics = size.AddPage(Document);
             if (Mirrored)
             {
-                graphics.TranslateTransform(Size.WidthMm, 0);
+                graphics.TranslateTransform(size.WidthMm, 0);
                 graphics.ScaleTransform(-1, 1);
             }
 
-            Reading.BeginPage(graphics, Document.Pages[Document.PageCount - 1], Size, Mirrored);
+            Reading.BeginPage(graphics, Document.Pages[Document.PageCount - 1], size, Mirrored);
             return graphics;
         }
 
-        private void DrawFoot(Canvas canvas, Foot foot, string number)
+        private void DrawFoot(Canvas canvas, Foot foot, string number, double baseline)
         {
             var style = TextStyle.Small;
-            var baseline = Size.HeightMm - Margin;
             var left = Measure.Width(foot.Left, style) + 4;
             var beside = Mirrored ? left + Measure.Width(MirroredWords, style) + 4 : left;
             var room = canvas.Width - (2 * Math.Max(beside, Measure.Width(number, style) + 4));

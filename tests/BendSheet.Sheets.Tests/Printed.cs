@@ -3,6 +3,7 @@ using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
+using BendSheet.Sheets.FullSize;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -52,7 +53,7 @@ internal static class Printed
     }
 
     /// <summary>The file as PDF.</summary>
-    public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4) => PrintedSheets.Of(Contents(yaml), paper);
+    public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) => PrintedSheets.Of(Contents(yaml), paper, fullSize);
 
     /// <summary>The pages of a PDF.</summary>
     public static IReadOnlyList<Page> Pages(PrintedSheets printed)

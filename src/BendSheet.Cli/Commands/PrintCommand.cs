@@ -21,6 +21,7 @@ internal static class PrintCommand
             ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
             ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
             ("bendsheet print finch.yaml --each --units in", "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
+            ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of its bends, and its dial."),
             ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
         {
             file,
@@ -31,6 +32,7 @@ internal static class PrintCommand
             options.Units,
             options.Each,
             options.Mirror,
+            options.FullSize,
         };
         command.Validators.Add(options.Check);
         command.SetAction(parsed =>

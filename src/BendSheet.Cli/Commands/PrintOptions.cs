@@ -6,12 +6,21 @@ using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Files.Reading;
 using BendSheet.Sheets;
+using BendSheet.Sheets.FullSize;
 
 namespace BendSheet.Cli.Commands;
 
 /// <summary>What can be asked of a print, as typed.</summary>
 internal sealed class PrintOptions
 {
+    private static readonly (string Word, FullSizePages Pages)[] FullSizeWords =
+    [
+        ("strips", FullSizePages.Strips),
+        ("gauges", FullSizePages.Gauges),
+        ("dial", FullSizePages.Dial),
+        ("all", FullSizePages.All),
+    ];
+
     private const string CoverWord = "cover";
     private const string SheetsWord = "sheets";
     private const string Metric = "mm";
@@ -22,6 +31,7 @@ internal sealed class PrintOptions
         Pages.AcceptOnlyFromAmong(CoverWord, SheetsWord);
         Paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
         Units.AcceptOnlyFromAmong(Metric, Imperial);
+        FullSize.AcceptOnlyFromAmong([.. FullSizeWords.Select(known => known.Word)]);
     }
 
     public Option<string> Output { get; } = new("--output", "-o")
@@ -46,6 +56,12 @@ internal sealed class PrintOptions
     {
         Description = "Show lengths in millimetres or in inches, whatever the file is in. The file's own figures stay what they are.",
         HelpName = $"{Metric}|{Imperial}",
+    };
+
+    public Option<string[]> FullSize { get; } = new("--full-size")
+    {
+        Description = "Pages as large as in reality, behind each line's sheet: strips to lay the tube on and mark it, gauges to hold its bends against, a dial to read rotation. Give it again for more than one.",
+        HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 
     public Option<bool> Each { get; } = new("--each")
@@ -89,7 +105,10 @@ internal sealed class PrintOptions
             paper is null ? file.Paper : Papers.All.First(known => string.Equals(known.Word, paper, StringComparison.Ordinal)).Paper,
             units is null ? file.Notation : file.Notation with { Imperial = string.Equals(units, Imperial, StringComparison.Ordinal) },
             parsed.GetValue(Each),
-            parsed.GetValue(Mirror));
+            parsed.GetValue(Mirror),
+            (parsed.GetValue(FullSize) ?? []).Aggregate(
+                FullSizePages.None,
+                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages));
     }
 }
 
@@ -100,7 +119,8 @@ internal sealed class PrintOptions
 /// <param name="Notation">How lengths are shown.</param>
 /// <param name="Each">A file for each line.</param>
 /// <param name="Mirrored">The wrong way round.</param>
-internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored)
+/// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
+internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
 {
     /// <summary>All lines in one file.</summary>
     public PrintJob Set(SolvedFile solved, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
@@ -108,6 +128,7 @@ internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthN
         Title = solved.File.Project,
         Cover = Cover && sheets.Count > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation) : null,
         Mirrored = Mirrored,
+        FullSize = FullSize,
     };
 
     /// <summary>One line in a file of its own.</summary>
@@ -115,5 +136,6 @@ internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthN
     {
         Title = sheet.Project.Length > 0 ? $"{sheet.Project}: {sheet.Line}" : sheet.Line,
         Mirrored = Mirrored,
+        FullSize = FullSize,
     };
 }

@@ -29,6 +29,13 @@ public sealed record BenchPlan(
     /// <summary>The bends in the order they are made.</summary>
     public IEnumerable<BenchBend> InWorkingOrder => Order.Steps.Select(step => Bends[step.Bend]);
 
+    /// <summary>How the bending plane turns from the bend made before, or for the first one from the line along the tube, the shorter way round.</summary>
+    public Angle RollTo(BenchBend bend)
+    {
+        var before = bend.Step > 1 ? Bends[Order.Steps[bend.Step - 2].Bend].Dial : Angle.Zero;
+        return (bend.Dial + -before).NearestTurn();
+    }
+
     /// <summary>The plan of a line whose centreline exists.</summary>
     /// <param name="template">As measured.</param>
     /// <param name="layout">Without a straight below zero.</param>

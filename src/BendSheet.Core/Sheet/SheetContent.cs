@@ -56,6 +56,12 @@ public sealed record SheetContent(
 {
     /// <summary>How many clips hold it, and where.</summary>
     public ImmutableArray<string> Clips { get; init; } = [];
+
+    /// <summary>Every different bend, to be drawn at full size.</summary>
+    public ImmutableArray<BendGauge> Gauges { get; init; } = [];
+
+    /// <summary>Where the dial stops, from 0° on.</summary>
+    public ImmutableArray<DialStop> DialStops { get; init; } = [];
 }
 
 /// <summary>A length as it is printed.</summary>

@@ -52,6 +52,8 @@ public static class SheetWriter
             notation)
         {
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
+            Gauges = [.. BendGauge.Of(plan, notation)],
+            DialStops = [.. DialStop.Of(plan)],
         };
     }
 
@@ -60,7 +62,7 @@ public static class SheetWriter
         BenchBend? before = null;
         foreach (var bend in plan.InWorkingOrder)
         {
-            var roll = (bend.Dial + -(before?.Dial ?? Angle.Zero)).NearestTurn();
+            var roll = plan.RollTo(bend);
             yield return new(
                 FormattableString.Invariant($"{bend.Number}"),
                 before is not null && before.Held != bend.Held ? WorkOrder.TurnRound(bend.Held) : null,

@@ -26,6 +26,9 @@ public sealed record Strip(
     /// <summary>Middles of the clips.</summary>
     public ImmutableArray<Length> Clips { get; init; } = [];
 
+    /// <summary>What the marks count from: zero where that is the cut end of A.</summary>
+    public Length Datum { get; init; }
+
     /// <summary>The strip of a planned line.</summary>
     public static Strip Of(LineTemplate template, BenchPlan plan, LengthNotation notation) => new(
         plan.CutLength,
@@ -34,7 +37,10 @@ public sealed record Strip(
         FromTheEnd(template.To),
         template.From.IsFlared,
         template.To.IsFlared,
-        template.To.Trim);
+        template.To.Trim)
+    {
+        Datum = plan.Datum,
+    };
 
     /// <summary>What goes on first ends up furthest from the end.</summary>
     private static ImmutableArray<SlideOn> FromTheEnd(LineEnd end) =>
@@ -47,19 +53,29 @@ public sealed record Strip(
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
 /// <param name="Label">The same from the datum, as it is printed.</param>
-/// <param name="Rotation">Since the bend before, with an arrow; empty at the first bend and where there is none.</param>
+/// <param name="Rotation">From the bend made before, as in the table, with an arrow; empty where there is none.</param>
 public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label, string Rotation)
 {
+    /// <summary>The letter of the end whose side is held.</summary>
+    public string Held { get; init; } = string.Empty;
+
+    /// <summary>Dial reading as it is printed.</summary>
+    public string Dial { get; init; } = string.Empty;
+
     internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation)
     {
-        var rolls = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero;
+        var roll = plan.RollTo(bend);
         return new(
             bend.Number,
             bend.Start,
             bend.End,
             bend.Mark,
             notation.Figure(bend.Mark - plan.Datum),
-            rolls ? Arrow(bend.Bend.Rotation) + AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty);
+            roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll))
+        {
+            Held = bend.Held.ToString(),
+            Dial = AngleNotation.Dial(bend.Dial),
+        };
     }
 
     private static string Arrow(Angle rotation) => rotation > Angle.Zero ? "↻ " : "↺ ";

@@ -35,8 +35,6 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
     /// <summary>A line that must survive a bad copy.</summary>
     public const double Thick = 0.6;
 
-    private static readonly XBrush Black = XBrushes.Black;
-
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
@@ -99,7 +97,7 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
             Align.Centre => ($" {printable} ", XStringFormats.BaseLineCenter),
             _ => (" " + printable, XStringFormats.BaseLineRight),
         };
-        Ink.DrawString(text, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
+        Ink.DrawString(text, TextMeasure.Font(style), XBrushes.Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>
@@ -147,6 +145,33 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
         Ink.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
         Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
     }
+
+    /// <summary>A circle.</summary>
+    public void Circle(PagePoint centre, double radius, double pen = Medium) =>
+        Ink.DrawEllipse(new XPen(XColors.Black, pen), left + centre.X - radius, centre.Y - radius, 2 * radius, 2 * radius);
+
+    /// <summary>A part of a circle, clockwise on the page.</summary>
+    /// <param name="centre">Of the circle.</param>
+    /// <param name="radius">Of the circle.</param>
+    /// <param name="fromTop">Degrees clockwise from straight up at which it begins.</param>
+    /// <param name="sweep">Degrees that it goes on, at most a whole turn.</param>
+    /// <param name="pen">Width.</param>
+    /// <param name="dashed">Dash and gap as in <see cref="DashedLine"/>.</param>
+    public void Arc(PagePoint centre, double radius, double fromTop, double sweep, double pen = Medium, bool dashed = false)
+    {
+        var xPen = new XPen(XColors.Black, pen);
+        if (dashed)
+        {
+            xPen.DashStyle = XDashStyle.Custom;
+            xPen.DashPattern = [1.5 / pen, 1 / pen];
+        }
+
+        Ink.DrawArc(xPen, left + centre.X - radius, centre.Y - radius, 2 * radius, 2 * radius, fromTop - 90, sweep);
+    }
+
+    /// <summary>A rectangle filled with black.</summary>
+    public void Black(double x, double y, double blackWidth, double height) =>
+        Ink.DrawRectangle(XBrushes.Black, left + x, y, blackWidth, height);
 
     /// <summary>A box to tick with a marker; its foot on the baseline.</summary>
     public void TickBox(double x, double baseline, double size) => Box(x, baseline - size + 0.4, size, size, Medium);

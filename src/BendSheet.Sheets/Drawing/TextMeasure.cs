@@ -15,6 +15,9 @@ internal sealed class TextMeasure : IDisposable
 
     private readonly List<string> _missing = [];
 
+    /// <summary>The same cautions and instructions stand on the sheet of every line.</summary>
+    private readonly Dictionary<(string Typed, TextStyle Style, double Width), IReadOnlyList<string>> _wrapped = [];
+
     /// <summary>What was stood in for, each once, as it reads in a sentence.</summary>
     public IReadOnlyList<string> Missing => _missing;
 
@@ -41,6 +44,20 @@ internal sealed class TextMeasure : IDisposable
 
     /// <summary>The text broken into lines at blanks, and inside a word where the word alone is too long.</summary>
     public IReadOnlyList<string> Wrap(string typed, TextStyle style, double width)
+    {
+        if (!_wrapped.TryGetValue((typed, style, width), out var lines))
+        {
+            lines = Wrapped(typed, style, width);
+            _wrapped.Add((typed, style, width), lines);
+        }
+
+        return lines;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _graphics.Dispose();
+
+    private List<string> Wrapped(string typed, TextStyle style, double width)
     {
         var lines = new List<string>();
         var line = string.Empty;
@@ -73,9 +90,6 @@ internal sealed class TextMeasure : IDisposable
 
         return lines;
     }
-
-    /// <inheritdoc/>
-    public void Dispose() => _graphics.Dispose();
 
     /// <summary>How many characters fit, found without measuring more than some lines of a long word; at least one, so that wrapping ends.</summary>
     private int LongestStart(string word, TextStyle style, double width)

@@ -40,6 +40,30 @@ public class PrintTests : AtTheTerminal
         Assert.Contains(sheet, InTheFolder(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Full-size strip", "strips")]
+    [InlineData("Full-size angle gauges", "gauges")]
+    [InlineData("Full-size rotation dial", "dial")]
+    [InlineData("Full-size strip, Full-size rotation dial", "strips", "dial", "strips")]
+    [InlineData("Full-size strip, Full-size angle gauges, Full-size rotation dial", "all")]
+    public async Task I_get_the_full_size_pages_that_I_ask_for(string parts, params string[] words)
+    {
+        var ran = await Run(["print", Typed(CarFiles.Sound), "--line", "front-left", "-o", Place("bench.pdf"), .. words.SelectMany(word => new[] { "--full-size", word })]);
+        Assert.Equal(0, ran.Code);
+        using var sheet = PdfDocument.Open(Place("bench.pdf"));
+        Assert.True(sheet.TryGetBookmarks(out var outline));
+        Assert.Equal(parts, string.Join(", ", Assert.Single(outline.Roots).Children.Select(part => part.Title)));
+    }
+
+    [Fact]
+    public async Task I_am_told_which_full_size_pages_there_are()
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "--full-size", "posters");
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("strips", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
     [Fact]
     public async Task I_can_name_the_sheet()
     {

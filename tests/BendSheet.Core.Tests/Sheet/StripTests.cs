@@ -14,10 +14,30 @@ public class StripTests
         Assert.Equal(
             plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),
             strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
-        Assert.Equal([string.Empty, "↻ 90° cw", "↺ 45° ccw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
+
+        // Made in the order 3, 2, 1, at the dial readings 45°, 90°, 0°.
+        Assert.Equal(["↺ 90° ccw", "↻ 45° cw", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
+        Assert.Equal(plan.Datum, strip.Datum);
+        Assert.Equal(plan.Bends.Select(bend => bend.Held.ToString()), strip.Bends.Select(bend => bend.Held), StringComparer.Ordinal);
+        Assert.Equal(["0°", "90°", "45°"], strip.Bends.Select(bend => bend.Dial), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Its_rotations_from_the_bend_made_before_are_those_of_the_table()
+    {
+        foreach (var template in new[] { FullLine.Template, Lines.Of(Lines.Bender(10), [300, 60, 70, 50], (20, 30), (-90, 45), (30, 60)), Lines.Of(Lines.Bender(10), [50, 60, 70, 500], (0, 30), (180, 45), (30, 60)) })
+        {
+            var content = FullLine.Content(template);
+            Assert.All(content.Rows, row =>
+            {
+                var rotate = content.Strip.Bends[int.Parse(row.Number, System.Globalization.CultureInfo.InvariantCulture) - 1].Rotation;
+                Assert.Equal(row.Rotate is SheetWriter.Dash or "0°" ? string.Empty : row.Rotate, rotate.TrimStart('↻', '↺', ' '));
+                Assert.Equal(rotate.Contains('↺', StringComparison.Ordinal), rotate.EndsWith("ccw", StringComparison.Ordinal));
+            });
+        }
     }
 
     [Fact]

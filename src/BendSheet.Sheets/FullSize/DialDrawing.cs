@@ -1,0 +1,205 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Layout;
+
+namespace BendSheet.Sheets.FullSize;
+
+/// <summary>The dial: a tick for each degree, clockwise from the top, the tube's hole in the middle, and this line's stops.</summary>
+internal static class DialDrawing
+{
+    /// <summary>Of the rim: a degree is a little more than a millimetre there, and it fits across both papers.</summary>
+    public const double Rim = 72;
+
+    private const double FigureRadius = Rim - 9.5;
+    private const double StopStart = Rim - 13;
+    private const double FirstRing = Rim - 21;
+    private const double RingStep = 5.5;
+    private const double CrossOver = 4;
+    private const double Around = 2;
+    private const double BoxPadding = 1;
+    private const double PointerLength = 60;
+    private const double PointerHeight = 14;
+
+    /// <summary>A longer list of bends is printed in words below.</summary>
+    private const int MostBendsShown = 10;
+
+    private static readonly TextStyle FigureStyle = TextStyle.Small;
+    private static readonly TextStyle StopStyle = TextStyle.Heading;
+
+    /// <summary>Whether the hole leaves room for the stops around it.</summary>
+    public static bool HasRoom(SheetContent sheet) => sheet.TubeDiameter.Millimetres / 2 < FirstRing - RingStep - CrossOver;
+
+    /// <summary>The dial in the middle of the page.</summary>
+    public static Block Of(SheetContent sheet, TextMeasure measure) => new((2 * Rim) + (2 * Around), (canvas, top) =>
+    {
+        var centre = new PagePoint(canvas.Width / 2, top + Around + Rim);
+        canvas.Circle(centre, Rim);
+        for (var degree = 0; degree < 360; degree++)
+        {
+            var length = degree % 10 == 0 ? 6 : degree % 5 == 0 ? 4.5 : 2.8;
+            Radial(canvas, centre, Rim, Rim - length, degree, degree % 10 == 0 ? Canvas.Medium : Canvas.Thin);
+        }
+
+        for (var degree = 0; degree < 360; degree += 10)
+        {
+            var style = degree % 30 == 0 ? FigureStyle with { Bold = true } : FigureStyle;
+            var at = centre + GaugeShape.OnCircle(FigureRadius, degree);
+            canvas.Text(FormattableString.Invariant($"{degree}"), style, at.X, at.Y + (style.CapHeight / 2), Align.Centre);
+        }
+
+        var hole = sheet.TubeDiameter.Millimetres / 2;
+        DrawHole(canvas, centre, hole);
+        DrawSlit(canvas, centre, hole, sheet.DialStops);
+        List<Place> taken = [];
+        DrawName(canvas, centre, hole, sheet, measure, taken);
+        DrawStops(canvas, centre, hole, sheet.DialStops, measure, taken);
+    });
+
+    /// <summary>A strip with an arrowhead, to be fixed beside the dial.</summary>
+    public static Block Pointer(SheetContent sheet, TextMeasure measure)
+    {
+        var name = measure.Wrap($"pointer – {sheet.Line}", TextStyle.Small, PointerLength - 26)[0];
+        return new(PointerHeight + 3, (canvas, top) =>
+        {
+            var (left, right) = ((canvas.Width / 2) - (PointerLength / 2), (canvas.Width / 2) + (PointerLength / 2));
+            var (y, middle) = (top + 1, top + 1 + (PointerHeight / 2));
+            canvas.Line(left + 8, y, right, y);
+            canvas.Line(left + 8, y + PointerHeight, right, y + PointerHeight);
+            canvas.Line(right, y, right, y + PointerHeight);
+            canvas.Line(left + 8, y, left, middle);
+            canvas.Line(left + 8, y + PointerHeight, left, middle);
+            canvas.Line(left, middle, left + 18, middle, Canvas.Thick);
+            canvas.Text(name, TextStyle.Small, left + 22, middle + (TextStyle.Small.CapHeight / 2));
+        });
+    }
+
+    private static void DrawHole(Canvas canvas, PagePoint centre, double hole)
+    {
+        canvas.Circle(centre, hole);
+        canvas.Line(centre.X - hole - CrossOver, centre.Y, centre.X + hole + CrossOver, centre.Y, Canvas.Thin);
+        canvas.Line(centre.X, centre.Y - hole - CrossOver, centre.X, centre.Y + hole + CrossOver, Canvas.Thin);
+    }
+
+    /// <summary>In the lower half, between two figures, and as far from the stops as helps.</summary>
+    private static void DrawSlit(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops)
+    {
+        const double FarEnough = 12;
+        var slit = Enumerable.Range(0, 17).Select(i => 185.0 + (i % 2 == 0 ? i * 5 : -(i + 1) * 5))
+            .MaxBy(degrees => Math.Min(FarEnough, stops.Min(stop => Apart(stop.Reading.Degrees, degrees))));
+        var (from, to) = (centre + GaugeShape.OnCircle(Rim, slit), centre + GaugeShape.OnCircle(hole, slit));
+        canvas.DashedLine(from.X, from.Y, to.X, to.Y, Canvas.Medium);
+    }
+
+    /// <summary>Above the hole, because the dial is cut out and lies about: which line it is for, and from where it is looked at.</summary>
+    private static void DrawName(Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, List<Place> taken)
+    {
+        const double NameWidth = 50;
+        string[] lines = [measure.Wrap(sheet.Line, TextStyle.Small, NameWidth)[0], $"sheet {sheet.Fingerprint}", "look from A towards B"];
+        var bottom = centre.Y - hole - CrossOver - 1.5;
+        var top = bottom - (lines.Length * TextStyle.Small.LineHeight);
+        if (centre.Y - top > FirstRing - RingStep)
+        {
+            return;
+        }
+
+        var half = lines.Max(line => measure.Width(line, TextStyle.Small)) / 2;
+        taken.Add(new(centre.X - half, top, centre.X + half, bottom));
+        for (var i = 0; i < lines.Length; i++)
+        {
+            canvas.Text(lines[i], TextStyle.Small, centre.X, top + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
+        }
+    }
+
+    /// <summary>Bend numbers in boxes, each on the line of its reading, the further in the more of them there are.</summary>
+    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, TextMeasure measure, List<Place> taken)
+    {
+        var boxes = new List<(string Text, Place Box)>();
+        foreach (var stop in stops)
+        {
+            var text = Shown(stop.Bends);
+            var box = Free(centre, hole, stop.Reading.Degrees, (measure.Width(text, StopStyle) / 2) + BoxPadding, taken);
+            var inner = StopStart - 3;
+            if (box is not null)
+            {
+                taken.Add(box);
+                boxes.Add((text, box));
+                inner = (new PagePoint((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2) - centre).Norm;
+            }
+
+            Radial(canvas, centre, StopStart, inner, stop.Reading.Degrees, Canvas.Medium);
+            Arrowhead(canvas, centre, stop.Reading.Degrees);
+        }
+
+        // Over the lines, so that none runs through a number.
+        foreach (var (text, box) in boxes)
+        {
+            canvas.Blank(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top);
+            canvas.Box(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top, Canvas.Thin);
+            canvas.Text(text, StopStyle, (box.Left + box.Right) / 2, ((box.Top + box.Bottom) / 2) + (StopStyle.CapHeight / 2), Align.Centre);
+        }
+    }
+
+    /// <summary>The outermost place on a reading's line that is free; null where there is none, and the list of stops has to do.</summary>
+    private static Place? Free(PagePoint centre, double hole, double degrees, double halfWidth, List<Place> taken)
+    {
+        var halfHeight = (StopStyle.CapHeight / 2) + BoxPadding;
+        var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
+
+        // So far from the rim that the nearest corner of the box still lies inside the ring.
+        var reach = (halfWidth * Math.Abs(sin)) + (halfHeight * Math.Abs(cos));
+        for (var radius = FirstRing - reach; radius > hole + CrossOver + reach; radius -= RingStep)
+        {
+            var middle = centre + GaugeShape.OnCircle(radius, degrees);
+            var place = new Place(middle.X - halfWidth, middle.Y - halfHeight, middle.X + halfWidth, middle.Y + halfHeight);
+            if (taken.TrueForAll(other => !other.Meets(place)))
+            {
+                return place;
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>As many numbers as are read at a glance.</summary>
+    private static string Shown(string bends)
+    {
+        if (bends.Length <= MostBendsShown)
+        {
+            return bends;
+        }
+
+        var comma = bends.LastIndexOf(',', MostBendsShown - 1);
+        return bends[..comma] + " …";
+    }
+
+    /// <summary>At the end of the ticks, pointing outwards: which of them is a stop.</summary>
+    private static void Arrowhead(Canvas canvas, PagePoint centre, double degrees)
+    {
+        var tip = centre + GaugeShape.OnCircle(StopStart + 1, degrees);
+        foreach (var side in new[] { -1, 1 })
+        {
+            var foot = centre + GaugeShape.OnCircle(StopStart - 1.8, degrees + (1.2 * side));
+            canvas.Line(tip.X, tip.Y, foot.X, foot.Y);
+        }
+    }
+
+    private static void Radial(Canvas canvas, PagePoint centre, double from, double to, double degrees, double pen)
+    {
+        var (outer, inner) = (centre + GaugeShape.OnCircle(from, degrees), centre + GaugeShape.OnCircle(to, degrees));
+        canvas.Line(outer.X, outer.Y, inner.X, inner.Y, pen);
+    }
+
+    private static double Apart(double a, double b)
+    {
+        var apart = Math.Abs(a - b) % 360;
+        return Math.Min(apart, 360 - apart);
+    }
+
+    private sealed record Place(double Left, double Top, double Right, double Bottom)
+    {
+        private const double Apart = 0.6;
+
+        public bool Meets(Place other) =>
+            Left < other.Right + Apart && other.Left < Right + Apart && Top < other.Bottom + Apart && other.Top < Bottom + Apart;
+    }
+}

@@ -1,0 +1,60 @@
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Sheets.FullSize;
+
+/// <summary>A piece of the full-size strip, from one joint to the next.</summary>
+/// <param name="Number">From 1, at end A.</param>
+/// <param name="Count">How many there are.</param>
+/// <param name="Start">From the cut end of A.</param>
+/// <param name="End">From the cut end of A.</param>
+internal sealed record StripTile(int Number, int Count, Length Start, Length End)
+{
+    /// <summary>A mark this near to a joint would be lost in the cut.</summary>
+    private const double LeastFromMark = 4;
+
+    /// <summary>How often a joint is moved on to find a place without a mark.</summary>
+    private const int Tries = 6;
+
+    /// <summary>It begins at the cut end of A.</summary>
+    public bool First => Number == 1;
+
+    /// <summary>It runs to the end of B.</summary>
+    public bool Last => Number == Count;
+
+    /// <summary>The joint with the tile before, by the numbers of both.</summary>
+    public string JointBefore => FormattableString.Invariant($"joint {Number - 1}|{Number}");
+
+    /// <summary>The joint with the next tile.</summary>
+    public string JointAfter => FormattableString.Invariant($"joint {Number}|{Number + 1}");
+
+    /// <summary>Whether a place is drawn on this tile and on no other.</summary>
+    public bool Has(Length place) => (First || place >= Start) && (Last || place < End);
+
+    /// <summary>
+    /// As few tiles as will do. Joints lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
+    /// </summary>
+    /// <param name="strip">The straight tube.</param>
+    /// <param name="step">Joints lie at multiples of this.</param>
+    /// <param name="room">The longest tile with a joint behind it, some steps long.</param>
+    /// <param name="lastRoom">The longest last tile.</param>
+    public static IReadOnlyList<StripTile> Spread(Strip strip, Length step, Length room, Length lastRoom)
+    {
+        var most = (int)Math.Floor((room / step) + 1e-9);
+        var joints = new List<int>();
+        for (var reached = 0; strip.Length - (reached * step) > lastRoom; reached = joints[^1])
+        {
+            var furthest = reached + most;
+            var free = Enumerable.Range(0, Math.Min(Tries, most)).Select(back => furthest - back).FirstOrDefault(joint => IsFree(strip, joint * step), furthest);
+            joints.Add(free);
+        }
+
+        return [.. Enumerable.Range(0, joints.Count + 1).Select(i => new StripTile(
+            i + 1,
+            joints.Count + 1,
+            i == 0 ? Length.Zero : joints[i - 1] * step,
+            i == joints.Count ? strip.Length : joints[i] * step))];
+    }
+
+    private static bool IsFree(Strip strip, Length joint) => strip.Bends.All(bend => Math.Abs((bend.Mark - joint).Millimetres) >= LeastFromMark);
+}
