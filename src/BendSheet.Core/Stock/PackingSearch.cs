@@ -10,8 +10,17 @@ namespace BendSheet.Core.Stock;
 /// </summary>
 internal sealed class PackingSearch
 {
-    /// <summary>Ways to fill one roll that are looked at; with more the answer is no longer proven.</summary>
+    /// <summary>Ways to fill one roll that are looked at; where there are more a no is not proven.</summary>
     private const int MostFillings = 20_000;
+
+    /// <summary>Ways that are looked at on a dive.</summary>
+    private const int FewFillings = 300;
+
+    /// <summary>
+    /// Short searches before the long one: where the first rolls were filled badly it costs less to begin again than to come back to them. Each
+    /// overlooks a little more waste than the one before and takes long pieces first instead, so that short ones are left for the end.
+    /// </summary>
+    private const int Dives = 32;
 
     /// <summary>States kept: about what a few megabytes hold.</summary>
     private const int MostKnown = 50_000;
@@ -23,16 +32,20 @@ internal sealed class PackingSearch
     private readonly int[] _counts;
     private readonly int[] _rolls;
     private readonly SearchSteps _steps;
+    private readonly int _mostFillings;
+    private readonly long _overlooked;
     private readonly HashSet<string> _hopeless = new(StringComparer.Ordinal);
     private readonly List<(int Roll, int[] Pieces)> _filled = [];
     private bool _isComplete = true;
 
-    private PackingSearch(PieceSizes task, SearchSteps steps)
+    private PackingSearch(PieceSizes task, SearchSteps steps, int mostFillings, long overlooked)
     {
         _task = task;
         _counts = [.. task.Counts];
         _rolls = [.. task.RollCounts];
         _steps = steps;
+        _mostFillings = mostFillings;
+        _overlooked = overlooked;
     }
 
     /// <summary>The answer; unknown where the steps are used up before.</summary>
@@ -53,10 +66,26 @@ internal sealed class PackingSearch
             return Answer.Unknown;
         }
 
-        var search = new PackingSearch(task, steps);
-        return search.Place(task.Room - task.Need)
-            ? new([.. search._filled.Select(filled => new FilledRoll(task.Rolls[filled.Roll], [.. filled.Pieces.Select(piece => task.Sizes[piece])]))], IsCertain: true)
-            : search._isComplete ? Answer.No : Answer.Unknown;
+        for (var run = 0; run <= Dives; run++)
+        {
+            var isDive = run < Dives;
+            var part = steps.Part(isDive ? 2 * Dives : 1);
+            var slack = task.Room - task.Need;
+            var search = new PackingSearch(task, part, isDive ? FewFillings : MostFillings, isDive ? run * slack / (8 * task.RollCounts.Sum()) : 0);
+            var found = search.Place(slack);
+            steps.Return(part);
+            if (found)
+            {
+                return new([.. search._filled.Select(filled => new FilledRoll(task.Rolls[filled.Roll], [.. filled.Pieces.Select(piece => task.Sizes[piece])]))], IsCertain: true);
+            }
+
+            if (search._isComplete)
+            {
+                return Answer.No;
+            }
+        }
+
+        return Answer.Unknown;
     }
 
     private bool Place(long slack)
@@ -198,7 +227,7 @@ internal sealed class PackingSearch
         }
 
         // Stable, so that the same file has the same plan on every machine.
-        return [.. fillings.OrderBy(filling => filling.Waste)];
+        return [.. fillings.OrderBy(filling => Math.Max(filling.Waste, _overlooked))];
     }
 
     private void Fill(int roll, int from, long left, long slack, List<int> pieces, long[] behind, List<(int Roll, int[] Pieces, long Waste)> fillings)
@@ -208,7 +237,7 @@ internal sealed class PackingSearch
             return;
         }
 
-        if (fillings.Count >= MostFillings || !_steps.Take())
+        if (fillings.Count >= _mostFillings || !_steps.Take())
         {
             _isComplete = false;
             return;

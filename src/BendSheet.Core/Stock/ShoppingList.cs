@@ -3,7 +3,6 @@ using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Stock;
 
