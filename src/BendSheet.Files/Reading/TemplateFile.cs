@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -25,4 +26,10 @@ public sealed record TemplateFile(
 {
     /// <summary>Every bender that could be read, in the order of the file, with its tests.</summary>
     public ImmutableArray<Bender> Benders { get; init; } = [];
+
+    /// <summary>Every line that has only a rough length so far, in the order of the file.</summary>
+    public ImmutableArray<RoughLine> RoughLines { get; init; } = [];
+
+    /// <summary>Rolls of tube, hardware in the drawer, and what the work uses up beside the lines.</summary>
+    public Stores Stores { get; init; } = Stores.Empty;
 }
