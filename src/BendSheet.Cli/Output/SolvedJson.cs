@@ -13,7 +13,8 @@ namespace BendSheet.Cli.Output;
 /// <summary>All that was solved, for another program: millimetres and degrees, unrounded.</summary>
 public static class SolvedJson
 {
-    private static readonly JsonWriterOptions Options = new()
+    /// <summary>How every result is written as JSON.</summary>
+    internal static readonly JsonWriterOptions Options = new()
     {
         Indented = true,
         NewLine = "\n",
@@ -103,7 +104,7 @@ public static class SolvedJson
         json.WriteEndObject();
     }
 
-    private static void WriteFindings(Utf8JsonWriter json, IEnumerable<Finding> findings)
+    internal static void WriteFindings(Utf8JsonWriter json, IEnumerable<Finding> findings)
     {
         json.WriteStartArray("findings");
         foreach (var finding in findings)
@@ -154,7 +155,7 @@ public static class SolvedJson
         json.WriteEndArray();
     }
 
-    private static void WriteLength(Utf8JsonWriter json, string name, Length? length)
+    internal static void WriteLength(Utf8JsonWriter json, string name, Length? length)
     {
         if (length is { } known)
         {
