@@ -49,7 +49,7 @@ public static class StockJson
         SolvedJson.WriteLength(json, "lines", tube.Need.Of(PieceUse.Line));
         SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice));
         SolvedJson.WriteLength(json, "cuttingLosses", tube.Need.CuttingLosses);
-        SolvedJson.WriteLength(json, "spare", tube.Need.Of(PieceUse.Spare));
+        SolvedJson.WriteLength(json, "spare", tube.Need.Spare);
         SolvedJson.WriteLength(json, "needed", tube.Need.Total);
         SolvedJson.WriteLength(json, "left", tube.Left);
         if (tube.Plan is { } plan)
@@ -95,7 +95,6 @@ public static class StockJson
 
             json.WriteEndArray();
             SolvedJson.WriteLength(json, "left", roll.Left);
-            SolvedJson.WriteLength(json, "spare", roll.Spare);
             json.WriteEndObject();
         }
 

@@ -72,7 +72,7 @@ public sealed record CoverAmount(string Label, Figure Length);
 /// <param name="Name">Of the roll.</param>
 /// <param name="Before">What it holds before the first cut.</param>
 /// <param name="Cuts">In cutting order; none where it is left whole.</param>
-/// <param name="Left">What is left, with what of it is held back.</param>
+/// <param name="Left">What is left, in both units.</param>
 public sealed record CoverRoll(string Name, Figure Before, ImmutableArray<CoverCut> Cuts, string Left);
 
 /// <summary>One cut. Figures are without their unit, which stands in the heading.</summary>

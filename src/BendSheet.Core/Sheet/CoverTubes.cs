@@ -27,7 +27,7 @@ internal static class CoverTubes
     private static IEnumerable<(string Label, Length Length)> Amounts(TubePlan tube)
     {
         var need = tube.Need;
-        var cut = need.Pieces.Count(piece => piece.Use != PieceUse.Spare);
+        var cut = need.Pieces.Length;
         foreach (var (use, one, several) in new[] { (PieceUse.Line, "line", "lines"), (PieceUse.Practice, "practice flare", "practice flares") })
         {
             var count = need.Pieces.Count(piece => piece.Use == use);
@@ -42,9 +42,9 @@ internal static class CoverTubes
             yield return ($"lost in {Counted(cut, "cut", "cuts")}", need.CuttingLosses);
         }
 
-        if (need.Of(PieceUse.Spare) > Length.Zero)
+        if (need.Spare > Length.Zero)
         {
-            yield return ("spare", need.Of(PieceUse.Spare));
+            yield return ("spare", need.Spare);
         }
 
         yield return ("needed in all", need.Total);
@@ -55,11 +55,11 @@ internal static class CoverTubes
     }
 
     private static IEnumerable<CoverRoll> Rolls(TubePlan tube, LengthNotation notation) =>
-        (tube.Plan?.Rolls ?? []).Where(roll => roll.Before > Length.Zero).OrderBy(roll => roll.Cuts.IsEmpty && roll.Spare == Length.Zero).Select(roll => new CoverRoll(
+        (tube.Plan?.Rolls ?? []).Where(roll => roll.Before > Length.Zero).OrderBy(roll => roll.Cuts.IsEmpty).Select(roll => new CoverRoll(
             roll.Name,
             Figure.Of(roll.Before, notation),
             [.. roll.Cuts.Select(cut => new CoverCut(notation.Figure(cut.To), notation.Figure(cut.Piece.Length), cut.Piece.Name))],
-            notation.InBoth(roll.Left) + (roll.Spare > Length.Zero ? $", of that {notation.WithUnit(roll.Spare)} spare" : string.Empty)));
+            notation.InBoth(roll.Left)));
 
     private static IEnumerable<string> Remarks(TubePlan tube, LengthNotation notation)
     {
@@ -83,7 +83,8 @@ internal static class CoverTubes
         if (plan.ToBuy is { } roll)
         {
             var cost = plan.Cost is { } money ? $", cost {Money(money)}" : string.Empty;
-            yield return $"Does not fit what is there: buy {Counted(plan.Bought, roll.KindInWords, roll.KindInWords + "s")} of {notation.Size(roll.Length)}{cost}. "
+            var why = plan.ForSpare == plan.Bought ? "The lines fit what is there, and the spare does not" : "Does not fit what is there";
+            yield return $"{why}: buy {Counted(plan.Bought, roll.KindInWords, roll.KindInWords + "s")} of {notation.Size(roll.Length)}{cost}. "
                 + (plan.RollsAreProven ? "Fewer cannot do." : string.Create(CultureInfo.InvariantCulture, $"The search stopped early: fewer than {plan.BoughtAtLeast} cannot do."));
         }
         else if (plan.Fits)

@@ -21,11 +21,16 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int
     private const long SameLeft = 10_000;
 
     /// <summary>The packing of pieces none of which is longer than all rolls.</summary>
-    /// <param name="pieces">At least one.</param>
-    /// <param name="there">The rolls that are there.</param>
+    /// <param name="pieces">May be none.</param>
+    /// <param name="there">The rolls that are there, at least one.</param>
     /// <param name="bought">What a new roll holds.</param>
     public static Packing Of(IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
     {
+        if (pieces.Count == 0)
+        {
+            return new([], 0, 0, there.Max(), there.Max());
+        }
+
         var (filled, count, atLeast) = FewestBought(pieces, there, bought);
         List<long> rolls = [.. there, .. Enumerable.Repeat(bought, count)];
         var steps = new SearchSteps(pieces.Count > MostPieces ? 0 : MostSteps);

@@ -11,9 +11,6 @@ public enum PieceUse
 
     /// <summary>Becomes a line.</summary>
     Line,
-
-    /// <summary>Held back for a line that goes wrong: never cut off, so it stays with what is left of its roll.</summary>
-    Spare,
 }
 
 /// <summary>A piece of tube that is to come off a roll whole.</summary>

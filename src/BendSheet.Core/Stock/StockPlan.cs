@@ -45,20 +45,7 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
         var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
             .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
         ImmutableArray<Piece> cut = [.. practice, .. lines];
-        ImmutableArray<Piece> all = [.. cut, .. Spare(lines, rolls, stores)];
-        return new(tube, new(all, cut.Length * stores.CuttingLoss), rolls, rolls.IsEmpty ? null : CuttingPlan.Of(all, rolls, stores.CuttingLoss));
-    }
-
-    /// <summary>In one piece, so that a line can be made from it; in equal ones where it is longer than a roll.</summary>
-    private static IEnumerable<Piece> Spare(ImmutableArray<Piece> lines, ImmutableArray<Roll> rolls, Stores stores)
-    {
-        var spare = stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length);
-        if (spare <= Length.Zero)
-        {
-            return [];
-        }
-
-        var parts = rolls.IsEmpty ? 1 : (int)Math.Ceiling(spare / rolls.Max(roll => roll.Length));
-        return Enumerable.Repeat(new Piece("spare", 1.0 / parts * spare, PieceUse.Spare, rolls.IsEmpty ? default : rolls[0].At), parts);
+        var need = new TubeNeed(cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
+        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare));
     }
 }

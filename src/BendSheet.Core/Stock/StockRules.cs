@@ -79,7 +79,7 @@ public static class StockRules
         var fromNew = plan.Rolls.Where(roll => roll.IsBought).ToList();
         var missing = tube.Need.Total - tube.Left;
         var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name).ToList();
-        var spare = fromNew.Any(roll => roll.Spare > Units.Length.Zero);
+        var spare = plan.ForSpare > 0;
         var what = string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? FormattableString.Invariant($" and {names.Count - MostNamed} more") : string.Empty);
         var by = missing > Units.Length.Zero
             ? $"it is {FindingFigures.UpMm(missing)} short"

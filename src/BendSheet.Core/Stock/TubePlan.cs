@@ -5,15 +5,16 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Stock;
 
 /// <summary>What is needed of one kind of tube from now on: lines that are made need nothing.</summary>
-/// <param name="Pieces">Practice pieces, lines in the order of the file, spare.</param>
-/// <param name="CuttingLosses">One cut for each piece that is cut off.</param>
-public sealed record TubeNeed(ImmutableArray<Piece> Pieces, Length CuttingLosses)
+/// <param name="Pieces">Practice pieces, then lines in the order of the file.</param>
+/// <param name="CuttingLosses">One cut for each piece.</param>
+/// <param name="Spare">Held back for lines that go wrong.</param>
+public sealed record TubeNeed(ImmutableArray<Piece> Pieces, Length CuttingLosses, Length Spare)
 {
     /// <summary>The sum over pieces of one use.</summary>
     public Length Of(PieceUse use) => Pieces.Where(piece => piece.Use == use).Aggregate(Length.Zero, (sum, piece) => sum + piece.Length);
 
     /// <summary>All together.</summary>
-    public Length Total => Pieces.Aggregate(CuttingLosses, (sum, piece) => sum + piece.Length);
+    public Length Total => Pieces.Aggregate(CuttingLosses + Spare, (sum, piece) => sum + piece.Length);
 }
 
 /// <summary>One kind of tube: what is needed of it, what is there, and how it is cut.</summary>
