@@ -168,7 +168,7 @@ internal sealed class PackingSearch
             {
                 if (here == 0)
                 {
-                    roll = Array.FindLastIndex(_rolls, roll - 1, count => count > 0);
+                    roll = roll == 0 ? -1 : Array.FindLastIndex(_rolls, roll - 1, count => count > 0);
                     if (roll < 0)
                     {
                         return true;
