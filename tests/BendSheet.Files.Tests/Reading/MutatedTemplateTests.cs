@@ -1,8 +1,10 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Stock;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
@@ -29,7 +31,13 @@ public class MutatedTemplateTests
         fittings: {an3: {flare: single 37, takes: 0.5 mm, slide-on: [{nut: 17 mm}, {sleeve: 9 mm}], straight: 35 mm}}
         wire: {diameter: 2.4 mm, radius: 4 mm}
         tolerance: {straight: 1 mm, bend: 1.5, rotate: 3}
+        stock: [{name: roll 1, tube: main, length: 25 ft, left: 200, price: 50}, {kind: stick, tube: fuel, length: 2 m, count: 2}]
+        cutting-loss: 1 mm
+        spare: 10 %
+        practice: {flares: 6, length: 2, tube: main}
+        have: {nut: 4, an3 sleeve: 1}
         lines:
+          front: {tube: main, rough: 2.4 m, from: {at: tee, fitting: an3}}
           rear:
             tube: main
             bender: hand
@@ -77,6 +85,7 @@ public class MutatedTemplateTests
                 lines += file.Lines.Length;
                 CheckFindings(file.Findings, file.Source);
                 CheckNothingIsLostInSilence(typed, file);
+                CheckStock(file);
                 foreach (var line in file.Lines)
                 {
                     var solved = SolvedLine.Of(line);
@@ -123,7 +132,16 @@ public class MutatedTemplateTests
 
         var root = Assert.IsType<YamlMap>(YamlDocument.Read("car.yaml", Encoding.UTF8.GetBytes(typed)).Root);
         var lines = Assert.IsType<YamlMap>(root.Entries.Single(entry => string.Equals(entry.Key.Text, "lines", StringComparison.Ordinal)).Value);
-        Assert.Equal(lines.Entries.Count, file.Lines.Length);
+        Assert.Equal(lines.Entries.Count, file.Lines.Length + file.RoughLines.Length);
+    }
+
+    private static void CheckStock(TemplateFile file)
+    {
+        ImmutableArray<SolvedLine> lines = [.. file.Lines.Select(SolvedLine.Of)];
+        var stock = StockPlan.Of(lines, file.RoughLines, file.Stores);
+        var shopping = ShoppingList.Of(lines, file.RoughLines, stock, file.Stores.Have, [], file.Notation);
+        CheckFindings(stock.Findings.Concat(shopping.Findings), file.Source);
+        Assert.Equal(lines.Length + file.RoughLines.Length, CoverWriter.Of(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
     }
 
     private static void CheckSheet(SheetContent sheet)

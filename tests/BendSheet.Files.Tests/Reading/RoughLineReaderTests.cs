@@ -54,7 +54,7 @@ public class RoughLineReaderTests
     [InlineData("rough: 900, tube: main", "5:25 unknown-name")]
     [InlineData("rough: 900, bender: big", "5:27 unknown-name")]
     [InlineData("rough: 900, made: maybe", "5:25 not-a-choice")]
-    [InlineData("rough: 900, from: {at: a, trim: 5}", "5:32 out-of-place")]
+    [InlineData("rough: 900, from: {at: a, trim: 5}", "5:33 out-of-place")]
     public void What_is_wrong_is_said_where_it_stands(string typed, string places) =>
         Assert.Equal(places, Places(Read(Top + $"lines:\n  a: {{{typed}}}\n  b: [{{straight: 300}}]\n")));
 }

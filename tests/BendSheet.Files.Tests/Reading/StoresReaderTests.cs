@@ -1,5 +1,4 @@
 using BendSheet.Core.Stock;
-using BendSheet.Files.Reading;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
 namespace BendSheet.Files.Tests.Reading;
