@@ -12,7 +12,7 @@ namespace BendSheet.Core.Stock;
 internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int BoughtAtLeast, long Left, long LeftAtMost)
 {
     /// <summary>Steps for the number of rolls, and as many for what is left: a car's lines take a few thousand, and all of them less than a tenth of a second.</summary>
-    private const long MostSteps = 1_500_000;
+    private const long MostSteps = 600_000;
 
     /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
     private const int MostPieces = 2_000;

@@ -33,10 +33,10 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         var ends = toMake.Select(line => (line.Template.Name, line.Template.At, line.Template.From, line.Template.To))
             .Concat(rough.Where(line => !line.Made).Select(line => (line.Name, line.At, line.From, line.To)))
             .OrderBy(line => line.At.Line).ThenBy(line => line.At.Column)
-            .SelectMany(line => new[] { (Place: $"{line.Name} A", End: line.From), (Place: $"{line.Name} B", End: line.To) });
-        var slid = ends.SelectMany(end => end.End.Fitting?.SlideOns.Select(piece => Needed.One(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", end.Place)) ?? []);
+            .SelectMany(line => new[] { (Line: line.Name, Letter: "A", End: line.From), (Line: line.Name, Letter: "B", End: line.To) });
+        var slid = ends.SelectMany(end => end.End.Fitting?.SlideOns.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
         var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
-            .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name));
+            .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
         return InDrawer.Subtract([.. Needed.Joined(slid.Concat(clips)), .. stock.Tubes.SelectMany(tube => Tube(tube, notation)), .. more], have);
     }
 
@@ -60,18 +60,19 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     }
 
     /// <summary>A number of one thing at one place, before equal things are added up.</summary>
-    private sealed record Needed(string Name, string Specification, int Count, string Place)
+    /// <remarks>At one end of the line, where <paramref name="End"/> has its letter.</remarks>
+    private sealed record Needed(string Name, string Specification, int Count, string Line, string? End)
     {
-        public static Needed One(string name, string specification, string place) => new(name, specification, 1, place);
-
         /// <summary>In the order in which each thing comes first.</summary>
         public static IEnumerable<ShoppingItem> Joined(IEnumerable<Needed> all) =>
             all.GroupBy(one => (one.Name, one.Specification)).Select(same => new ShoppingItem(
                 same.Key.Name,
                 same.Key.Specification,
                 same.Sum(one => one.Count),
-                [.. same.GroupBy(one => one.Place, StringComparer.Ordinal).Select(place => AtPlace(place.Key, place.Sum(one => one.Count)))]));
+                [.. same.GroupBy(one => one.Line, StringComparer.Ordinal).Select(line => Place([.. line]))]));
 
-        private static string AtPlace(string place, int count) => count == 1 ? place : string.Create(CultureInfo.InvariantCulture, $"{place} ({count})");
+        private static string Place(Needed[] onLine) => onLine.Sum(one => one.Count) is var count and > 1
+            ? string.Create(CultureInfo.InvariantCulture, $"{onLine[0].Line} ({count})")
+            : onLine[0].End is { } end ? $"{onLine[0].Line} {end}" : onLine[0].Line;
     }
 }
