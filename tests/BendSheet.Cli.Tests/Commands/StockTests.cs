@@ -25,7 +25,7 @@ public class StockTests : AtTheTerminal
         var ran = await Run("stock", Typed(With("stock: [{name: old roll, length: 25 ft, left: 4000}]")));
         Assert.Equal(0, ran.Code);
         Assert.StartsWith("0 of 2 lines made.\n", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("  needed in all  3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all   3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(
             "  old roll: 4000.0 mm (157 15/32+ in), from its free end\n    cut at mm  length  piece\n       2400.0  2400.0  rear\n       3401.0  1000.0  front\n    left: 598.0 mm (23 17/32+ in)\n",
             ran.Output,
@@ -61,7 +61,7 @@ public class StockTests : AtTheTerminal
     {
         var ran = await Run("stock", Typed(With("spare: 10 %")));
         Assert.Equal(0, ran.Code);
-        Assert.Contains("  needed in all  3742.0 mm", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all   3742.0 mm", ran.Output, StringComparison.Ordinal);
         Assert.Contains("No roll of this tube is typed in `stock`, so there is no cutting plan.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  tube  3/16 in, 3742.0 mm in all", ran.Output, StringComparison.Ordinal);
     }
