@@ -31,13 +31,7 @@ public class MutatedTemplateTests
         fittings: {an3: {flare: single 37, takes: 0.5 mm, slide-on: [{nut: 17 mm}, {sleeve: 9 mm}], straight: 35 mm}}
         wire: {diameter: 2.4 mm, radius: 4 mm}
         tolerance: {straight: 1 mm, bend: 1.5, rotate: 3}
-        stock: [{name: roll 1, tube: main, length: 25 ft, left: 200, price: 50}, {kind: stick, tube: fuel, length: 2 m, count: 2}]
-        cutting-loss: 1 mm
-        spare: 10 %
-        practice: {flares: 6, length: 2, tube: main}
-        have: {nut: 4, an3 sleeve: 1}
         lines:
-          front: {tube: main, rough: 2.4 m, from: {at: tee, fitting: an3}}
           rear:
             tube: main
             bender: hand
@@ -51,6 +45,22 @@ public class MutatedTemplateTests
               - {straight: 4, bend: 180}
               - {straight: 3}
             made: false
+
+        """,
+        """
+        units: mm
+        tubes: {main: {od: 3/16 in, material: steel}, fuel: {od: 8}}
+        bender: {radius: 14}
+        fittings: {an3: {flare: single 37, slide-on: [{nut: 17 mm}]}}
+        stock: [{name: roll 1, tube: main, length: 25 ft, left: 3000, price: 50}, {kind: stick, tube: fuel, length: 2 m, count: 2}]
+        cutting-loss: 1
+        spare: 10 %
+        practice: {flares: 6, length: 60, tube: main}
+        have: {nut: 4, clip: 1}
+        lines:
+          front: {tube: main, rough: 2.4 m, from: {at: tee, fitting: an3}}
+          right: {mirror: front, made: true}
+          feed: {tube: fuel, clips: {every: 300}, rows: [{straight: 400, bend: 45}, {straight: 500}]}
 
         """,
     ];
@@ -85,10 +95,10 @@ public class MutatedTemplateTests
                 lines += file.Lines.Length;
                 CheckFindings(file.Findings, file.Source);
                 CheckNothingIsLostInSilence(typed, file);
-                CheckStock(file);
-                foreach (var line in file.Lines)
+                ImmutableArray<SolvedLine> all = [.. file.Lines.Select(SolvedLine.Of)];
+                CheckStock(file, all);
+                foreach (var solved in all)
                 {
-                    var solved = SolvedLine.Of(line);
                     CheckFindings(solved.Findings, file.Source);
                     if (solved.Plan is null)
                     {
@@ -135,9 +145,8 @@ public class MutatedTemplateTests
         Assert.Equal(lines.Entries.Count, file.Lines.Length + file.RoughLines.Length);
     }
 
-    private static void CheckStock(TemplateFile file)
+    private static void CheckStock(TemplateFile file, ImmutableArray<SolvedLine> lines)
     {
-        ImmutableArray<SolvedLine> lines = [.. file.Lines.Select(SolvedLine.Of)];
         var stock = StockPlan.Of(lines, file.RoughLines, file.Stores);
         var shopping = ShoppingList.Of(lines, file.RoughLines, stock, file.Stores.Have, [], file.Notation);
         CheckFindings(stock.Findings.Concat(shopping.Findings), file.Source);
