@@ -19,6 +19,7 @@ public static class CommandLine
             ShowCommand.Create(surroundings),
             PrintCommand.Create(surroundings),
             LearnCommand.Create(surroundings),
+            StockCommand.Create(surroundings),
             StartCommand.Create(surroundings),
         };
         HelpExamples.AddTo(root);

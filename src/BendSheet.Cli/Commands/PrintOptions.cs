@@ -126,10 +126,14 @@ internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthN
     public PrintJob Set(SolvedFile solved, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
     {
         Title = solved.File.Project,
-        Cover = Cover && sheets.Count > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation) : null,
+        Cover = Cover && sheets.Count > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation, StockOf(solved)) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };
+
+    /// <summary>Of a whole file; of some of its lines the stock says nothing.</summary>
+    private StockContent? StockOf(SolvedFile solved) =>
+        solved.Lines.Length == solved.File.Lines.Length ? StockedFile.Of(solved).Cover(Notation) : null;
 
     /// <summary>One line in a file of its own.</summary>
     public PrintJob One(SheetContent sheet) => new([sheet], Paper)

@@ -25,7 +25,7 @@ public static class LineChoice
         }
 
         // Where the file itself is wrong the line may be there and unreadable: then that is what has to be said.
-        var known = file.Lines.Select(line => line.Name).ToList();
+        var known = file.Lines.Select(line => line.Name).Concat(file.RoughLines.Select(line => line.Name)).ToList();
         var unknown = ExitCodes.Of(file.Findings) == ExitCodes.WrongInput ? [] : wanted.Except(known, StringComparer.Ordinal);
         return (
             [.. file.Lines.Where(line => wanted.Contains(line.Name, StringComparer.Ordinal))],

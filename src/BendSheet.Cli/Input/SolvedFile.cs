@@ -4,6 +4,7 @@ using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
+using BendSheet.Core.Stock;
 using BendSheet.Files.Reading;
 
 namespace BendSheet.Cli.Input;
@@ -14,6 +15,9 @@ namespace BendSheet.Cli.Input;
 /// <param name="Findings">All of the file's, and those of the lines asked for, in the order of the file.</param>
 public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Lines, ImmutableArray<Finding> Findings)
 {
+    /// <summary>The lines asked for that have only a rough length; none where the file is wrong.</summary>
+    public ImmutableArray<RoughLine> RoughLines { get; private init; } = [];
+
     /// <summary>What the findings ask the program to end with.</summary>
     public int ExitCode => ExitCodes.Of(Findings);
 
@@ -33,17 +37,19 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     {
         var file = TypedFile.Read(name, standardInput);
         var (templates, unknown) = LineChoice.Of(file, name, wanted);
-        var network = PipeNetwork.Of(file.Car, file.Lines);
+        var rough = file.RoughLines.Where(line => wanted.Count == 0 || wanted.Contains(line.Name, StringComparer.Ordinal)).ToImmutableArray();
+        var network = PipeNetwork.Of(file.Car, file.Lines.Select(Joint.Of).Concat(file.RoughLines.Select(line => Joint.OfLine(line.Name, line.From, line.To, line.Tube, line.Length, line.At))));
         // A line that cannot be read would leave its ports open: one cause is enough.
         var plumbing = PlumbingRules.Of(ExitCodes.Of(file.Findings) == ExitCodes.WrongInput ? PipeNetwork.None : network);
         var lines = templates.Select(SolvedLine.Of).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
         // A line and its mirror image can have the same fault in the same rows.
-        var ofLines = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).ToList();
+        var ofLines = file.Findings.Concat(unknown).Concat(lines.SelectMany(line => line.Findings)).Concat(rough.SelectMany(line => line.Findings)).ToList();
         var findings = ofLines.Concat(wanted.Count == 0 ? plumbing.OfCar : []).Distinct()
             .OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column).ToImmutableArray();
 
         // Of a wrong file no figure is shown: it might be made of a default in the place of what could not be read.
-        return new(file, ExitCodes.Of(findings) == ExitCodes.WrongInput ? [] : lines, findings) { Network = network, SheetsExitCode = ExitCodes.Of(ofLines) };
+        var isWrong = ExitCodes.Of(findings) == ExitCodes.WrongInput;
+        return new(file, isWrong ? [] : lines, findings) { RoughLines = isWrong ? [] : rough, Network = network, SheetsExitCode = ExitCodes.Of(ofLines) };
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>

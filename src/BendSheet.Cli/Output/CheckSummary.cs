@@ -18,9 +18,10 @@ public static class CheckSummary
             Count(solved.Findings.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Count(solved.Lines.Length, "line");
-        var tube = plans.Count == solved.Lines.Length && plans.Count > 0
-            ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength))}"
+        var lines = Count(solved.Lines.Length + solved.RoughLines.Length, "line");
+        var rough = solved.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
+        var tube = plans.Count == solved.Lines.Length && plans.Count + solved.RoughLines.Length > 0
+            ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;
         return $"{Visible.Of(name)}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }

@@ -81,7 +81,8 @@ public static class SolvedCsv
 
     private static string Number(Angle angle) => angle.Degrees.ToString("R", CultureInfo.InvariantCulture);
 
-    private static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
+    /// <summary>One row, with a line end behind it.</summary>
+    internal static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
         text.AppendJoin(',', cells.Select(Quoted)).Append('\n');
 
     private static string Quoted(string cell) =>

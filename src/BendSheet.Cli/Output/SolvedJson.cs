@@ -13,6 +13,7 @@ namespace BendSheet.Cli.Output;
 /// <summary>All that was solved, for another program: millimetres and degrees, unrounded.</summary>
 public static class SolvedJson
 {
+    /// <summary>How every result is written as JSON.</summary>
     internal static JsonWriterOptions Options { get; } = new()
     {
         Indented = true,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
@@ -11,17 +12,23 @@ public static class CoverWriter
     /// <param name="lines">With plans, in the order of the file.</param>
     /// <param name="sheets">Their sheets, in the same order.</param>
     /// <param name="notation">How lengths are written.</param>
-    public static CoverContent Of(IReadOnlyList<SolvedLine> lines, IReadOnlyList<SheetContent> sheets, LengthNotation notation)
+    /// <param name="stock">Of the whole file; null where the lines are only some of it.</param>
+    public static CoverContent Of(IReadOnlyList<SolvedLine> lines, IReadOnlyList<SheetContent> sheets, LengthNotation notation, StockContent? stock = null)
     {
         ArgumentNullException.ThrowIfNull(lines);
         ArgumentNullException.ThrowIfNull(sheets);
         ArgumentNullException.ThrowIfNull(notation);
         return new(
             sheets.Count > 0 ? sheets[0].Project : string.Empty,
-            Summary(lines.Count, lines.Count(line => line.Template.Made)),
-            [.. sheets.Select(sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made))],
-            [TubeInAll(lines, notation)]);
+            stock?.Progress ?? Summary(lines.Count, lines.Count(line => line.Template.Made)),
+            [.. sheets.Select(sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made)), .. Rough(stock)],
+            stock is null ? [TubeInAll(lines, notation)] : [.. StockSections.Of(stock)]);
     }
+
+    /// <summary>Lines without a template have no sheet yet, and stand on the cover all the same.</summary>
+    private static IEnumerable<CoverLine> Rough(StockContent? stock) => (stock?.Lines ?? [])
+        .Where(line => line is { State: LineState.Rough, CutLength: not null })
+        .Select(line => new CoverLine($"{line.Name} ({line.StateInWords})", line.Ends, line.Tube, line.CutLength!, "–", Made: false));
 
     private static string Summary(int lines, int made) => made switch
     {
@@ -34,7 +41,7 @@ public static class CoverWriter
     private static CoverSection TubeInAll(IEnumerable<SolvedLine> lines, LengthNotation notation)
     {
         var rows = ImmutableArray.CreateBuilder<CoverRow>();
-        foreach (var ofTube in lines.GroupBy(line => SheetWriter.TubeInWords(line.Template.Tube, notation), StringComparer.Ordinal))
+        foreach (var ofTube in lines.GroupBy(line => TubeWords.Of(line.Template.Tube, notation), StringComparer.Ordinal))
         {
             var toMake = ofTube.Where(line => !line.Template.Made).ToList();
             rows.Add(Row($"{ofTube.Key}: {Count(ofTube.Count())}", ofTube));

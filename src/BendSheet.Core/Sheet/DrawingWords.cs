@@ -33,7 +33,7 @@ public static class DrawingWords
         ArgumentNullException.ThrowIfNull(sheet);
         var rows = sheet.Rows.ToDictionary(row => row.Number, StringComparer.Ordinal);
         var way = sheet.Strip.Bends.Select(bend => rows[Number(bend)] is var row
-            ? $"bend {row.Number} of {row.Bend}{Rolled(bend)}, {row.StraightAfter} {sheet.Notation.Symbol} straight"
+            ? $"bend {row.Number} of {row.Bend}{(bend.Rolled.Length == 0 ? string.Empty : ", rotated " + bend.Rolled)}, {row.StraightAfter} {sheet.Notation.Symbol} straight"
             : string.Empty);
         return sheet.Strip.Bends.IsEmpty
             ? $"The finished shape, {caption}: a straight tube from A to B."

@@ -2,6 +2,7 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fit;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -31,7 +32,7 @@ public static class SheetWriter
             template.Name,
             project,
             EndsInWords(template),
-            TubeInWords(template.Tube, notation),
+            TubeWords.Of(template.Tube, notation),
             BendersInWords(template, notation),
             Figure.Of(plan.CutLength, notation),
             Figure.Of(plan.DevelopedLength, notation),
@@ -96,17 +97,6 @@ public static class SheetWriter
             + string.Join("; ", plan.Bends.Select(bend => FormattableString.Invariant($"bend {bend.Number} {notation.WithUnit(bend.Lever)}"))) + ".";
 
     private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
-
-    internal static string TubeInWords(Tube tube, LengthNotation notation)
-    {
-        var size = notation.Size(tube.OutsideDiameter);
-        if (tube.Wall is { } wall)
-        {
-            size += " × " + notation.Size(wall);
-        }
-
-        return tube.Material is { } material ? $"{size}, {material}" : size;
-    }
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {

@@ -59,6 +59,9 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
     /// <summary>The letter of the end whose side is held.</summary>
     public string Held { get; init; } = string.Empty;
 
+    /// <summary>How the plane of the bend is rolled from the bend before it on the tube, whatever the order of work; empty where it is not.</summary>
+    public string Rolled { get; init; } = string.Empty;
+
     /// <summary>Dial reading as it is printed.</summary>
     public string Dial { get; init; } = string.Empty;
 
@@ -74,6 +77,7 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
             roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll))
         {
             Held = bend.Held.ToString(),
+            Rolled = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty,
             Dial = AngleNotation.Dial(bend.Dial),
         };
     }

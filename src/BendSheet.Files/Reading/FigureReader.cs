@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
 using BendSheet.Files.Typed;
@@ -25,6 +26,14 @@ internal static class FigureReader
         return Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is { } figure
             ? Core.Units.Length.FromMillimetres(figure)
             : null;
+    }
+
+    /// <summary>A whole number of things; null after a finding.</summary>
+    public static int? Count(YamlText text, string word, Range range, FileContext context)
+    {
+        var isRead = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
+        var wrong = isRead && double.IsInteger(number) ? null : "is not a whole number: write how many there are, such as `4`";
+        return (int?)Checked(word, text, wrong, FileRules.UnreadableNumber, number, range, context);
     }
 
     /// <summary>The figure that was read; null after a finding where it could not be, or is nothing real.</summary>

@@ -20,7 +20,7 @@ internal sealed class LineReader(
     Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, PortFinder ports, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
-    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side"];
+    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side", "rough"];
 
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
@@ -88,12 +88,7 @@ internal sealed class LineReader(
     {
         var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
-        foreach (var word in HasFromOther.Where(map.Has))
-        {
-            context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf(word), $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
-        }
-
+        ReportWhatOtherHas(map);
         var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
         var from = map.Has("from") ? End(map, "from") : other.From with { At = null, Port = null };
         var to = map.Has("to") ? End(map, "to") : other.To with { At = null, Port = null };
@@ -102,6 +97,28 @@ internal sealed class LineReader(
         return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
             : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false, Clips = held };
+    }
+
+    /// <summary>Reports words that a mirrored line cannot say for itself.</summary>
+    public void ReportWhatOtherHas(TypedMap map)
+    {
+        foreach (var word in HasFromOther.Where(map.Has))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf(word), $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
+        }
+    }
+
+    /// <summary>The tube that a line names, or the only one of the file.</summary>
+    public Tube? TubeOf(TypedMap map, YamlEntry entry) => Chosen(map, "tube", tubes, entry);
+
+    /// <summary>Reports a bender that the file does not have.</summary>
+    public void CheckBender(TypedMap map)
+    {
+        if (map.Text("bender") is { } name)
+        {
+            benders.Find(name, context);
+        }
     }
 
     private T? Chosen<T>(TypedMap map, string word, Named<T> named, YamlEntry entry)
@@ -117,7 +134,7 @@ internal sealed class LineReader(
     }
 
     /// <summary>An end is a map, or only the name of what it connects to.</summary>
-    private LineEnd? End(TypedMap line, string word)
+    public LineEnd? End(TypedMap line, string word)
     {
         if (!line.Has(word))
         {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
@@ -8,18 +10,21 @@ internal sealed class LinesReader
 {
     private readonly Dictionary<string, YamlEntry> _typed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, LineTemplate?> _read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, RoughLine> _rough = new(StringComparer.Ordinal);
     private readonly HashSet<string> _open = new(StringComparer.Ordinal);
     private readonly LineReader _reader;
+    private readonly RoughLineReader _roughReader;
     private readonly FileContext _context;
 
     private LinesReader(LineReader reader, FileContext context)
     {
         _reader = reader;
+        _roughReader = new(reader, context);
         _context = context;
     }
 
     /// <summary>Every line that could be read, in the order of the file.</summary>
-    public static IEnumerable<LineTemplate> Read(IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
+    public static (ImmutableArray<LineTemplate> Lines, ImmutableArray<RoughLine> Rough) Read(IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
     {
         var lines = new LinesReader(reader, context);
         foreach (var entry in entries)
@@ -27,7 +32,8 @@ internal sealed class LinesReader
             lines._typed.Add(entry.Key.Text, entry);
         }
 
-        return entries.Select(lines.Line).OfType<LineTemplate>();
+        ImmutableArray<LineTemplate> read = [.. entries.Select(lines.Line).OfType<LineTemplate>()];
+        return (read, [.. lines._rough.Values.OrderBy(line => line.At.Line).ThenBy(line => line.At.Column)]);
     }
 
     private LineTemplate? Line(YamlEntry entry)
@@ -39,12 +45,27 @@ internal sealed class LinesReader
         }
 
         _open.Add(name);
-        var line = Mirror(entry) is { } mirror
-            ? (Other(mirror) is { } other ? _reader.Mirrored(entry, other) : null)
+        var line = Mirror(entry) is { } mirror ? Mirrored(entry, mirror)
+            : RoughLineReader.IsRough(entry) ? Keep(_roughReader.Line(entry))
             : _reader.Line(entry);
         _open.Remove(name);
         _read[name] = line;
         return line;
+    }
+
+    private LineTemplate? Mirrored(YamlEntry entry, YamlText mirror) => Other(mirror) is { } other ? _reader.Mirrored(entry, other)
+        : _rough.TryGetValue(mirror.Text, out var rough) ? Keep(_roughReader.Mirrored(entry, rough))
+        : null;
+
+    /// <summary>Keeps a rough line, which is no template.</summary>
+    private LineTemplate? Keep(RoughLine? rough)
+    {
+        if (rough is not null)
+        {
+            _rough.Add(rough.Name, rough);
+        }
+
+        return null;
     }
 
     private static YamlText? Mirror(YamlEntry entry) => (entry.Value as YamlMap)?.Entries

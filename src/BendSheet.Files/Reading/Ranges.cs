@@ -46,6 +46,21 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>How well an angle was measured.</summary>
     public static Range AngleOrZero { get; } = new(0, 180, false, "must be from 0° to 180°");
 
+    /// <summary>What a saw takes; more is a slip in the unit.</summary>
+    public static Range CuttingLoss { get; } = new(0, 50, false, "must be 0 or more, and at most 50 mm");
+
+    /// <summary>A part that is held back.</summary>
+    public static Range PerCent { get; } = new(0, 100, false, "must be from 0 % to 100 %");
+
+    /// <summary>Money for a roll.</summary>
+    public static Range Price { get; } = new(0, 1_000_000, false, "must be 0 or more, and at most 1000000");
+
+    /// <summary>Equal rolls.</summary>
+    public static Range Rolls { get; } = new(1, 1000, false, "must be from 1 to 1000");
+
+    /// <summary>Small pieces in a drawer, or practice pieces.</summary>
+    public static Range Pieces { get; } = new(0, 1000, false, "must be from 0 to 1000");
+
     /// <summary>Arcs use up a little less or a little more tube than their centreline; a factor beyond this is a slip.</summary>
     public static Range ArcFactor { get; } = new(0.5, 1.5, false, "must be from 0.5 to 1.5 (1 unless the tool was calibrated)");
 

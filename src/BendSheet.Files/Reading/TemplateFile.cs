@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -29,4 +30,10 @@ public sealed record TemplateFile(
 
     /// <summary>The car's parts and hoses.</summary>
     public CarParts Car { get; init; } = CarParts.None;
+
+    /// <summary>Every line that has only a rough length so far, in the order of the file.</summary>
+    public ImmutableArray<RoughLine> RoughLines { get; init; } = [];
+
+    /// <summary>Rolls of tube, hardware in the drawer, and what the work uses up beside the lines.</summary>
+    public Stores Stores { get; init; } = Stores.Empty;
 }

@@ -1,8 +1,7 @@
-using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
-using BendSheet.Core.Templates;
+using BendSheet.Core.Stock;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
@@ -58,11 +57,10 @@ public static class TemplateReader
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
         var parts = CarPartsReader.Of(map, context);
-        var (lines, benders) = Lines(map, parts.Ports, context);
-        var car = parts.Car();
+        var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with { Car = parts.Car() };
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
-        return Empty with { Project = project, Notation = notation, Paper = paper, Lines = unit is null ? [] : lines, Benders = unit is null ? [] : benders, Car = car };
+        return unit is null ? read with { Lines = [], Benders = [], RoughLines = [], Stores = Stores.Empty } : read;
     }
 
     private static LengthUnit? Units(TypedMap map, FileContext context)
@@ -76,7 +74,7 @@ public static class TemplateReader
         return map.Choice("units", UnitChoices);
     }
 
-    private static (ImmutableArray<LineTemplate> Lines, ImmutableArray<Bender> Benders) Lines(TypedMap map, PortFinder ports, FileContext context)
+    private static TemplateFile Lines(TypedMap map, TemplateFile file, PortFinder ports, FileContext context)
     {
         var tubes = new Named<Tube>("tube", "tubes", Vocabulary.Tube);
         var benders = new Named<Bender>("bender", "benders", Vocabulary.Bender);
@@ -89,28 +87,33 @@ public static class TemplateReader
         var tolerance = MeasuringReader.Tolerance(map, context);
         var clips = ClipsReader.Read(map, context);
         RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
-        RequireOne(map, benders.Any, "bender", Vocabulary.Bender, context);
+        RequireOne(map, benders.Any || OnlyRough(map), "bender", Vocabulary.Bender, context);
+        file = file with { Benders = benders.All, Stores = new StoresReader(tubes, context).Read(map) };
 
         if (!map.Has("lines"))
         {
             context.Report(FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
-            return ([], benders.All);
+            return file;
         }
 
         if (map.Value("lines") is not { } value)
         {
-            return ([], benders.All);
+            return file;
         }
 
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
                 value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {TypedMap.Kind(value)}"));
-            return ([], benders.All);
+            return file;
         }
 
-        return ([.. LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context)], benders.All);
+        var (lines, rough) = LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context);
+        return file with { Lines = lines, RoughLines = rough };
     }
+
+    /// <summary>On the first evening no line may have a template yet, and then no tool is needed.</summary>
+    private static bool OnlyRough(TypedMap map) => map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
 
     private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {

@@ -16,8 +16,12 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary File { get; } = new(
         "the top of the file",
         "units: mm",
-        ["project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "parts", "hoses", "pedal-switch", "lines"],
-        ["stock"]);
+        [
+            "project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "parts",
+            "hoses", "pedal-switch", "lines",
+            "stock", "cutting-loss", "spare", "practice", "have",
+        ],
+        []);
 
     /// <summary>A tube.</summary>
     public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"], []);
@@ -46,11 +50,18 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "made"],
+        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough", "made"],
         ["checks"]);
 
     /// <summary>How a line is held.</summary>
     public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"], []);
+
+    /// <summary>A roll or a stick of tube.</summary>
+    public static Vocabulary Roll { get; } = new(
+        "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"], []);
+
+    /// <summary>Flares that are tried first.</summary>
+    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "length", "tube"], []);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"], []);
@@ -84,5 +95,5 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         []);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Part, Port, Hose, HoseEnd, Line, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, End, Start, Move, Row];
 }

@@ -14,7 +14,7 @@ public class FileRuleTests
     public static TheoryData<string, string, string, string> Cases { get; } = new()
     {
         // Words
-        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`" },
+        { Top + "colour: red\n" + Line, "4:1", "unknown-word", "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`" },
         { Top + "projekt: Finch\n" + Line, "4:1", "unknown-word", "`projekt` is not a word for the top of the file: did you mean `project`?" },
         { Rows("{straigth: 120}"), "6:8", "unknown-word", "`straigth` is not a word for a row: did you mean `straight`?" },
         { Rows("{straight: 120, angle: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word", "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `use`, `reverse`, `mirror`, `offset`, `run`, `saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`" },
@@ -22,8 +22,8 @@ public class FileRuleTests
         { Top.Replace("od:", "diameter:", StringComparison.Ordinal) + Line, "2:8", "unknown-word", "`diameter` is not a word for a tube: it may have `od`, `wall`, `material`, `smallest-radius`" },
         { Top + "line:\n  fl:\n    - {straight: 80}\n", "4:1", "unknown-word", "did you mean `lines`?" },
         { Top + Line + "  fr: {miror: fl}\n", "8:8", "unknown-word", "did you mean `mirror`?" },
-        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`" },
-        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `clips`, `made` there" },
+        { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`" },
+        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `clips`, `rough`, `made` there" },
 
         // Parts and ports
         { Top + "parts: {tee: {kind: tee}}\n" + LongLine("from: tee.lift").Replace(Top, string.Empty, StringComparison.Ordinal), "7:11", "unknown-port", "`tee` has no port `lift`: did you mean `tee.left`?" },
@@ -74,7 +74,7 @@ public class FileRuleTests
         { Top + "tolerance: {straight: 1}\n" + Line, "4:12", "missing-word", "the tolerance leaves out `bend` and `rotate`: say all three, such as `tolerance: {straight: 1 mm, bend: 1.5, rotate: 3}`" },
         { Rows("{straight: 120}", "{bend: 45}", "{straight: 80}"), "7:7", "missing-word", "add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above" },
         { Rows("{straight: , bend: 45}", "{straight: 80}"), "6:8", "missing-word", "or take the word out" },
-        { Top + "lines:\n  fl: {made: false}\n", "5:3", "missing-word", "line `fl` has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`" },
+        { Top + "lines:\n  fl: {made: false}\n", "5:3", "missing-word", "line `fl` has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`; or `rough: 2.4 m`, about its length, until there is a template" },
         { Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + Line, "5:3", "missing-word", "add `tube:` with one of `a`, `b`" },
         { LongLine("measured: outside"), "6:5", "missing-word", "needs the wire's diameter: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },
         { LongLine("measured: along"), "6:5", "missing-word", "needs the wire's own bend radius to its centreline: add it at the top of the file, such as `wire: {diameter: 2.4 mm, radius: 4 mm}`" },

@@ -1,9 +1,11 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Stock;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
@@ -64,6 +66,22 @@ public class MutatedTemplateTests
           rear: {from: {at: master.rear, fitting: an3}, to: rear-cross.in, rows: [{straight: 320}]}
 
         """,
+        """
+        units: mm
+        tubes: {main: {od: 3/16 in, material: steel}, fuel: {od: 8}}
+        bender: {radius: 14}
+        fittings: {an3: {flare: single 37, slide-on: [{nut: 17 mm}]}}
+        stock: [{name: roll 1, tube: main, length: 25 ft, left: 3000, price: 50}, {kind: stick, tube: fuel, length: 2 m, count: 2}]
+        cutting-loss: 1
+        spare: 10 %
+        practice: {flares: 6, length: 60, tube: main}
+        have: {nut: 4, clip: 1}
+        lines:
+          front: {tube: main, rough: 2.4 m, from: {at: tee, fitting: an3}}
+          right: {mirror: front, made: true}
+          feed: {tube: fuel, clips: {every: 300}, rows: [{straight: 400, bend: 45}, {straight: 500}]}
+
+        """,
     ];
 
     /// <summary>What stands for a figure, a word or a piece of structure in another place.</summary>
@@ -97,9 +115,10 @@ public class MutatedTemplateTests
                 CheckFindings(file.Findings, file.Source);
                 CheckNothingIsLostInSilence(typed, file);
                 CheckPlumbing(file);
-                foreach (var line in file.Lines)
+                ImmutableArray<SolvedLine> all = [.. file.Lines.Select(SolvedLine.Of)];
+                CheckStock(file, all);
+                foreach (var solved in all)
                 {
-                    var solved = SolvedLine.Of(line);
                     CheckFindings(solved.Findings, file.Source);
                     if (solved.Plan is null)
                     {
@@ -151,7 +170,15 @@ public class MutatedTemplateTests
 
         var root = Assert.IsType<YamlMap>(YamlDocument.Read("car.yaml", Encoding.UTF8.GetBytes(typed)).Root);
         var lines = Assert.IsType<YamlMap>(root.Entries.Single(entry => string.Equals(entry.Key.Text, "lines", StringComparison.Ordinal)).Value);
-        Assert.Equal(lines.Entries.Count, file.Lines.Length);
+        Assert.Equal(lines.Entries.Count, file.Lines.Length + file.RoughLines.Length);
+    }
+
+    private static void CheckStock(TemplateFile file, ImmutableArray<SolvedLine> lines)
+    {
+        var stock = StockPlan.Of(lines, file.RoughLines, file.Stores);
+        var shopping = ShoppingList.Of(lines, file.RoughLines, stock, file.Stores.Have, [], file.Notation);
+        CheckFindings(stock.Findings.Concat(shopping.Findings), file.Source);
+        Assert.Equal(lines.Length + file.RoughLines.Length, StockWriter.Of(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
     }
 
     private static void CheckSheet(SheetContent sheet)

@@ -9,7 +9,6 @@ public class VocabularyTests
     /// <summary>For each vocabulary with later words a sound file with room for one more entry, and the place of that entry.</summary>
     private static readonly Dictionary<string, (string File, string Place)> Room = new(StringComparer.Ordinal)
     {
-        ["the top of the file"] = (Top + "WORD: VALUE\n" + Line, "4:1"),
         ["a line"] = (Top.Replace("tube: {od: 3/16 in}", "tubes: {a: {od: 6}, b: {od: 8}}", StringComparison.Ordinal) + "lines:\n  fl: {WORD: VALUE}\n", "5:8"),
     };
 

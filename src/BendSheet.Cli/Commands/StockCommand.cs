@@ -1,0 +1,46 @@
+using System.CommandLine;
+using BendSheet.Cli.Input;
+using BendSheet.Cli.Output;
+
+namespace BendSheet.Cli.Commands;
+
+/// <summary><c>bendsheet stock</c>: will the tube do, how is it cut, and what has to be bought?</summary>
+internal static class StockCommand
+{
+    private static readonly (string Word, Func<StockedFile, string> Write)[] Formats =
+    [
+        ("table", StockTable.Of),
+        ("json", StockJson.Of),
+        ("csv", StockCsv.Of),
+    ];
+
+    public static Command Create(Surroundings surroundings)
+    {
+        var file = FileOptions.File();
+        var format = new Option<string>("--format")
+        {
+            Description = "How to show it: table, rounded; or json or csv, unrounded millimetres.",
+            HelpName = string.Join('|', Formats.Select(known => known.Word)),
+            DefaultValueFactory = _ => Formats[0].Word,
+        };
+        format.AcceptOnlyFromAmong([.. Formats.Select(known => known.Word)]);
+        var command = new ExampleCommand(
+            "stock",
+            "Adds up the tube that is still needed, plans how the rolls are cut, and lists what has to be bought.",
+            ("bendsheet stock finch.yaml", "Before a cut: the remaining need against the remaining rolls."),
+            ("bendsheet stock finch.yaml --format csv > shopping.csv", "Cutting plan and shopping list for a spreadsheet."))
+        {
+            file,
+            format,
+        };
+        command.SetAction(parsed =>
+        {
+            var stocked = StockedFile.Of(SolvedFile.Of(parsed.GetRequiredValue(file), [], surroundings.StandardInput));
+            surroundings.Error.Write(FindingText.Of(stocked.Findings, stocked.Solved.File.Source, surroundings.Colour));
+            var word = parsed.GetRequiredValue(format);
+            surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(stocked));
+            return stocked.ExitCode;
+        });
+        return command;
+    }
+}

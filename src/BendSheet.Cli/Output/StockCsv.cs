@@ -1,0 +1,53 @@
+using System.Globalization;
+using System.Text;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Stock;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>
+/// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece, <c>left</c> for
+/// each roll, <c>buy</c> for each thing. Millimetres, unrounded.
+/// </summary>
+public static class StockCsv
+{
+    private static readonly string[] Columns = ["list", "tube", "roll", "from", "to", "length", "name", "specification", "needed", "have", "buy", "usedAt"];
+
+    /// <summary>The heading and the rows, each with a line end behind it.</summary>
+    public static string Of(StockedFile stocked)
+    {
+        var text = new StringBuilder();
+        SolvedCsv.AppendRow(text, Columns);
+        foreach (var tube in stocked.Stock.Tubes)
+        {
+            foreach (var roll in tube.Plan?.Rolls ?? [])
+            {
+                AppendRoll(text, TubeWords.Of(tube.Tube, stocked.Solved.File.Notation), roll);
+            }
+        }
+
+        foreach (var item in stocked.Shopping.Items)
+        {
+            SolvedCsv.AppendRow(
+                text, ["buy", "", "", "", "", "", item.Name, item.Specification, Number(item.Count), Number(item.Have), Number(item.ToBuy), string.Join(", ", item.UsedAt)]);
+        }
+
+        return text.ToString();
+    }
+
+    private static void AppendRoll(StringBuilder text, string tube, RollCuts roll)
+    {
+        foreach (var cut in roll.Cuts)
+        {
+            SolvedCsv.AppendRow(text, ["cut", tube, roll.Name, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "", "", "", "", ""]);
+        }
+
+        var from = roll.Before - roll.Left;
+        SolvedCsv.AppendRow(text, ["left", tube, roll.Name, Number(from), Number(roll.Before), Number(roll.Left), "", "", "", "", "", ""]);
+    }
+
+    private static string Number(Length length) => length.Millimetres.ToString("R", CultureInfo.InvariantCulture);
+
+    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,126 @@
+using System.Buffers;
+using System.Text;
+using System.Text.Json;
+using BendSheet.Cli.Input;
+using BendSheet.Core.Stock;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>Tube, cutting plan and shopping list for another program: millimetres, unrounded.</summary>
+public static class StockJson
+{
+    /// <summary>One JSON document, with a line end behind it.</summary>
+    public static string Of(StockedFile stocked)
+    {
+        var buffer = new ArrayBufferWriter<byte>();
+        using (var json = new Utf8JsonWriter(buffer, SolvedJson.Options))
+        {
+            json.WriteStartObject();
+            json.WriteString("project", stocked.Solved.File.Project);
+            json.WriteStartArray("tubes");
+            foreach (var tube in stocked.Stock.Tubes)
+            {
+                WriteTube(json, tube);
+            }
+
+            json.WriteEndArray();
+            WriteNames(json, "notCounted", stocked.Stock.NotCounted);
+            json.WriteStartArray("shopping");
+            foreach (var item in stocked.Shopping.Items)
+            {
+                WriteItem(json, item);
+            }
+
+            json.WriteEndArray();
+            SolvedJson.WriteFindings(json, stocked.Findings);
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.WrittenSpan) + "\n";
+    }
+
+    private static void WriteTube(Utf8JsonWriter json, TubePlan tube)
+    {
+        json.WriteStartObject();
+        json.WriteString("tube", tube.Tube.Name);
+        SolvedJson.WriteLength(json, "od", tube.Tube.OutsideDiameter);
+        SolvedJson.WriteLength(json, "wall", tube.Tube.Wall);
+        json.WriteString("material", tube.Tube.Material);
+        SolvedJson.WriteLength(json, "lines", tube.Need.Of(PieceUse.Line));
+        SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice));
+        SolvedJson.WriteLength(json, "cuttingLosses", tube.Need.CuttingLosses);
+        SolvedJson.WriteLength(json, "spare", tube.Need.Spare);
+        SolvedJson.WriteLength(json, "needed", tube.Need.Total);
+        SolvedJson.WriteLength(json, "left", tube.Left);
+        if (tube.Plan is { } plan)
+        {
+            WritePlan(json, plan);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WritePlan(Utf8JsonWriter json, CuttingPlan plan)
+    {
+        json.WriteBoolean("fits", plan.Fits);
+        json.WriteNumber("buy", plan.Bought);
+        json.WriteNumber("buyAtLeast", plan.BoughtAtLeast);
+        SolvedJson.WriteLength(json, "buyLength", plan.ToBuy?.Length);
+        if (plan.Cost is { } cost)
+        {
+            json.WriteNumber("cost", cost);
+        }
+
+        SolvedJson.WriteLength(json, "longestLeft", plan.LongestLeft);
+        SolvedJson.WriteLength(json, "longestLeftAtMost", plan.LongestLeftAtMost);
+        WriteNames(json, "tooLong", plan.TooLong.Select(piece => piece.Name));
+        json.WriteStartArray("rolls");
+        foreach (var roll in plan.Rolls)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", roll.Name);
+            json.WriteBoolean("new", roll.IsBought);
+            SolvedJson.WriteLength(json, "before", roll.Before);
+            json.WriteStartArray("cuts");
+            foreach (var cut in roll.Cuts)
+            {
+                json.WriteStartObject();
+                json.WriteString("piece", cut.Piece.Name);
+                json.WriteBoolean("line", cut.Piece.Use == PieceUse.Line);
+                SolvedJson.WriteLength(json, "from", cut.From);
+                SolvedJson.WriteLength(json, "to", cut.To);
+                SolvedJson.WriteLength(json, "length", cut.Piece.Length);
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            SolvedJson.WriteLength(json, "left", roll.Left);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteItem(Utf8JsonWriter json, ShoppingItem item)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", item.Name);
+        json.WriteString("specification", item.Specification);
+        json.WriteNumber("needed", item.Count);
+        json.WriteNumber("have", item.Have);
+        json.WriteNumber("buy", item.ToBuy);
+        WriteNames(json, "usedAt", item.UsedAt);
+        json.WriteEndObject();
+    }
+
+    private static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> values)
+    {
+        json.WriteStartArray(name);
+        foreach (var value in values)
+        {
+            json.WriteStringValue(value);
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,21 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Stock;
+
+/// <summary>What a piece of tube is for, in the order in which a roll is cut.</summary>
+public enum PieceUse
+{
+    /// <summary>A flare is tried on it, before the lines, because what a flare takes is measured on it.</summary>
+    Practice,
+
+    /// <summary>Becomes a line.</summary>
+    Line,
+}
+
+/// <summary>A piece of tube that is to come off a roll whole.</summary>
+/// <param name="Name">Of the line, or what else it is.</param>
+/// <param name="Length">Above zero.</param>
+/// <param name="Use">What for.</param>
+/// <param name="At">Where it was typed, for findings.</param>
+public sealed record Piece(string Name, Length Length, PieceUse Use, SourcePosition At);

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Stock;
+
+/// <summary>
+/// What to buy for the lines that are not made yet, less what lies in the drawer. The clips of a rough line are not counted: nobody knows yet
+/// where it has straights for them.
+/// </summary>
+/// <param name="Items">Hardware of the ends in the order of the file, clips, tube, then whatever else was handed in.</param>
+/// <param name="Findings">What lies in the drawer and leads to nothing, or to several things.</param>
+public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableArray<Finding> Findings)
+{
+    /// <summary>The list of a file.</summary>
+    /// <param name="lines">With a template.</param>
+    /// <param name="rough">Without one: their ends need hardware as well.</param>
+    /// <param name="stock">Of the same lines.</param>
+    /// <param name="have">In the drawer.</param>
+    /// <param name="more">What the car needs beside its lines: parts, hoses, plugs.</param>
+    /// <param name="notation">How sizes are written.</param>
+    public static ShoppingList Of(
+        ImmutableArray<SolvedLine> lines,
+        ImmutableArray<RoughLine> rough,
+        StockPlan stock,
+        ImmutableArray<InTheDrawer> have,
+        IEnumerable<ShoppingItem> more,
+        LengthNotation notation)
+    {
+        var toMake = lines.Where(line => !line.Template.Made).ToList();
+        var ends = toMake.Select(line => (line.Template.Name, line.Template.At, line.Template.From, line.Template.To))
+            .Concat(rough.Where(line => !line.Made).Select(line => (line.Name, line.At, line.From, line.To)))
+            .OrderBy(line => line.At.Line).ThenBy(line => line.At.Column)
+            .SelectMany(line => new[] { (Line: line.Name, Letter: "A", End: line.From), (Line: line.Name, Letter: "B", End: line.To) });
+        var slid = ends.SelectMany(end => end.End.Fitting?.SlideOns.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
+        var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
+            .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
+        return InDrawer.Subtract([.. Needed.Joined(slid.Concat(clips)), .. stock.Tubes.SelectMany(tube => Tube(tube, notation)), .. more], have);
+    }
+
+    private static string ClipSize(SolvedLine line, LengthNotation notation) =>
+        $"for {notation.Size(line.Template.Tube.OutsideDiameter)} tube" + (line.Template.Clips?.Hole is { } hole ? $", hole {notation.Size(hole)}" : string.Empty);
+
+    /// <summary>New rolls; where no roll is typed, the length alone.</summary>
+    private static IEnumerable<ShoppingItem> Tube(TubePlan tube, LengthNotation notation)
+    {
+        var size = TubeWords.Of(tube.Tube, notation);
+        var lines = tube.Need.Pieces.Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name);
+        if (tube.Plan is null && tube.Need.Total > Length.Zero)
+        {
+            yield return new("tube", $"{size}, {notation.WithUnit(tube.Need.Total)} in all", 1, [.. lines]);
+        }
+        else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
+        {
+            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line).Select(cut => cut.Piece.Name);
+            yield return new("tube", $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from]);
+        }
+    }
+
+    /// <summary>A number of one thing at one place, before equal things are added up.</summary>
+    /// <remarks>At one end of the line, where <paramref name="End"/> has its letter.</remarks>
+    private sealed record Needed(string Name, string Specification, int Count, string Line, string? End)
+    {
+        /// <summary>In the order in which each thing comes first.</summary>
+        public static IEnumerable<ShoppingItem> Joined(IEnumerable<Needed> all) =>
+            all.GroupBy(one => (one.Name, one.Specification)).Select(same => new ShoppingItem(
+                same.Key.Name,
+                same.Key.Specification,
+                same.Sum(one => one.Count),
+                [.. same.GroupBy(one => one.Line, StringComparer.Ordinal).Select(line => Place([.. line]))]));
+
+        private static string Place(Needed[] onLine) => onLine.Sum(one => one.Count) is var count and > 1
+            ? string.Create(CultureInfo.InvariantCulture, $"{onLine[0].Line} ({count})")
+            : onLine[0].End is { } end ? $"{onLine[0].Line} {end}" : onLine[0].Line;
+    }
+}

@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Stock;
+
+/// <summary>Whether the tube will do: for each kind of it what is needed, what is there and how it is cut.</summary>
+/// <param name="Tubes">In the order in which the file uses them.</param>
+/// <param name="NotCounted">Lines that cannot be made as typed, so that nobody knows their length.</param>
+/// <param name="Findings">What does not fit, and what is not proven.</param>
+public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<string> NotCounted, ImmutableArray<Finding> Findings)
+{
+    /// <summary>The plan of a file.</summary>
+    /// <param name="lines">With a template.</param>
+    /// <param name="rough">Without one.</param>
+    /// <param name="stores">What is there.</param>
+    public static StockPlan Of(ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, Stores stores)
+    {
+        var pieces = lines.Where(line => !line.Template.Made && line.Plan is not null)
+            .Select(line => (line.Template.Tube, Piece: new Piece(line.Template.Name, line.Plan!.CutLength, PieceUse.Line, line.Template.At)))
+            .Concat(rough.Where(line => !line.Made).Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Line, line.At))))
+            .OrderBy(one => one.Piece.At.Line).ThenBy(one => one.Piece.At.Column)
+            .ToList();
+        var kinds = new List<Tube>();
+        foreach (var tube in pieces.Select(one => one.Tube).Concat(stores.Practice.Select(practice => practice.Tube)).Concat(stores.Rolls.Select(roll => roll.Tube)))
+        {
+            if (!kinds.Exists(known => TubeKinds.AreOne(known, tube)))
+            {
+                kinds.Add(tube);
+            }
+        }
+
+        var tubes = kinds.Select(kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores)).ToImmutableArray();
+        return new(
+            tubes,
+            [.. lines.Where(line => !line.Template.Made && line.Plan is null).Select(line => line.Template.Name)],
+            [.. tubes.SelectMany(StockRules.Check), .. StockRules.LeftUnknown(tubes, [.. lines.Where(line => line.Template.Made).Select(line => line.Template.Tube)])]);
+    }
+
+    private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores)
+    {
+        var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
+        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
+            .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
+        ImmutableArray<Piece> cut = [.. practice, .. lines];
+        var need = new TubeNeed(cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
+        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare));
+    }
+}

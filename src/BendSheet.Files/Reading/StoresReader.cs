@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Stock;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Files.Reading;
+
+/// <summary>Reads what lies there: rolls of tube, hardware in the drawer, and what the work uses up beside the lines.</summary>
+/// <param name="tubes">Of the file.</param>
+/// <param name="context">For findings.</param>
+internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
+{
+    /// <summary>What the top of the file says.</summary>
+    public Stores Read(TypedMap file) => new(
+        file.Value("stock") is { } stock ? Rolls(stock) : [],
+        file.Length("cutting-loss", Range.CuttingLoss) ?? Stores.UsualCuttingLoss,
+        (file.Text("spare") is { } spare ? PerCent(spare) : null) / 100 ?? 0,
+        file.Value("practice") is { } practice ? new PracticeReader(tubes, context).Read(practice) : [],
+        file.Value("have") is { } have ? Have(have) : []);
+
+    private ImmutableArray<Roll> Rolls(YamlValue stock)
+    {
+        if (stock is not YamlList { Items.Count: > 0 } list)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                stock.Position, $"`stock` lists the rolls and sticks of tube, such as `stock: [{Vocabulary.Roll.Example}]`, and this is {TypedMap.Kind(stock)}"));
+            return [];
+        }
+
+        return [.. list.Items.Select((item, index) => Roll(item, index + 1)).OfType<Roll>()];
+    }
+
+    private Roll? Roll(YamlValue value, int number)
+    {
+        if (TypedMap.Of(value, Vocabulary.Roll, context) is not { } map)
+        {
+            return null;
+        }
+
+        var kind = map.Choice("kind", Kinds) ?? RollKind.Roll;
+        var typedName = map.Text("name");
+        var hasName = typedName is null || NameCheck.CanBePrinted(typedName, "a roll", context);
+        var tube = TubeOf(map, "this roll", tubes, context);
+        var length = map.Length("length", Range.PositiveLength);
+        var left = map.Length("left", Range.LengthOrZero);
+        var price = map.Number("price", Range.Price);
+        var count = map.Text("count") is { } typed ? FigureReader.Count(typed, "count", Range.Rolls, context) : null;
+        if (!map.Has("length"))
+        {
+            map.ReportMissing("a roll needs the length it is bought in: add `length`, such as `length: 25 ft`; `left` is what is left of it");
+        }
+
+        if (left > length && left.Value - length.Value > Tolerances.SamePoint)
+        {
+            context.Report(FileRules.OutOfRange.Error(map.PositionOf("left"), "more is left than the roll was long: check `length` and `left`, and their units"));
+            return null;
+        }
+
+        return tube is null || length is not { } bought || !hasName
+            ? null
+            : new(typedName?.Text ?? FormattableString.Invariant($"{kind.ToString().ToLowerInvariant()} {number}"), tube, bought, left ?? bought, map.Position)
+            {
+                Kind = kind,
+                Count = count ?? 1,
+                LeftIsTyped = left is not null,
+                Price = price is { } money ? Math.Round((decimal)money, 2) : null,
+            };
+    }
+
+    private static (RollKind Kind, string Word)[] Kinds { get; } = [(RollKind.Roll, "roll"), (RollKind.Stick, "stick")];
+
+    /// <summary>The tube that a map names, or the only one of the file; null after a finding.</summary>
+    internal static Tube? TubeOf(TypedMap map, string what, Named<Tube> tubes, FileContext context)
+    {
+        if (map.Has("tube"))
+        {
+            return map.Text("tube") is { } name ? tubes.Find(name, context) : null;
+        }
+
+        if (tubes.HasSeveral && !map.HasUnknownWord)
+        {
+            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has several tubes and {what} does not say which: add `tube:` with the name of one"));
+        }
+
+        return tubes.OnlyOne;
+    }
+
+    private double? PerCent(YamlText text)
+    {
+        var wrong = PerCentText.Read(text.Text, out var perCent);
+        return FigureReader.Checked("spare", text, wrong, FileRules.UnreadableNumber, perCent, Range.PerCent, context);
+    }
+
+    private ImmutableArray<InTheDrawer> Have(YamlValue value)
+    {
+        if (value is not YamlMap { Entries.Count: > 0 } map)
+        {
+            context.Report(FileRules.WrongKind.Error(
+                value.Position, $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is {TypedMap.Kind(value)}"));
+            return [];
+        }
+
+        var have = ImmutableArray.CreateBuilder<InTheDrawer>();
+        foreach (var (key, typed) in map.Entries)
+        {
+            var hasName = NameCheck.CanBePrinted(key, "a thing in the drawer", context);
+            if (typed is not YamlText { IsEmpty: false } text)
+            {
+                context.Report(FileRules.WrongKind.Error(
+                    typed.Position, $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {TypedMap.Kind(typed)}"));
+            }
+            else if (FigureReader.Count(text, key.Text, Range.Pieces, context) is { } count && hasName)
+            {
+                have.Add(new(key.Text, count, key.Position));
+            }
+        }
+
+        return have.ToImmutable();
+    }
+}

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Sheet;
+using BendSheet.Core.Stock;
+using BendSheet.Core.Tests.Stock;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Tests.Sheet;
+
+public class StockWriterTests
+{
+    private static readonly LengthNotation Millimetres = new(Imperial: false, 32);
+
+    [Fact]
+    public void Every_line_stands_there_in_the_order_of_the_file_with_how_far_it_is()
+    {
+        var cover = Cover(Stocked.Roll(5000, 5000));
+        Assert.Equal(
+            "front: made, 1000.0 mm; rear: no template yet, 2000.0 mm; axle: to make, 600.0 mm; tight: cannot be made as typed, ",
+            string.Join("; ", cover.Lines.Select(line => $"{line.Name}: {line.StateInWords}, {line.CutLength?.Main}")));
+        Assert.Equal("1 of 4 lines made.", cover.Progress);
+        Assert.Equal("Not counted, because it cannot be made as typed: tight.", cover.Remarks[0]);
+    }
+
+    [Fact]
+    public void The_plan_is_rounded_and_worded_once()
+    {
+        var tube = Assert.Single(Cover(Stocked.Roll(5000, 2700.3)).Tubes);
+        Assert.Equal("3/16 in, copper-nickel", tube.Tube);
+        Assert.Equal(
+            "2 lines 2600.0 mm; lost in 2 cuts 2.0 mm; needed in all 2602.0 mm; left on rolls 2700.5 mm",
+            string.Join("; ", tube.Amounts.Select(amount => $"{amount.Label} {amount.Length.Main}")));
+        var roll = Assert.Single(tube.Rolls);
+        Assert.Equal<StockCut>([new("2000.0", "2000.0", "rear"), new("2601.0", "600.0", "axle")], roll.Cuts);
+        Assert.Equal("98.5 mm (3 7/8 in)", roll.Left);
+        Assert.Equal("Fits what is there.", tube.Remarks[0]);
+        Assert.Equal("Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls leaves a longer one.", tube.Remarks[1]);
+    }
+
+    [Fact]
+    public void What_has_to_be_bought_stands_there_with_its_cost()
+    {
+        var cover = Cover(Stocked.Roll(5000, 1000) with { Price = 49.5m });
+        Assert.Equal("Does not fit what is there: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot do.", cover.Tubes[0].Remarks[0]);
+        Assert.Equal("Cost of the tube to buy: 49.50.", cover.Cost);
+        Assert.Equal(new StockItem("1", "tube", "3/16 in, copper-nickel, roll of 5000 mm", "1", "0", "rear"), Assert.Single(cover.Shopping));
+    }
+
+    [Fact]
+    public void Only_the_spare_may_be_missing() => Assert.Equal(
+        "The lines fit what is there, and the spare does not: buy 1 roll of 5000 mm. Fewer cannot do.",
+        Cover(Stocked.Roll(5000, 2700), spare: 0.1).Tubes[0].Remarks[0]);
+
+    private static StockContent Cover(Roll roll, double spare = 0)
+    {
+        ImmutableArray<SolvedLine> lines =
+        [
+            SolvedLine.Of(Lines.Of(Lines.Bender(15), [1000]) with { Name = "front", At = At(1), Made = true }),
+            SolvedLine.Of(Lines.Of(Lines.Bender(15), [600]) with { Name = "axle", At = At(3) }),
+            SolvedLine.Of(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)) with { Name = "tight", At = At(4) }),
+        ];
+        ImmutableArray<RoughLine> rough = [new("rear", At(2), Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(2000), At(2), Made: false)];
+        var stock = StockPlan.Of(lines, rough, Stores.Empty with { Rolls = [roll], Spare = spare });
+        return StockWriter.Of("car", lines, rough, stock, ShoppingList.Of(lines, rough, stock, [], [], Millimetres), Millimetres);
+    }
+
+    private static Findings.SourcePosition At(int line) => new("test.yaml", line, 3);
+}

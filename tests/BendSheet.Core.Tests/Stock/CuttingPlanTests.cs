@@ -1,0 +1,153 @@
+using BendSheet.Core.Stock;
+using static BendSheet.Core.Tests.Stock.Stocked;
+
+namespace BendSheet.Core.Tests.Stock;
+
+public class CuttingPlanTests
+{
+    private const int Seed = 2604;
+
+    /// <summary>One after the other, every way to hand pieces out to rolls.</summary>
+    [Fact]
+    public void A_small_plan_is_as_good_as_the_best_of_all_there_are()
+    {
+        var random = new Random(Seed);
+        for (var i = 0; i < 400; i++)
+        {
+            var (pieces, there, bought, loss) = Case(random, mostPieces: 7, mostRolls: 3);
+            var plan = Plan(pieces.Select(size => (double)size), Rolls(there, bought), loss);
+            var best = EveryCutting.Best(pieces, there, bought, loss);
+            Assert.Equal((i, best.Bought, best.Left), (i, plan.Bought, (int)Math.Round(plan.LongestLeft.Millimetres)));
+            Assert.True(plan.RollsAreProven && plan.LeftIsProven);
+        }
+    }
+
+    [Fact]
+    public void A_plan_for_a_car_is_as_good_as_a_general_solver_finds()
+    {
+        var random = new Random(Seed);
+        for (var i = 0; i < 12; i++)
+        {
+            var (pieces, there, bought, loss) = Case(random, mostPieces: 14, mostRolls: 3);
+            var plan = Plan(pieces.Select(size => (double)size), Rolls(there, bought), loss);
+            var best = GeneralSolver.Best(pieces, there, bought, loss);
+            Assert.Equal((i, best.Bought, best.Left), (i, plan.Bought, (int)Math.Round(plan.LongestLeft.Millimetres)));
+            Assert.True(plan.RollsAreProven && plan.LeftIsProven);
+        }
+    }
+
+    [Fact]
+    public void The_order_in_which_lines_are_typed_changes_nothing_but_which_of_two_equal_ones_comes_first()
+    {
+        var random = new Random(Seed);
+        for (var i = 0; i < 50; i++)
+        {
+            var (pieces, there, bought, loss) = Case(random, mostPieces: 12, mostRolls: 3);
+            var one = Plan(pieces.Select(size => (double)size), Rolls(there, bought), loss);
+            random.Shuffle(pieces);
+            var other = Plan(pieces.Select(size => (double)size), Rolls(there, bought), loss);
+            Assert.Equal(Lengths(one), Lengths(other));
+        }
+    }
+
+    [Fact]
+    public void A_piece_that_is_as_long_as_the_roll_needs_no_cut() =>
+        Assert.Equal(0, Plan([500], [Roll(1000, 500)], loss: 2).Bought);
+
+    [Fact]
+    public void Two_pieces_lose_one_cut_between_them()
+    {
+        Assert.Equal(0, Plan([250, 248], [Roll(1000, 500)], loss: 2).Bought);
+        Assert.Equal(1, Plan([250, 248.1], [Roll(1000, 500)], loss: 2).Bought);
+    }
+
+    [Fact]
+    public void A_short_rest_is_used_up_before_a_long_roll_is_cut_into()
+    {
+        var plan = Plan([480], [Roll(2000, 2000, "long"), Roll(2000, 500, "rest")]);
+        Assert.Equal("rest", Assert.Single(plan.Rolls, roll => !roll.Cuts.IsEmpty).Name);
+        Assert.Equal(2000, plan.LongestLeft.Millimetres);
+    }
+
+    [Fact]
+    public void No_roll_is_cut_into_that_can_be_left_whole()
+    {
+        var plan = Plan([300, 300], [Roll(2000, 700, "a"), Roll(2000, 650, "b"), Roll(2000, 2000, "c")]);
+        Assert.Single(plan.Rolls, roll => !roll.Cuts.IsEmpty);
+    }
+
+    [Fact]
+    public void The_longest_piece_is_cut_first() =>
+        Assert.Equal([900, 500, 100], Plan([100, 900, 500], [Roll(2000, 2000)]).Rolls[0].Cuts.Select(cut => cut.Piece.Length.Millimetres));
+
+    [Fact]
+    public void Flares_are_tried_before_the_first_line_is_cut()
+    {
+        var practice = Piece(60, "practice") with { Use = PieceUse.Practice };
+        var plan = CuttingPlan.Of([Piece(900, "line"), practice], [Roll(2000, 2000)], Lines.Mm(1), Lines.Mm(0));
+        Assert.Equal("practice line", string.Join(' ', plan.Rolls[0].Cuts.Select(cut => cut.Piece.Name)));
+    }
+
+    [Fact]
+    public void A_line_longer_than_any_roll_is_left_out_of_the_plan_and_named()
+    {
+        var plan = Plan([2100, 300], [Roll(2000, 2000)]);
+        Assert.Equal("p0", Assert.Single(plan.TooLong).Name);
+        Assert.False(plan.Fits);
+    }
+
+    [Fact]
+    public void The_spare_has_to_be_left_in_one_piece()
+    {
+        Roll[] rolls = [Roll(2000, 1000, "a"), Roll(2000, 1000, "b")];
+        Assert.Equal((0, 0), Spare(Plan([700, 700], rolls, spare: 300)));
+        Assert.Equal((1, 1), Spare(Plan([700, 700], rolls, spare: 301)));
+    }
+
+    [Fact]
+    public void A_spare_longer_than_a_roll_may_be_in_several_pieces()
+    {
+        Assert.Equal((0, 0), Spare(Plan([500], [Roll(1000, 1000, "a"), Roll(1000, 1000, "b")], spare: 1500)));
+        Assert.Equal((1, 1), Spare(Plan([500], [Roll(1000, 1000, "a"), Roll(1000, 1000, "b")], spare: 1501)));
+    }
+
+    [Fact]
+    public void Of_several_lengths_the_one_is_bought_of_which_fewest_are_needed_and_then_the_cheapest()
+    {
+        Roll[] rolls = [Roll(1000, 0) with { Price = 5 }, Roll(3000, 0) with { Price = 20 }, Roll(4000, 0) with { Price = 15 }];
+        var plan = Plan([900, 900, 900], rolls);
+        Assert.Equal((4000, 1, 15m), (plan.ToBuy!.Length.Millimetres, plan.Bought, plan.Cost));
+    }
+
+    [Fact]
+    public void Where_nothing_is_left_to_make_every_roll_stays_as_it_is()
+    {
+        var plan = Plan([], [Roll(1000, 400)]);
+        Assert.True(plan.Fits);
+        Assert.Equal(400, plan.LongestLeft.Millimetres);
+    }
+
+    [Fact]
+    public void Ten_thousand_lines_are_planned_in_the_plain_way_and_not_called_proven()
+    {
+        var random = new Random(Seed);
+        var plan = Plan(Enumerable.Range(0, 10_000).Select(_ => 300.0 + random.Next(3000)), [Roll(7620, 0)]);
+        Assert.InRange(plan.Bought, plan.BoughtAtLeast, plan.BoughtAtLeast * 11 / 9);
+        Assert.False(plan.LeftIsProven);
+    }
+
+    private static (int Bought, int ForSpare) Spare(CuttingPlan plan) => (plan.Bought, plan.ForSpare);
+
+    private static (int[] Pieces, int[] There, int Bought, int Loss) Case(Random random, int mostPieces, int mostRolls)
+    {
+        var bought = random.Next(60, 120);
+        int[] pieces = [.. Enumerable.Range(0, random.Next(1, mostPieces + 1)).Select(_ => random.Next(5, 60))];
+        int[] there = [.. Enumerable.Range(0, random.Next(1, mostRolls + 1)).Select(_ => random.Next(0, bought + 1))];
+        return (pieces, there, bought, random.Next(0, 3));
+    }
+
+    private static IEnumerable<Roll> Rolls(int[] there, int bought) => there.Select((left, i) => Roll(bought, left, FormattableString.Invariant($"roll {i}")));
+
+    private static string Lengths(CuttingPlan plan) =>
+        string.Join("; ", plan.Rolls.Select(roll => string.Join(' ', roll.Cuts.Select(cut => cut.Piece.Length.Millimetres))));
+}
