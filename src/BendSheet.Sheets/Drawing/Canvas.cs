@@ -19,10 +19,10 @@ internal enum Align
 /// A page to draw on: millimetres from the upper left corner of the type area, y downwards, black on white. Texts are printable already
 /// (<see cref="TextMeasure.Printable"/>).
 /// </summary>
-/// <param name="graphics">The whole page, in millimetres.</param>
+/// <param name="ink">Of the whole page.</param>
 /// <param name="left">Of the type area.</param>
 /// <param name="width">Of the type area.</param>
-internal sealed class Canvas(XGraphics graphics, double left, double width)
+internal sealed class Canvas(IInk ink, double left, double width)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
     public const double Thin = 0.15;
@@ -33,38 +33,33 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
     /// <summary>A line that must survive a bad copy.</summary>
     public const double Thick = 0.6;
 
-    private static readonly XBrush Black = XBrushes.Black;
+    /// <summary>A page of a PDF.</summary>
+    public Canvas(XGraphics graphics, double left, double width)
+        : this(new PdfInk(graphics), left, width)
+    {
+    }
 
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
     /// <summary>The same page with its type area beginning further to the right.</summary>
-    public Canvas MovedRight(double distance) => new(graphics, left + distance, width - distance);
+    public Canvas MovedRight(double distance) => new(ink, left + distance, width - distance);
 
     /// <summary>One line of text, with its baseline at <paramref name="y"/>.</summary>
     public void Text(string printable, TextStyle style, double x, double y, Align align = Align.Left)
     {
-        if (printable.Length == 0)
+        if (printable.Length > 0)
         {
-            return;
+            ink.Text(printable, style, At(x, y), align);
         }
-
-        var format = align switch
-        {
-            Align.Left => XStringFormats.BaseLineLeft,
-            Align.Centre => XStringFormats.BaseLineCenter,
-            _ => XStringFormats.BaseLineRight,
-        };
-        graphics.DrawString(printable, TextMeasure.Font(style), Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>
-    public void Line(double x1, double y1, double x2, double y2, double pen = Medium) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
+    public void Line(double x1, double y1, double x2, double y2, double pen = Medium) => ink.Line([At(x1, y1), At(x2, y2)], new(pen));
 
     /// <summary>A dashed line; dash and gap in millimetres.</summary>
     public void DashedLine(double x1, double y1, double x2, double y2, double pen = Thin) =>
-        graphics.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
+        ink.Line([At(x1, y1), At(x2, y2)], new(pen, Dashed: true));
 
     /// <summary>An open line through points, with round corners.</summary>
     /// <param name="points">In the type area.</param>
@@ -78,29 +73,28 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
             return;
         }
 
-        var moved = new XPoint[points.Length];
+        var moved = new PagePoint[points.Length];
         for (var i = 0; i < points.Length; i++)
         {
-            moved[i] = new(left + points[i].X, points[i].Y);
+            moved[i] = At(points[i].X, points[i].Y);
         }
 
-        graphics.DrawLines(
-            new XPen(white ? XColors.White : XColors.Black, pen) { LineJoin = XLineJoin.Round, LineCap = flatEnds ? XLineCap.Flat : XLineCap.Round },
-            moved);
+        ink.Line(moved, new(pen, white, Round: !flatEnds));
     }
 
     /// <summary>A rectangle.</summary>
-    public void Box(double x, double y, double boxWidth, double height, double pen = Medium) =>
-        graphics.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
+    public void Box(double x, double y, double boxWidth, double height, double pen = Medium) => ink.Box(At(x, y), boxWidth, height, pen);
 
     /// <summary>Covers what was drawn before.</summary>
-    public void Blank(double x, double y, double blankWidth, double height) =>
-        graphics.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
+    public void Blank(double x, double y, double blankWidth, double height) => ink.Blank(At(x, y), blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
-    public void Bubble(string printable, TextStyle style, double x, double y, double radius)
+    public void Bubble(string printable, TextStyle style, double x, double y, double radius) => Bubble(printable, style, x, y, radius, radius);
+
+    /// <summary>A circle drawn out sideways, on white, with a text in its middle.</summary>
+    public void Bubble(string printable, TextStyle style, double x, double y, double halfWidth, double radius)
     {
-        graphics.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
+        ink.Pill(At(x, y), halfWidth, radius, Medium);
         Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
     }
 
@@ -108,13 +102,9 @@ internal sealed class Canvas(XGraphics graphics, double left, double width)
     public void TickBox(double x, double baseline, double size) => Box(x, baseline - size + 0.4, size, size, Medium);
 
     /// <summary>Whatever is drawn stays inside a rectangle.</summary>
-    public void Clipped(double x, double y, double clipWidth, double height, Action draw)
-    {
-        var state = graphics.Save();
-        graphics.IntersectClip(new XRect(left + x, y, clipWidth, height));
-        draw();
-        graphics.Restore(state);
-    }
+    public void Clipped(double x, double y, double clipWidth, double height, Action draw) => ink.Clipped(At(x, y), clipWidth, height, draw);
+
+    private PagePoint At(double x, double y) => new(left + x, y);
 }
 
 /// <summary>A point of the type area, in millimetres, y downwards.</summary>
