@@ -9,12 +9,8 @@ namespace BendSheet.Sheets;
 /// <summary>The parts of one line's sheet, in reading order. One page wherever it fits.</summary>
 internal static class LineSheet
 {
-    /// <summary>
-    /// The views never shrink below this to save a page, nor grow beyond what helps. Where they would get less than a good height on the one
-    /// page, the order of work makes room.
-    /// </summary>
-    private const double LeastViews = 44;
-    private const double GoodViews = 65;
+    /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
+    private const double LeastViews = 40;
     private const double MostViews = 110;
 
     /// <summary>On a sheet of several pages the views fill up a page from here on; with less room they begin the next one.</summary>
@@ -36,25 +32,21 @@ internal static class LineSheet
         ];
         Block[] after =
         [
+            Paragraph.Heading("Order of work"),
+            .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, width)),
             .. CheckList.Of(sheet, measure, width),
             .. Clips(sheet, measure, width),
             .. CautionList.Of(measure, width),
         ];
-        var order = OrderList.Of(sheet, measure, width);
-        if (Left(height, before, order, after) is var left && left is > 0 and < GoodViews && OrderList.InTwoColumns(sheet, measure, width) is { } narrow)
-        {
-            order = narrow;
-        }
-
-        var views = ShapeViews.Of(sheet, measure, width, Math.Min(HeightOfViews(Left(height, before), Left(height, before, order, after)), MostViews));
+        var views = ShapeViews.Of(sheet, measure, width, HeightOfViews(Left(height, before), Left(height, before, after)));
         var continued = Title.Continued(sheet, measure, width);
-        return [.. PageFlow.Spread([.. before, .. views, .. order, .. after], page => page == 0 ? height : height - continued.Height)
+        return [.. PageFlow.Spread([.. before, .. views, .. after], page => page == 0 ? height : height - continued.Height)
             .Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
     }
 
     /// <summary>What the rest leaves of the one page, or else of the page that the views come to lie on, or else much of a page of their own.</summary>
     private static double HeightOfViews(double leftOfPage, double leftOfOne) =>
-        leftOfOne >= LeastViews ? leftOfOne : leftOfPage >= LeastViewsOfSeveralPages ? leftOfPage : MostViews;
+        Math.Min(leftOfOne >= LeastViews ? leftOfOne : leftOfPage >= LeastViewsOfSeveralPages ? leftOfPage : MostViews, MostViews);
 
     private static double Left(double height, params IEnumerable<IReadOnlyList<Block>> parts) => height - parts.Sum(part => part.Sum(block => block.Height));
 

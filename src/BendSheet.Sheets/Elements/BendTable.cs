@@ -25,7 +25,7 @@ internal static class BendTable
 
         var columns = Columns(sheet, measure, width);
         var heading = HeadingRow(columns, measure);
-        yield return Block.Space(1.5);
+        yield return Block.Space(1);
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
         {
@@ -46,12 +46,9 @@ internal static class BendTable
         }
 
         yield return Block.Space(0.8);
-        foreach (var line in new[] { sheet.Datum, Cautions.Rotation })
+        foreach (var block in Paragraph.Of($"{sheet.Datum} {Cautions.Rotation}", TextStyle.Small, measure, width, indent: 1))
         {
-            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width, indent: 1))
-            {
-                yield return block;
-            }
+            yield return block;
         }
     }
 

@@ -19,10 +19,8 @@ internal static class CheckList
     /// <summary>The distances, as many in a row as there is room for, and the box the piece fits into.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
-        // Said once where all are taken from one end.
-        var from = sheet.Checks.Select(check => check.From).Distinct(StringComparer.Ordinal).ToList();
-        yield return Paragraph.Heading($"Check on the finished piece: straight-line distances{(from is [var one] ? $" from {one}" : string.Empty)} (a corner is where two straights would meet)");
-        var checks = sheet.Checks.Select(check => $"{(from.Count == 1 ? "to" : $"{check.From} to")} {check.To}: {check.Distance.Main}").ToList();
+        var (heading, checks) = Words(sheet);
+        yield return Paragraph.Heading(heading);
         var widths = checks.ConvertAll(text => measure.Width(text, Style) + LeastLine + (2 * Gap));
         var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
         foreach (var row in checks.Zip(widths).Chunk(perRow))
@@ -43,12 +41,22 @@ internal static class CheckList
             });
         }
 
-        foreach (var line in new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>())
+        foreach (var block in Sentences(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)))
         {
-            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width))
-            {
-                yield return block;
-            }
+            yield return block;
         }
     }
+
+    /// <summary>The end that all are taken from is said once.</summary>
+    private static (string Heading, List<string> Checks) Words(SheetContent sheet)
+    {
+        var from = sheet.Checks.Select(check => check.From).Distinct(StringComparer.Ordinal).ToList();
+        var one = from.Count == 1;
+        return (
+            $"Check on the finished piece: straight-line distances{(one ? $" from {from[0]}" : string.Empty)} (a corner is where two straights would meet)",
+            [.. sheet.Checks.Select(check => $"{(one ? "to" : $"{check.From} to")} {check.To}: {check.Distance.Main}")]);
+    }
+
+    private static IEnumerable<string> Sentences(SheetContent sheet) =>
+        new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>();
 }

@@ -50,10 +50,18 @@ internal sealed class ShapeViews
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width, double height)
     {
         var views = new ShapeViews(sheet, measure);
-        var layout = ViewLayout.Of(views._sizes, width, height - Paragraph.Heading(string.Empty).Height, views.LabelRoom);
+        var inOneLine = measure.Width($"The finished shape, scale 1 : 10000 ({sheet.Axes})", TextStyle.Heading) <= width;
+        IReadOnlyList<Block> axes = inOneLine ? [] : [.. Paragraph.Of(sheet.Axes, TextStyle.Small, measure, width).Select(line => line with { KeepWithNext = true })];
+        var heads = Paragraph.Heading(string.Empty).Height + axes.Sum(line => line.Height);
+        var layout = ViewLayout.Of(views._sizes, width, height - heads, views.LabelRoom);
         var draw = views._projections.Select((projection, i) =>
             views.View(projection, i == 0 ? layout.Pictorial : layout.Flat, layout.Cells[i], i == 0 && layout.Pictorial != layout.Flat)).ToList();
-        yield return Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)} ({sheet.Axes})");
+        yield return Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({sheet.Axes})" : string.Empty)}");
+        foreach (var line in axes)
+        {
+            yield return line;
+        }
+
         yield return new(layout.Height, (canvas, top) => draw.ForEach(view => view(canvas, top)));
     }
 
