@@ -10,6 +10,8 @@ namespace BendSheet.Cli.Commands;
 internal static class PrintCommand
 {
     private const string StandardOutput = "-";
+    private const string Pdf = "pdf";
+    private const string Svg = "svg";
 
     public static Command Create(Surroundings surroundings)
     {
@@ -17,7 +19,7 @@ internal static class PrintCommand
         var line = FileOptions.Line();
         var output = new Option<string>("--output", "-o")
         {
-            Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name.",
+            Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For svg a folder, or what the names begin with.",
             HelpName = "PDF",
         };
         var paper = new Option<string>("--paper")
@@ -26,16 +28,25 @@ internal static class PrintCommand
             HelpName = string.Join('|', Papers.All.Select(known => known.Word)),
         };
         paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
+        var format = new Option<string>("--format")
+        {
+            Description = "pdf, the sheets; or svg, each drawing of each line as a file of its own.",
+            HelpName = $"{Pdf}|{Svg}",
+            DefaultValueFactory = _ => Pdf,
+        };
+        format.AcceptOnlyFromAmong(Pdf, Svg);
         var command = new ExampleCommand(
             "print",
             "Prints a sheet for every line as PDF, to tape to the bench.",
             ("bendsheet print finch.yaml", "Writes finch.pdf with a sheet for every line."),
-            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."))
+            ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
+            ("bendsheet print finch.yaml --format svg -o drawings/", "The strip and each view of every line as a drawing, in a folder that is there."))
         {
             file,
             line,
             output,
             paper,
+            format,
         };
         command.SetAction(parsed =>
         {
@@ -47,6 +58,11 @@ internal static class PrintCommand
             }
 
             var name = parsed.GetRequiredValue(file);
+            if (string.Equals(parsed.GetValue(format), Svg, StringComparison.Ordinal))
+            {
+                return WriteDrawings(solved, name, parsed.GetValue(output), surroundings);
+            }
+
             var target = parsed.GetValue(output) ?? DefaultTarget(name, parsed.GetValue(line) ?? []);
             if (target is null)
             {
@@ -59,6 +75,18 @@ internal static class PrintCommand
             return Write(PrintedSheets.Of([.. solved.Sheets()], onPaper), target, surroundings);
         });
         return command;
+    }
+
+    private static int WriteDrawings(SolvedFile solved, string name, string? target, Surroundings surroundings)
+    {
+        var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
+        if (string.Equals(target, StandardOutput, StringComparison.Ordinal) || (piped && target is null))
+        {
+            surroundings.Error.WriteLine("bendsheet: name a folder for the drawings with -o, because there are several.");
+            return ExitCodes.WrongInput;
+        }
+
+        return DrawingFiles.Write([.. solved.Sheets()], target, piped ? null : name, surroundings);
     }
 
     private static int Write(PrintedSheets printed, string target, Surroundings surroundings)
