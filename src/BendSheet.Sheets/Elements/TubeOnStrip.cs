@@ -16,6 +16,7 @@ internal static class TubeOnStrip
 
     private const double HardwareHeight = 5;
     private const double ClipSize = 0.9;
+    private const double HatchPitch = 0.9;
 
     /// <summary>Draws it between the letters of its ends, or arrows where the tube goes on in another part.</summary>
     public static void Draw(Canvas canvas, StripPart part, Strip strip, double top)
@@ -37,11 +38,16 @@ internal static class TubeOnStrip
             DrawClip(canvas, part.At(clip), top + Height);
         }
 
-        canvas.Clipped(a - 0.5, top - Height, b - a + 1, 3 * Height, () =>
+        if (part.HasA)
         {
-            DrawHardware(canvas, strip.HardwareA, part.At, piece => piece, middle);
-            DrawHardware(canvas, strip.HardwareB, part.At, piece => strip.Length - piece, middle);
-        });
+            DrawHardware(canvas, strip.HardwareA, place => Math.Min(b, part.At(place)), piece => piece, middle);
+        }
+
+        if (part.HasB)
+        {
+            DrawHardware(canvas, strip.HardwareB, place => Math.Max(a, part.At(place)), piece => strip.Length - piece, middle);
+        }
+
         if (strip.FlaredA && part.HasA)
         {
             DrawFlare(canvas, a, a - 1.5, top);
@@ -106,11 +112,12 @@ internal static class TubeOnStrip
         canvas.Line(x - 0.3, top + Height + 0.8, x + 0.9, top - 0.8, Canvas.Thin);
     }
 
-    private static void Hatch(Canvas canvas, double from, double to, double top) => canvas.Clipped(from, top, to - from, Height, () =>
+    private static void Hatch(Canvas canvas, double from, double to, double top)
     {
-        for (var x = from - Height; x < to; x += 0.9)
+        for (var x = from - Height + HatchPitch; x < to; x += HatchPitch)
         {
-            canvas.Line(x, top + Height, x + Height, top, Canvas.Thin);
+            var (left, right) = (Math.Max(x, from), Math.Min(x + Height, to));
+            canvas.Line(left, top + Height - (left - x), right, top + Height - (right - x), Canvas.Thin);
         }
-    });
+    }
 }

@@ -45,8 +45,7 @@ internal static class ViewDirection
         var least = double.PositiveInfinity;
         foreach (var direction in Directions)
         {
-            var cost = seen.HiddenFrom(direction);
-            if (cost < least - Clearly)
+            if (seen.HiddenFrom(direction, least - Clearly) is { } cost)
             {
                 (best, least) = (direction, cost);
             }
@@ -77,21 +76,34 @@ internal static class ViewDirection
             _hides = Math.Max(tubeDiameter, 0.55 * centreline.Length.Millimetres / (Places - 1));
         }
 
-        public double HiddenFrom(Projection direction) =>
-            MeanAndWorst(_legs.Select(leg => EndOn(leg.Dot(direction.Nearness))))
-            + MeanAndWorst(_bendAxes.Select(axis => 1 - Math.Abs(axis.Dot(direction.Nearness))))
-            + Crowding(direction)
-            + Covering(direction);
+        /// <summary>What a direction hides; null for as much as another one or more. What is quick to find is looked at first.</summary>
+        public double? HiddenFrom(Projection direction, double lessThan)
+        {
+            var cost = MeanAndWorst(_legs, leg => EndOn(leg.Dot(direction.Nearness)))
+                + MeanAndWorst(_bendAxes, axis => 1 - Math.Abs(axis.Dot(direction.Nearness)));
+            if (cost < lessThan)
+            {
+                cost += Crowding(direction);
+            }
+
+            if (cost < lessThan)
+            {
+                cost += Covering(direction);
+            }
+
+            return cost < lessThan ? cost : null;
+        }
 
         /// <summary>How much shorter a leg looks than it is, from 0 to 1.</summary>
         private static double EndOn(double towardsEye) => 1 - Math.Sqrt(Math.Max(0, 1 - (towardsEye * towardsEye)));
 
         /// <summary>The worst counts as much as all others: a single bend that nobody sees spoils the piece.</summary>
-        private static double MeanAndWorst(IEnumerable<double> hidden)
+        private static double MeanAndWorst(List<Vector3D> directions, Func<Vector3D, double> hidden)
         {
             var (sum, worst, count) = (0.0, 0.0, 0);
-            foreach (var part in hidden)
+            foreach (var direction in directions)
             {
+                var part = hidden(direction);
                 sum += part * part;
                 worst = Math.Max(worst, part);
                 count++;

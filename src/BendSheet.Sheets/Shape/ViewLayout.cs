@@ -74,6 +74,11 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
                     ? (Math.Max((size.Width / first) + (2 * (Margin + labelRoom)), LeastPictorial), (size.Height / first) + (2 * (Margin + labelRoom)))
                     : (Math.Max((size.Width / others) + (2 * Margin), LeastFlat), (size.Height / others) + (2 * Margin))),
             ];
+            if (Array.Exists(cells, cell => cell.Width > width || cell.Height + CaptionHeight > height))
+            {
+                return null;
+            }
+
             return FlatRows.SelectMany(rows => new[] { Beside(cells, rows, width, height), Below(cells, rows, width, height) })
                 .OfType<(ViewCell[] Cells, double Height)>()
                 .Select(placed => new ViewLayout(first, others, placed.Cells, placed.Height))
