@@ -40,7 +40,7 @@ internal static class PrintCommand
             "Prints a sheet for every line as PDF, to tape to the bench.",
             ("bendsheet print finch.yaml", "Writes finch.pdf with a sheet for every line."),
             ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
-            ("bendsheet print finch.yaml --format svg -o drawings/", "The strip and each view of every line as a drawing, in a folder that is there."))
+            ("bendsheet print finch.yaml --format svg", "The strip and each view of every line as a drawing of its own, beside the file."))
         {
             file,
             line,
