@@ -11,7 +11,10 @@ namespace BendSheet.Cli;
 public sealed record Surroundings(
     TextWriter Output, TextWriter Error, Func<Stream> StandardInput, Func<Stream> StandardOutput, bool Colour)
 {
-    /// <summary>The console of this process. Colour only on a terminal, and off where NO_COLOR is set to anything.</summary>
+    /// <summary>Whether the output is a terminal that shows drawings made of characters, which a file or another program never gets.</summary>
+    public bool Drawing { get; init; }
+
+    /// <summary>The console of this process. Drawings only on a terminal in UTF-8. Colour only on a terminal, and off where NO_COLOR is set to anything.</summary>
     public static Surroundings OfProcess() => new(
         Console.IsOutputRedirected ? Utf8(Console.OpenStandardOutput()) : Console.Out,
         Console.IsErrorRedirected ? Utf8(Console.OpenStandardError()) : Console.Error,
@@ -19,7 +22,12 @@ public sealed record Surroundings(
         Console.OpenStandardOutput,
         !Console.IsErrorRedirected
             && string.IsNullOrEmpty(Environment.GetEnvironmentVariable("NO_COLOR"))
-            && Environment.GetEnvironmentVariable("TERM") is not "dumb");
+            && Environment.GetEnvironmentVariable("TERM") is not "dumb")
+    {
+        Drawing = !Console.IsOutputRedirected
+            && Console.OutputEncoding.CodePage == Encoding.UTF8.CodePage
+            && Environment.GetEnvironmentVariable("TERM") is not "dumb",
+    };
 
     /// <summary>A terminal shows what its own encoding can; a file or another program gets UTF-8 wherever it runs, as JSON must be.</summary>
     private static StreamWriter Utf8(Stream stream) =>

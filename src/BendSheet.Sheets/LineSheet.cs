@@ -9,9 +9,12 @@ namespace BendSheet.Sheets;
 /// <summary>The parts of one line's sheet, in reading order. One page wherever it fits.</summary>
 internal static class LineSheet
 {
-    /// <summary>The views never shrink below this to save a page, nor grow beyond what helps.</summary>
+    /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
     private const double LeastViews = 40;
     private const double MostViews = 110;
+
+    /// <summary>On a sheet of several pages the views fill up a page from here on; with less room they begin the next one.</summary>
+    private const double LeastViewsOfSeveralPages = 75;
 
     /// <summary>The pages of a sheet.</summary>
     /// <param name="sheet">What it says.</param>
@@ -35,12 +38,17 @@ internal static class LineSheet
             .. Clips(sheet, measure, width),
             .. CautionList.Of(measure, width),
         ];
-        var left = height - before.Sum(block => block.Height) - after.Sum(block => block.Height);
-        var views = ShapeViews.Of(sheet, measure, width, left >= LeastViews ? Math.Min(left, MostViews) : MostViews);
+        var views = ShapeViews.Of(sheet, measure, width, HeightOfViews(Left(height, before), Left(height, before, after)));
         var continued = Title.Continued(sheet, measure, width);
         return [.. PageFlow.Spread([.. before, .. views, .. after], page => page == 0 ? height : height - continued.Height)
             .Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
     }
+
+    /// <summary>What the rest leaves of the one page, or else of the page that the views come to lie on, or else much of a page of their own.</summary>
+    private static double HeightOfViews(double leftOfPage, double leftOfOne) =>
+        Math.Min(leftOfOne >= LeastViews ? leftOfOne : leftOfPage >= LeastViewsOfSeveralPages ? leftOfPage : MostViews, MostViews);
+
+    private static double Left(double height, params IEnumerable<IReadOnlyList<Block>> parts) => height - parts.Sum(part => part.Sum(block => block.Height));
 
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
         ? []

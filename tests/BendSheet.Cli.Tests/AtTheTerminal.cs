@@ -13,6 +13,9 @@ public abstract class AtTheTerminal : IDisposable
     /// <summary>Whether the terminal shows colours.</summary>
     protected bool Colour { get; set; }
 
+    /// <summary>Whether the terminal shows drawings made of characters.</summary>
+    protected bool Drawing { get; set; }
+
     public void Dispose()
     {
         Directory.Delete(_folder, recursive: true);
@@ -40,7 +43,7 @@ public abstract class AtTheTerminal : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         using var bytes = new MemoryStream();
-        var surroundings = new Surroundings(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(Piped)), () => bytes, Colour);
+        var surroundings = new Surroundings(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(Piped)), () => bytes, Colour) { Drawing = Drawing };
         var code = await CommandLine.RunAsync(args, surroundings);
         return new(code, output.ToString(), error.ToString(), bytes.ToArray());
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Units;
+using BendSheet.Sheets.Shape;
 using UglyToad.PdfPig.Core;
 using UglyToad.PdfPig.Graphics;
 
@@ -10,7 +11,6 @@ namespace BendSheet.Sheets.Tests;
 public class DrawnTrueTests
 {
     private const double PointsPerMm = 72 / 25.4;
-    private static readonly double Cos30 = Math.Sqrt(3) / 2;
 
     /// <summary>A printed point is written with three decimals, and a bend is drawn as chords of four degrees.</summary>
     private const double ToleranceMm = 0.02;
@@ -20,25 +20,29 @@ public class DrawnTrueTests
     {
         var line = Printed.Solved(Printed.WorkedExample)[0];
         var page = Printed.Pages(Printed.Sheets(Printed.WorkedExample))[0];
-        var scale = StatedScale(Printed.Text([page]));
+        var text = Printed.Text([page]);
+        var scale = StatedScale(text, "shape,scale1:");
+        var scaleOfPictorial = StatedScale(text, "view,scale1:");
+        var pictorial = ViewDirection.Best(line.Centreline!, line.Template.Tube.OutsideDiameter.Millimetres);
         var points = Sampled(line.Centreline!);
         var views = page.Paths.Where(path => path is { IsStroked: true } && path.LineWidth >= 0.79 && path.Count == 1 && path[0].Commands.Count > 10).ToList();
         Assert.Equal(4, views.Count);
 
-        Assert.All(views.Zip(new (Func<Vector3D, double> Right, Func<Vector3D, double> Up)[]
+        Assert.All(views.Zip(new (double Scale, Func<Vector3D, double> Right, Func<Vector3D, double> Up)[]
         {
-            (p => (p.X - p.Y) * Cos30, p => ((p.X + p.Y) / 2) + p.Z),
-            (p => p.X, p => p.Y),
-            (p => p.X, p => p.Z),
-            (p => -p.Y, p => p.Z),
+            (scaleOfPictorial, pictorial.Right.Dot, pictorial.Up.Dot),
+            (scale, p => p.X, p => p.Y),
+            (scale, p => p.X, p => p.Z),
+            (scale, p => -p.Y, p => p.Z),
         }), pair =>
         {
+            var (of, right, up) = pair.Second;
             var drawn = Ends(pair.First);
-            Assert.Equal((pair.Second.Right(points[^1]) - pair.Second.Right(points[0])) / scale, drawn.Right, ToleranceMm);
-            Assert.Equal((pair.Second.Up(points[^1]) - pair.Second.Up(points[0])) / scale, drawn.Up, ToleranceMm);
+            Assert.Equal((right(points[^1]) - right(points[0])) / of, drawn.Right, ToleranceMm);
+            Assert.Equal((up(points[^1]) - up(points[0])) / of, drawn.Up, ToleranceMm);
             var box = pair.First.GetBoundingRectangle()!.Value;
-            Assert.Equal((points.Max(pair.Second.Right) - points.Min(pair.Second.Right)) / scale, box.Width / PointsPerMm, ToleranceMm);
-            Assert.Equal((points.Max(pair.Second.Up) - points.Min(pair.Second.Up)) / scale, box.Height / PointsPerMm, ToleranceMm);
+            Assert.Equal((points.Max(right) - points.Min(right)) / of, box.Width / PointsPerMm, ToleranceMm);
+            Assert.Equal((points.Max(up) - points.Min(up)) / of, box.Height / PointsPerMm, ToleranceMm);
         });
     }
 
@@ -85,10 +89,16 @@ public class DrawnTrueTests
         return ((to.X - from.X) / PointsPerMm, (to.Y - from.Y) / PointsPerMm);
     }
 
-    /// <summary>What stands behind "scale 1 :" on the page, up to the bracket.</summary>
-    private static double StatedScale(string text)
+    /// <summary>The figure behind some words on the page.</summary>
+    private static double StatedScale(string text, string words)
     {
-        var from = text.IndexOf("scale1:", StringComparison.Ordinal) + "scale1:".Length;
-        return double.Parse(text[from..text.IndexOf('(', from)], CultureInfo.InvariantCulture);
+        var from = text.IndexOf(words, StringComparison.Ordinal) + words.Length;
+        var to = from;
+        while (char.IsAsciiDigit(text[to]) || text[to] == '.')
+        {
+            to++;
+        }
+
+        return double.Parse(text[from..to], CultureInfo.InvariantCulture);
     }
 }

@@ -22,6 +22,7 @@ internal static class PrintCommand
             ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
             ("bendsheet print finch.yaml --each --units in", "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
             ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of its bends, and its dial."),
+            ("bendsheet print finch.yaml --format svg", "The strip and each view of every line as a drawing of its own, beside the file."),
             ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
         {
             file,
@@ -33,6 +34,7 @@ internal static class PrintCommand
             options.Each,
             options.Mirror,
             options.FullSize,
+            options.Format,
         };
         command.Validators.Add(options.Check);
         command.SetAction(parsed =>
@@ -45,6 +47,11 @@ internal static class PrintCommand
             }
 
             var name = parsed.GetRequiredValue(file);
+            if (options.WantsSvg(parsed))
+            {
+                return WriteDrawings(solved, name, parsed.GetValue(options.Output), surroundings);
+            }
+
             var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
             if (target is null)
             {
@@ -94,6 +101,18 @@ internal static class PrintCommand
         return wanted.Each && alike is not null
             ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than capitals, or leave `--each` out."
             : null;
+    }
+
+    private static int WriteDrawings(SolvedFile solved, string name, string? target, Surroundings surroundings)
+    {
+        var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
+        if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal) || (piped && target is null))
+        {
+            surroundings.Error.WriteLine("bendsheet: name a folder for the drawings with -o, because there are several.");
+            return ExitCodes.WrongInput;
+        }
+
+        return DrawingFiles.Write([.. solved.Sheets()], target, piped ? null : name, surroundings);
     }
 
     private static int Write(PrintedSheets printed, string target, Surroundings surroundings)

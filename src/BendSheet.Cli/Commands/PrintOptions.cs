@@ -21,6 +21,8 @@ internal sealed class PrintOptions
         ("all", FullSizePages.All),
     ];
 
+    private const string Pdf = "pdf";
+    private const string Svg = "svg";
     private const string CoverWord = "cover";
     private const string SheetsWord = "sheets";
     private const string Metric = "mm";
@@ -31,12 +33,13 @@ internal sealed class PrintOptions
         Pages.AcceptOnlyFromAmong(CoverWord, SheetsWord);
         Paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
         Units.AcceptOnlyFromAmong(Metric, Imperial);
+        Format.AcceptOnlyFromAmong(Pdf, Svg);
         FullSize.AcceptOnlyFromAmong([.. FullSizeWords.Select(known => known.Word)]);
     }
 
     public Option<string> Output { get; } = new("--output", "-o")
     {
-        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name.",
+        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For svg a folder, or what the names begin with.",
         HelpName = "PDF",
     };
 
@@ -64,6 +67,13 @@ internal sealed class PrintOptions
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 
+    public Option<string> Format { get; } = new("--format")
+    {
+        Description = "pdf, the sheets; or svg, each drawing of each line as a file of its own.",
+        HelpName = $"{Pdf}|{Svg}",
+        DefaultValueFactory = _ => Pdf,
+    };
+
     public Option<bool> Each { get; } = new("--each")
     {
         Description = "A PDF for each line instead of one for all, by the name of the PDF and the line, without a cover.",
@@ -73,6 +83,9 @@ internal sealed class PrintOptions
     {
         Description = "Print every page the wrong way round, left and right exchanged, to be pressed or copied on to a board. The foot of the page says so.",
     };
+
+    /// <summary>Drawings instead of sheets.</summary>
+    public bool WantsSvg(ParseResult parsed) => string.Equals(parsed.GetValue(Format), Svg, StringComparison.Ordinal);
 
     /// <summary>What does not go together, whatever the file holds.</summary>
     public void Check(CommandResult result)

@@ -55,7 +55,8 @@ internal static class ShowCommand
         {
             var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
             var word = parsed.GetRequiredValue(format);
-            surroundings.Output.Write((parsed.GetValue(parts) ? PartsFormats : Formats).First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(solved));
+            var write = (parsed.GetValue(parts) ? PartsFormats : Formats).First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
+            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Of ? LineTable.WithPictures(solved) : write(solved));
             return solved.ExitCode;
         });
         return command;

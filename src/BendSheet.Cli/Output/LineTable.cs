@@ -10,7 +10,12 @@ public static class LineTable
     private const string Gap = "  ";
 
     /// <summary>Every line that can be made, one below the other.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(SolvedFile solved) => Of(solved, drawn: false);
+
+    /// <summary>The same with each line's picture, for a terminal that can show it.</summary>
+    public static string WithPictures(SolvedFile solved) => Of(solved, drawn: true);
+
+    private static string Of(SolvedFile solved, bool drawn)
     {
         var text = new StringBuilder();
         foreach (var sheet in solved.Sheets())
@@ -21,6 +26,10 @@ public static class LineTable
             }
 
             AppendLine(text, sheet);
+            if (drawn)
+            {
+                AppendPicture(text, sheet);
+            }
         }
 
         if (text.Length > 0)
@@ -59,6 +68,15 @@ public static class LineTable
         text.Append(Gap).Append("Check: ")
             .AppendJoin("; ", sheet.Checks.Select(check => $"{check.From} to {check.To} {check.Distance.Main}"))
             .Append(". Box over the outside, X × Y × Z: ").Append(sheet.Envelope).Append(" (").Append(sheet.Axes).Append(").\n");
+    }
+
+    private static void AppendPicture(StringBuilder text, SheetContent sheet)
+    {
+        text.Append('\n');
+        foreach (var row in LinePicture.Of(sheet))
+        {
+            text.Append((Gap + row).TrimEnd()).Append('\n');
+        }
     }
 
     private static string Both(Figure figure) => $"{figure.Main} ({figure.Other})";

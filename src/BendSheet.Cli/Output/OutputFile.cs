@@ -1,3 +1,5 @@
+using BendSheet.Sheets.Drawing;
+
 namespace BendSheet.Cli.Output;
 
 /// <summary>
@@ -16,35 +18,11 @@ public static class OutputFile
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
     /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
-    public static string? ReplaceSheet(string path, ReadOnlySpan<byte> content)
-    {
-        try
-        {
-            var target = Path.GetFullPath(path);
-            if (Path.Exists(target))
-            {
-                // A link stays a link: what it leads to is replaced.
-                target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
-            }
+    public static string? ReplaceSheet(string path, ReadOnlySpan<byte> content) => Replace(path, content, IsSheet, "a printed sheet");
 
-            if (Directory.Exists(target))
-            {
-                return "this is a folder: name a file in it";
-            }
-
-            if (File.Exists(target) && !IsSheet(target))
-            {
-                return "there is something else by this name, not a printed sheet: choose another name with -o";
-            }
-
-            WriteBeside(target, content);
-            return null;
-        }
-        catch (Exception failure) when (IsOfTheDisk(failure))
-        {
-            return Reason(failure);
-        }
-    }
+    /// <summary>Writes a drawing, in the place of an older one that nobody has changed since with another program.</summary>
+    /// <returns>Null, or in words why nothing was written; the old drawing is then whole.</returns>
+    public static string? ReplaceDrawing(string path, ReadOnlySpan<byte> content) => Replace(path, content, IsDrawing, "a drawing of this program");
 
     /// <summary>Writes a file that must not be there yet.</summary>
     /// <returns>Null, or in words why nothing was written.</returns>
@@ -79,6 +57,36 @@ public static class OutputFile
         _ => failure.Message,
     };
 
+    private static string? Replace(string path, ReadOnlySpan<byte> content, Func<string, bool> isOurs, string what)
+    {
+        try
+        {
+            var target = Path.GetFullPath(path);
+            if (Path.Exists(target))
+            {
+                // A link stays a link: what it leads to is replaced.
+                target = File.ResolveLinkTarget(target, returnFinalTarget: true)?.FullName ?? target;
+            }
+
+            if (Directory.Exists(target))
+            {
+                return "this is a folder: name a file in it";
+            }
+
+            if (File.Exists(target) && !isOurs(target))
+            {
+                return $"there is something else by this name, not {what}: choose another name with -o";
+            }
+
+            WriteBeside(target, content);
+            return null;
+        }
+        catch (Exception failure) when (IsOfTheDisk(failure))
+        {
+            return Reason(failure);
+        }
+    }
+
     private static bool IsOfTheDisk(Exception failure) =>
         failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 
@@ -92,6 +100,18 @@ public static class OutputFile
 
         var content = File.ReadAllBytes(path).AsSpan();
         return content.StartsWith(PdfBegins) && content.IndexOf(OurName) >= 0;
+    }
+
+    private static bool IsDrawing(string path)
+    {
+        if (new FileInfo(path).Length is < 64 or > LargestSheet)
+        {
+            return false;
+        }
+
+        Span<byte> begins = stackalloc byte[SvgFile.Begins.Length];
+        using var file = File.OpenRead(path);
+        return file.ReadAtLeast(begins, begins.Length, throwOnEndOfStream: false) == begins.Length && begins.SequenceEqual(SvgFile.Begins);
     }
 
     private static void WriteBeside(string target, ReadOnlySpan<byte> content, bool replace = true)

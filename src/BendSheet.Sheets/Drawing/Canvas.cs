@@ -20,11 +20,11 @@ internal enum Align
 /// A page to draw on: millimetres from the upper left corner of the type area, y downwards, black on white. Texts are printable already
 /// (<see cref="TextMeasure.Printable"/>).
 /// </summary>
-/// <param name="page">The whole page, in millimetres.</param>
+/// <param name="ink">Of the whole page.</param>
 /// <param name="left">Of the type area.</param>
 /// <param name="width">Of the type area.</param>
 /// <param name="reading">Where the page's parts say what they are; null where nobody reads it out.</param>
-internal sealed class Canvas(XGraphics page, double left, double width, ReadingOrder? reading = null)
+internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? reading = null)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
     public const double Thin = 0.15;
@@ -35,31 +35,20 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
     /// <summary>A line that must survive a bad copy.</summary>
     public const double Thick = 0.6;
 
+    /// <summary>A page of a PDF.</summary>
+    public Canvas(XGraphics graphics, double left, double width, ReadingOrder? reading = null)
+        : this(new PdfInk(graphics, reading), left, width, reading)
+    {
+    }
+
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
-    /// <summary>The page, to be drawn on at once: what is drawn belongs to what is open in the reading order.</summary>
-    private XGraphics Ink
-    {
-        get
-        {
-            reading?.BeginContent();
-            return page;
-        }
-    }
-
     /// <summary>The same page with its type area beginning further to the right.</summary>
-    public Canvas MovedRight(double distance) => new(page, left + distance, width - distance, reading);
+    public Canvas MovedRight(double distance) => new(ink, left + distance, width - distance, reading);
 
     /// <summary>Draws with left and right of the type area exchanged: what is drawn once mirrored can be read again.</summary>
-    public void Mirrored(Action<Canvas> draw)
-    {
-        var state = page.Save();
-        page.TranslateTransform((2 * left) + width, 0);
-        page.ScaleTransform(-1, 1);
-        draw(this);
-        page.Restore(state);
-    }
+    public void Mirrored(Action<Canvas> draw) => ink.Mirrored((2 * left) + width, () => draw(this));
 
     /// <summary>What is drawn has a role for somebody who has the page read out.</summary>
     /// <param name="role">What it is.</param>
@@ -85,28 +74,18 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
     /// <summary>One line of text, with its baseline at <paramref name="y"/>.</summary>
     public void Text(string printable, TextStyle style, double x, double y, Align align = Align.Left)
     {
-        if (printable.Length == 0)
+        if (printable.Length > 0)
         {
-            return;
+            ink.Text(printable, style, At(x, y), align);
         }
-
-        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
-        var (text, format) = align switch
-        {
-            Align.Left => (printable + " ", XStringFormats.BaseLineLeft),
-            Align.Centre => ($" {printable} ", XStringFormats.BaseLineCenter),
-            _ => (" " + printable, XStringFormats.BaseLineRight),
-        };
-        Ink.DrawString(text, TextMeasure.Font(style), XBrushes.Black, new XPoint(left + x, y), format);
     }
 
     /// <summary>A straight line.</summary>
-    public void Line(double x1, double y1, double x2, double y2, double pen = Medium) =>
-        Ink.DrawLine(new XPen(XColors.Black, pen), left + x1, y1, left + x2, y2);
+    public void Line(double x1, double y1, double x2, double y2, double pen = Medium) => ink.Line([At(x1, y1), At(x2, y2)], new(pen));
 
     /// <summary>A dashed line; dash and gap in millimetres.</summary>
     public void DashedLine(double x1, double y1, double x2, double y2, double pen = Thin) =>
-        Ink.DrawLine(new XPen(XColors.Black, pen) { DashStyle = XDashStyle.Custom, DashPattern = [1.5 / pen, 1 / pen] }, left + x1, y1, left + x2, y2);
+        ink.Line([At(x1, y1), At(x2, y2)], new(pen, Dashed: true));
 
     /// <summary>An open line through points, with round corners.</summary>
     /// <param name="points">In the type area.</param>
@@ -120,35 +99,33 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
             return;
         }
 
-        var moved = new XPoint[points.Length];
+        var moved = new PagePoint[points.Length];
         for (var i = 0; i < points.Length; i++)
         {
-            moved[i] = new(left + points[i].X, points[i].Y);
+            moved[i] = At(points[i].X, points[i].Y);
         }
 
-        Ink.DrawLines(
-            new XPen(white ? XColors.White : XColors.Black, pen) { LineJoin = XLineJoin.Round, LineCap = flatEnds ? XLineCap.Flat : XLineCap.Round },
-            moved);
+        ink.Line(moved, new(pen, white, Round: !flatEnds));
     }
 
     /// <summary>A rectangle.</summary>
-    public void Box(double x, double y, double boxWidth, double height, double pen = Medium) =>
-        Ink.DrawRectangle(new XPen(XColors.Black, pen), left + x, y, boxWidth, height);
+    public void Box(double x, double y, double boxWidth, double height, double pen = Medium) => ink.Box(At(x, y), boxWidth, height, pen);
 
     /// <summary>Covers what was drawn before.</summary>
-    public void Blank(double x, double y, double blankWidth, double height) =>
-        Ink.DrawRectangle(XBrushes.White, left + x, y, blankWidth, height);
+    public void Blank(double x, double y, double blankWidth, double height) => ink.Blank(At(x, y), blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
-    public void Bubble(string printable, TextStyle style, double x, double y, double radius)
+    public void Bubble(string printable, TextStyle style, double x, double y, double radius) => Bubble(printable, style, x, y, radius, radius);
+
+    /// <summary>A circle drawn out sideways, on white, with a text in its middle.</summary>
+    public void Bubble(string printable, TextStyle style, double x, double y, double halfWidth, double radius)
     {
-        Ink.DrawEllipse(new XPen(XColors.Black, Medium), XBrushes.White, left + x - radius, y - radius, 2 * radius, 2 * radius);
+        ink.Pill(At(x, y), halfWidth, radius, Medium);
         Text(printable, style, x, y + (style.CapHeight / 2), Align.Centre);
     }
 
     /// <summary>A circle.</summary>
-    public void Circle(PagePoint centre, double radius, double pen = Medium) =>
-        Ink.DrawEllipse(new XPen(XColors.Black, pen), left + centre.X - radius, centre.Y - radius, 2 * radius, 2 * radius);
+    public void Circle(PagePoint centre, double radius, double pen = Medium) => ink.Arc(At(centre.X, centre.Y), radius, 0, 360, new(pen));
 
     /// <summary>A part of a circle, clockwise on the page.</summary>
     /// <param name="centre">Of the circle.</param>
@@ -157,33 +134,19 @@ internal sealed class Canvas(XGraphics page, double left, double width, ReadingO
     /// <param name="sweep">Degrees that it goes on, at most a whole turn.</param>
     /// <param name="pen">Width.</param>
     /// <param name="dashed">Dash and gap as in <see cref="DashedLine"/>.</param>
-    public void Arc(PagePoint centre, double radius, double fromTop, double sweep, double pen = Medium, bool dashed = false)
-    {
-        var xPen = new XPen(XColors.Black, pen);
-        if (dashed)
-        {
-            xPen.DashStyle = XDashStyle.Custom;
-            xPen.DashPattern = [1.5 / pen, 1 / pen];
-        }
-
-        Ink.DrawArc(xPen, left + centre.X - radius, centre.Y - radius, 2 * radius, 2 * radius, fromTop - 90, sweep);
-    }
+    public void Arc(PagePoint centre, double radius, double fromTop, double sweep, double pen = Medium, bool dashed = false) =>
+        ink.Arc(At(centre.X, centre.Y), radius, fromTop, sweep, new(pen, Dashed: dashed));
 
     /// <summary>A rectangle filled with black.</summary>
-    public void Black(double x, double y, double blackWidth, double height) =>
-        Ink.DrawRectangle(XBrushes.Black, left + x, y, blackWidth, height);
+    public void Black(double x, double y, double blackWidth, double height) => ink.Black(At(x, y), blackWidth, height);
 
     /// <summary>A box to tick with a marker; its foot on the baseline.</summary>
     public void TickBox(double x, double baseline, double size) => Box(x, baseline - size + 0.4, size, size, Medium);
 
     /// <summary>Whatever is drawn stays inside a rectangle.</summary>
-    public void Clipped(double x, double y, double clipWidth, double height, Action draw)
-    {
-        var state = page.Save();
-        page.IntersectClip(new XRect(left + x, y, clipWidth, height));
-        draw();
-        page.Restore(state);
-    }
+    public void Clipped(double x, double y, double clipWidth, double height, Action draw) => ink.Clipped(At(x, y), clipWidth, height, draw);
+
+    private PagePoint At(double x, double y) => new(left + x, y);
 }
 
 /// <summary>A point of the type area, in millimetres, y downwards.</summary>

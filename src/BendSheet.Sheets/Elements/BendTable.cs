@@ -26,7 +26,7 @@ internal static class BendTable
 
         var columns = Columns(sheet, measure, width);
         var heading = HeadingRow(columns, measure);
-        yield return Block.Space(1.5);
+        yield return Block.Space(1);
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
         {
@@ -53,12 +53,9 @@ internal static class BendTable
         }
 
         yield return Block.Space(0.8);
-        foreach (var line in new[] { sheet.Datum, Cautions.Rotation })
+        foreach (var block in Paragraph.Of($"{sheet.Datum} {Cautions.Rotation}", TextStyle.Small, measure, width, indent: 1))
         {
-            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width, indent: 1))
-            {
-                yield return block;
-            }
+            yield return block;
         }
     }
 
@@ -90,22 +87,22 @@ internal static class BendTable
         List<Column> columns =
         [
             new(Kind.Tick, string.Empty, 6, _ => string.Empty),
-            new(Kind.Number, "bend", 9.5, row => row.Number),
-            new(Kind.Mark, $"mark, {unit}{(sheet.Rows[0].MarkFromCut is null ? string.Empty : " from face of A")}", 26, row => row.Mark),
+            new(Kind.Number, "bend", 9, row => row.Number),
+            new(Kind.Mark, $"mark, {unit}{(sheet.Rows[0].MarkFromCut is null ? string.Empty : " from face of A")}", 25, row => row.Mark),
         ];
         if (sheet.Rows[0].MarkFromCut is not null)
         {
-            columns.Add(new(Kind.Figure, $"from cut end, {unit}", 15, row => row.MarkFromCut!));
+            columns.Add(new(Kind.Figure, $"from cut end, {unit}", 14, row => row.MarkFromCut!));
         }
 
         columns.AddRange(
         [
             new(Kind.Held, "held", 9, row => row.Held),
-            new(Kind.Figure, "rotate", 18, row => row.Rotate),
+            new(Kind.Figure, "rotate", 17, row => row.Rotate),
             new(Kind.Figure, "dial", 12, row => row.Dial),
             new(Kind.Figure, "pull to", 12.5, row => row.Pull),
             new(Kind.Figure, "finished angle", 14, row => row.Bend),
-            new(Kind.Figure, $"straight after, {unit}", 15, row => row.StraightAfter),
+            new(Kind.Figure, $"straight after, {unit}", 14, row => row.StraightAfter),
             new(Kind.Figure, "swing", 15.5, row => row.Swing),
         ]);
         columns = columns.ConvertAll(column => column with

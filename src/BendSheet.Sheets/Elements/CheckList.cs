@@ -12,28 +12,33 @@ internal static class CheckList
 
     /// <summary>To write a figure in.</summary>
     private const double LeastLine = 9;
-    private const double Gap = 2;
+    private const double Gap = 1.5;
+    private const int MostInRow = 5;
 
-    private static readonly TextStyle Style = TextStyle.Body with { Tabular = true };
+    private static readonly TextStyle Style = TextStyle.Small;
 
     /// <summary>The distances, as many in a row as there is room for, and the box the piece fits into.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
-        yield return Paragraph.Heading("Check on the finished piece: straight-line distances (a corner is where two straights would meet)");
-        var checks = sheet.Checks.Select(check => $"{check.From} to {check.To}: {check.Distance.Main}").ToList();
-        var perRow = (int)Math.Clamp(width / (checks.Max(text => measure.Width(text, Style)) + LeastLine + (2 * Gap)), 1, 4);
-        var column = width / perRow;
-        foreach (var row in checks.Chunk(perRow))
+        var (heading, checks) = Words(sheet);
+        yield return Paragraph.Heading(heading);
+        var widths = checks.ConvertAll(text => measure.Width(text, Style) + LeastLine + (2 * Gap));
+        var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
+        foreach (var row in checks.Zip(widths).Chunk(perRow))
         {
+            // What is left in the row goes to the lines to write on.
+            var more = (width - row.Sum(check => check.Second)) / perRow;
             yield return new(RowHeight, (canvas, top) =>
             {
                 var baseline = top + Style.Ascent + 0.8;
-                for (var i = 0; i < row.Length; i++)
+                var left = 0.0;
+                foreach (var (text, least) in row)
                 {
-                    var left = i * column;
-                    var text = row[i];
-                    canvas.As(Role.ListItem, () => canvas.Text(text, Style, left, baseline));
-                    canvas.Decoration(() => canvas.Line(left + measure.Width(text, Style) + Gap, baseline + 0.4, left + column - Gap, baseline + 0.4, Canvas.Thin));
+                    var right = left + least + (row.Length == perRow ? more : 0);
+                    var from = left;
+                    canvas.As(Role.ListItem, () => canvas.Text(text, Style, from, baseline));
+                    canvas.Decoration(() => canvas.Line(right - LeastLine - Gap - (row.Length == perRow ? more : 0), baseline + 0.4, right - Gap, baseline + 0.4, Canvas.Thin));
+                    left = right;
                 }
             })
             {
@@ -41,12 +46,22 @@ internal static class CheckList
             };
         }
 
-        foreach (var line in new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>())
+        foreach (var block in Sentences(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)))
         {
-            foreach (var block in Paragraph.Of(line, TextStyle.Body, measure, width))
-            {
-                yield return block;
-            }
+            yield return block;
         }
     }
+
+    /// <summary>The end that all are taken from is said once.</summary>
+    private static (string Heading, List<string> Checks) Words(SheetContent sheet)
+    {
+        var from = sheet.Checks.Select(check => check.From).Distinct(StringComparer.Ordinal).ToList();
+        var one = from.Count == 1;
+        return (
+            $"Check on the finished piece: straight-line distances{(one ? $" from {from[0]}" : string.Empty)} (a corner is where two straights would meet)",
+            [.. sheet.Checks.Select(check => $"{(one ? "to" : $"{check.From} to")} {check.To}: {check.Distance.Main}")]);
+    }
+
+    private static IEnumerable<string> Sentences(SheetContent sheet) =>
+        new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>();
 }

@@ -9,7 +9,7 @@ namespace BendSheet.Sheets.Elements;
 internal static class Title
 {
     private const double CutWidth = 62;
-    private const double CutHeight = 24;
+    private const double CutHeight = 23;
 
     /// <summary>The full head of the first page.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)

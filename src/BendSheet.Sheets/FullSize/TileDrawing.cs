@@ -1,7 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
-using BendSheet.Sheets.Elements;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;

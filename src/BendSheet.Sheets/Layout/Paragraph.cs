@@ -25,11 +25,11 @@ internal static class Paragraph
 
     /// <summary>The heading of a part of the sheet, with a rule above it.</summary>
     public static Block Heading(string text) => new(
-        6.5,
+        5.8,
         (canvas, top) =>
         {
-            canvas.Decoration(() => canvas.Line(0, top + 1, canvas.Width, top + 1, Canvas.Thin));
-            canvas.Text(text, TextStyle.Heading, 0, top + 1.5 + TextStyle.Heading.Ascent);
+            canvas.Decoration(() => canvas.Line(0, top + 0.7, canvas.Width, top + 0.7, Canvas.Thin));
+            canvas.Text(text, TextStyle.Heading, 0, top + 1.1 + TextStyle.Heading.Ascent);
         },
         KeepWithNext: true)
     {

@@ -3,75 +3,117 @@ using BendSheet.Sheets.Drawing;
 namespace BendSheet.Sheets.Shape;
 
 /// <summary>
-/// Places labels around a drawn tube: for each the nearest place, beginning in the direction it would like, where it touches neither the
-/// tube nor another label and lies inside the cell.
+/// Places labels around a drawn tube. Places all around are tried, the nearest first and beginning in the direction where the label would
+/// like to lie. One is free where the label touches neither the tube nor another label or its leader line, where its own leader line
+/// passes under no other label, and inside the cell. Of the free places the nearest is taken; one whose leader line crosses
+/// the tube or another leader line counts as further away.
 /// </summary>
 /// <param name="tube">The drawn centreline.</param>
 /// <param name="tubeWidth">On paper.</param>
 /// <param name="cell">Where labels may lie.</param>
-internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidth, ViewCell cell)
+/// <param name="taken">Lines of something else, with letters at their ends.</param>
+internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidth, ViewCell cell, IReadOnlyList<Segment> taken)
 {
-    /// <summary>Of every label, as a circle.</summary>
-    public const double Radius = 2.3;
-
-    private const double Clearance = 0.9;
+    private const double Clearance = 0.7;
     private const double Step = 1.5;
 
-    /// <summary>Directions tried, nearest to the wanted one first.</summary>
+    /// <summary>Between a label and a line that is not its own.</summary>
+    private const double FromLeader = 0.4;
+
+    /// <summary>From the middle of a letter at the end of a line.</summary>
+    private const double LetterReach = 1.6;
+
+    /// <summary>How much further away, in millimetres, a free place may be instead of one whose leader line crosses something.</summary>
+    private const double CrossingCost = 8;
+
+    /// <summary>The same for a place a quarter turn away from where the label would like to lie.</summary>
+    private const double TurnCost = 1.5;
+
+    /// <summary>Directions tried, in degrees from the wanted one.</summary>
     private static readonly double[] Turns = [0, 25, -25, 50, -50, 75, -75, 100, -100, 130, -130, 155, -155, 180];
 
-    private readonly List<PagePoint> _placed = [];
+    private readonly Segment[] _tube = [.. tube.Zip(tube.Skip(1), (from, to) => new Segment(from, to))];
+    private readonly List<ViewLabel> _placed = [];
 
-    /// <summary>The middle of a label; null where there is no free place: no number is better than one printed over another or over the tube.</summary>
-    /// <param name="anchor">What it belongs to.</param>
+    /// <summary>Places a label; null, and nothing placed, where there is no free place in the cell.</summary>
+    /// <param name="text">Printable.</param>
+    /// <param name="halfWidth">Of the label.</param>
+    /// <param name="anchors">What it belongs to: one place on the tube or more.</param>
     /// <param name="wanted">The direction it would like to lie in; any where it has no length.</param>
-    public PagePoint? Place(PagePoint anchor, PagePoint wanted)
+    public ViewLabel? Place(string text, double halfWidth, IReadOnlyList<PagePoint> anchors, PagePoint wanted)
     {
         var heading = wanted.Norm > 0.01 ? Math.Atan2(wanted.Y, wanted.X) : -Math.PI / 2;
-        var nearest = (tubeWidth / 2) + Radius + Clearance;
-        for (var distance = nearest; distance < nearest + 40; distance += Step)
+        var anchor = 1.0 / anchors.Count * anchors.Aggregate((sum, next) => sum + next);
+        var nearest = (tubeWidth / 2) + ViewLabel.Radius + Clearance;
+        var furthest = cell.Width + cell.Height;
+        ViewLabel? best = null;
+        var least = double.PositiveInfinity;
+        for (var distance = nearest; distance < Math.Min(furthest, least); distance += Step)
         {
             foreach (var turn in Turns)
             {
+                var cost = distance + (Math.Abs(turn) / 90 * TurnCost);
+                if (cost >= least)
+                {
+                    continue;
+                }
+
                 var (sin, cos) = Math.SinCos(heading + (turn * Math.PI / 180));
                 var place = anchor + new PagePoint(distance * cos, distance * sin);
-                if (InsideCell(place) && !MeetsLabel(place) && !MeetsTube(place))
+                if (!IsFree(place, halfWidth))
                 {
-                    _placed.Add(place);
-                    return place;
+                    continue;
+                }
+
+                var label = new ViewLabel(text, place, halfWidth, [.. anchors.Select(from => Leader(from, place))]);
+                if (!label.Leaders.Any(PassesUnderLabel) && cost + (CrossingCost * Crossed(label.Leaders)) is var whole && whole < least)
+                {
+                    (best, least) = (label, whole);
                 }
             }
         }
 
-        return null;
+        if (best is not null)
+        {
+            _placed.Add(best);
+        }
+
+        return best;
     }
 
-    private bool InsideCell(PagePoint place) =>
-        place.X - Radius >= cell.Left && place.X + Radius <= cell.Left + cell.Width
-        && place.Y - Radius >= cell.Top && place.Y + Radius <= cell.Top + cell.Height;
-
-    private bool MeetsLabel(PagePoint place) => _placed.Exists(other => (other - place).Norm < (2 * Radius) + Clearance);
-
-    private bool MeetsTube(PagePoint place)
+    /// <summary>From the tube's outside, so that it does not run through the tube.</summary>
+    private Segment Leader(PagePoint anchor, PagePoint place)
     {
-        var needed = (tubeWidth / 2) + Radius + (Clearance / 2);
-        for (var i = 0; i + 1 < tube.Count; i++)
+        var way = place - anchor;
+        return new(way.Norm > tubeWidth ? anchor + (tubeWidth / 2 / way.Norm * way) : anchor, place);
+    }
+
+    private bool IsFree(PagePoint place, double halfWidth)
+    {
+        if (place.X - halfWidth < cell.Left || place.X + halfWidth > cell.Left + cell.Width
+            || place.Y - ViewLabel.Radius < cell.Top || place.Y + ViewLabel.Radius > cell.Top + cell.Height)
         {
-            if (Distance(place, tube[i], tube[i + 1]) < needed)
+            return false;
+        }
+
+        var core = ViewLabel.CoreAt(place, halfWidth);
+        foreach (var other in _placed)
+        {
+            if (core.DistanceTo(other.Core) < (2 * ViewLabel.Radius) + Clearance
+                || other.Leaders.Any(leader => core.DistanceTo(leader) < ViewLabel.Radius + FromLeader))
             {
-                return true;
+                return false;
             }
         }
 
-        return false;
+        return taken.All(line => core.DistanceTo(line) > ViewLabel.Radius + LetterReach)
+            && !Array.Exists(_tube, piece => IsNear(core, piece, (tubeWidth / 2) + ViewLabel.Radius + (Clearance / 2)));
     }
 
-    private static double Distance(PagePoint place, PagePoint from, PagePoint to)
-    {
-        var along = to - from;
-        var arm = place - from;
-        var squared = (along.X * along.X) + (along.Y * along.Y);
-        var part = squared == 0 ? 0 : Math.Clamp(((arm.X * along.X) + (arm.Y * along.Y)) / squared, 0, 1);
-        return (arm - (part * along)).Norm;
-    }
+    private bool PassesUnderLabel(Segment leader) => _placed.Exists(other => leader.DistanceTo(other.Core) < ViewLabel.Radius + FromLeader);
+
+    private int Crossed(IReadOnlyList<Segment> leaders) =>
+        leaders.Sum(leader => _tube.Count(leader.Crosses) + _placed.Sum(other => other.Leaders.Count(leader.Crosses)));
+
+    private static bool IsNear(Segment core, Segment piece, double distance) => !core.IsClearOf(piece, distance) && core.DistanceTo(piece) < distance;
 }

@@ -1,52 +1,17 @@
-using BendSheet.Core.Centreline;
 using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Shape;
 
-/// <summary>One view of the shape, ready to be drawn in its cell.</summary>
-internal sealed class ShapeView
+/// <summary>One view of the shape: the tube at its true width where the scale allows, broken where it passes behind itself, and its labels.</summary>
+/// <param name="tube">As it lies on paper.</param>
+/// <param name="labels">Placed.</param>
+internal sealed class ShapeView(DrawnTube tube, IReadOnlyList<ViewLabel> labels)
 {
-    /// <summary>Below this the two sides of the tube run together: it is drawn as one line.</summary>
+    /// <summary>Below this the two sides of the tube run together on a copy of a copy: it is drawn as one thick line.</summary>
     private const double LeastOutline = 1.2;
-    private const double SingleLine = 0.8;
+
+    /// <summary>Beside the nearer tube where the farther one is broken.</summary>
     private const double Gap = 0.7;
-
-    private static readonly TextStyle NumberStyle = TextStyle.Small with { Bold = true };
-
-    private readonly PagePoint[] _points;
-    private readonly double[] _nearness;
-    private readonly double _tubeWidth;
-    private readonly List<(string Text, PagePoint Anchor, PagePoint Place)> _labels = [];
-
-    private ShapeView(PagePoint[] points, double[] nearness, double tubeWidth)
-    {
-        _points = points;
-        _nearness = nearness;
-        _tubeWidth = tubeWidth;
-    }
-
-    /// <summary>Width and height of the tube in this view, in the shape's own millimetres.</summary>
-    public static (double Width, double Height) Size(Polyline shape, Projection projection, double tubeDiameter)
-    {
-        var bounds = Bounds.Of(shape.Points.Select(projection.Of));
-        return (bounds.Right - bounds.Left + tubeDiameter, bounds.Bottom - bounds.Top + tubeDiameter);
-    }
-
-    /// <summary>The view, to scale and in the middle of its cell.</summary>
-    public static ShapeView Of(Polyline shape, TubeCentreline centreline, Projection projection, double tubeDiameter, double denominator, ViewCell cell)
-    {
-        var flat = shape.Points.Select(point => 1 / denominator * projection.Of(point)).ToList();
-        var bounds = Bounds.Of(flat);
-        var move = new PagePoint(
-            cell.Left + (cell.Width / 2) - ((bounds.Left + bounds.Right) / 2),
-            cell.Top + (cell.Height / 2) - ((bounds.Top + bounds.Bottom) / 2));
-        var view = new ShapeView(
-            [.. flat.Select(point => point + move)],
-            [.. shape.Points.Select(point => point.Dot(projection.Nearness))],
-            Math.Max(tubeDiameter / denominator, SingleLine));
-        view.PlaceLabels(shape, centreline, projection, cell);
-        return view;
-    }
 
     /// <summary>Draws tube and labels.</summary>
     /// <param name="canvas">To draw on.</param>
@@ -54,59 +19,63 @@ internal sealed class ShapeView
     public void Draw(Canvas canvas, double top)
     {
         var down = new PagePoint(0, top);
-        PagePoint[] moved = [.. _points.Select(point => point + down)];
-        DrawTube(canvas, moved, flatEnds: true);
-        foreach (var crossing in Crossings.Of(_points, _nearness))
+        PagePoint[] moved = [.. tube.Points.Select(point => point + down)];
+        DrawTube(canvas, moved);
+        if (Array.TrueForAll(moved, point => (point - moved[0]).Norm < Canvas.Thin))
+        {
+            // A straight tube seen end-on.
+            canvas.Bubble(string.Empty, ViewLabels.Style, moved[0].X, moved[0].Y, tube.Width / 2);
+        }
+
+        CloseEnd(canvas, moved[0], moved[1]);
+        CloseEnd(canvas, moved[^1], moved[^2]);
+        foreach (var crossing in Crossings.Of(tube.Points, tube.Nearness))
         {
             DrawInFront(canvas, moved, crossing);
         }
 
-        foreach (var (text, anchor, place) in _labels)
+        foreach (var leader in labels.SelectMany(label => label.Leaders))
         {
-            var from = anchor + down;
-            var to = place + down;
-            canvas.Line(from.X, from.Y, to.X, to.Y, Canvas.Thin);
-            canvas.Bubble(text, NumberStyle, to.X, to.Y, LabelPlaces.Radius);
+            canvas.Line(leader.From.X, leader.From.Y + top, leader.To.X, leader.To.Y + top, Canvas.Thin);
+        }
+
+        foreach (var label in labels)
+        {
+            canvas.Bubble(label.Text, ViewLabels.Style, label.Place.X, label.Place.Y + top, label.HalfWidth, ViewLabel.Radius);
         }
     }
 
-    private void PlaceLabels(Polyline shape, TubeCentreline centreline, Projection projection, ViewCell cell)
+    private void DrawTube(Canvas canvas, ReadOnlySpan<PagePoint> points)
     {
-        var places = new LabelPlaces(_points, _tubeWidth, cell);
-        Add("A", _points[0], -1 * projection.Of(centreline.Straights[0].Start.Direction));
-        Add("B", _points[^1], projection.Of(centreline.Straights[^1].Start.Direction));
-        for (var i = 0; i < centreline.Arcs.Length; i++)
+        canvas.Path(points, tube.Width, flatEnds: true);
+        if (tube.Width >= LeastOutline)
         {
-            var middle = shape.BendMiddles[i];
-            var outwards = projection.Of(shape.Points[middle] - centreline.Arcs[i].Centre);
-            Add(FormattableString.Invariant($"{i + 1}"), _points[middle], outwards);
-        }
-
-        void Add(string text, PagePoint anchor, PagePoint wanted)
-        {
-            if (places.Place(anchor, wanted) is { } place)
-            {
-                _labels.Add((text, anchor, place));
-            }
+            canvas.Path(points, tube.Width - (2 * Canvas.Medium), white: true, flatEnds: true);
         }
     }
 
-    private void DrawTube(Canvas canvas, ReadOnlySpan<PagePoint> points, bool flatEnds)
+    /// <summary>The end of the outline, square to the tube.</summary>
+    private void CloseEnd(Canvas canvas, PagePoint end, PagePoint next)
     {
-        canvas.Path(points, _tubeWidth, flatEnds: flatEnds);
-        if (_tubeWidth >= LeastOutline)
+        var inwards = next - end;
+        if (tube.Width < LeastOutline || inwards.Norm < Canvas.Medium)
         {
-            canvas.Path(points, _tubeWidth - (2 * Canvas.Medium), white: true, flatEnds: flatEnds);
+            return;
         }
+
+        inwards = 1 / inwards.Norm * inwards;
+        var middle = end + (Canvas.Medium / 2 * inwards);
+        var half = tube.Width / 2 * new PagePoint(-inwards.Y, inwards.X);
+        canvas.Path([middle - half, middle + half], Canvas.Medium, flatEnds: true);
     }
 
     /// <summary>Breaks what lies behind a crossing with a white gap and draws the nearer part over it again.</summary>
     private void DrawInFront(Canvas canvas, PagePoint[] points, Crossing crossing)
     {
-        var reach = (_tubeWidth + Gap) / Math.Max(crossing.Sine, 0.2);
+        var reach = (tube.Width + Gap) / Math.Max(crossing.Sine, 0.2);
         var at = points[crossing.FrontPiece] + (crossing.Along * (points[crossing.FrontPiece + 1] - points[crossing.FrontPiece]));
-        canvas.Path(Around(points, crossing.FrontPiece, at, reach), _tubeWidth + (2 * Gap), white: true, flatEnds: true);
-        DrawTube(canvas, Around(points, crossing.FrontPiece, at, reach + 0.1), flatEnds: true);
+        canvas.Path(Around(points, crossing.FrontPiece, at, reach), tube.Width + (2 * Gap), white: true, flatEnds: true);
+        DrawTube(canvas, Around(points, crossing.FrontPiece, at, reach + 0.1));
     }
 
     /// <summary>The part of the tube within a distance of a place on it.</summary>
@@ -127,21 +96,6 @@ internal sealed class ShapeView
             reach -= way.Norm;
             from = points[index];
             yield return from;
-        }
-    }
-
-    private readonly record struct Bounds(double Left, double Right, double Top, double Bottom)
-    {
-        public static Bounds Of(IEnumerable<PagePoint> points)
-        {
-            var bounds = new Bounds(double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity);
-            foreach (var point in points)
-            {
-                bounds = new(
-                    Math.Min(bounds.Left, point.X), Math.Max(bounds.Right, point.X), Math.Min(bounds.Top, point.Y), Math.Max(bounds.Bottom, point.Y));
-            }
-
-            return bounds;
         }
     }
 }

@@ -7,82 +7,137 @@ namespace BendSheet.Sheets.Shape;
 /// <param name="Height">Of its cell, without the caption.</param>
 internal sealed record ViewCell(double Left, double Top, double Width, double Height);
 
-/// <summary>Four views to one scale, arranged so that the scale is the largest that the room allows.</summary>
-/// <param name="Denominator">The scale is 1 : this.</param>
-/// <param name="Cells">In the order of <see cref="Projection.All"/>.</param>
+/// <summary>
+/// The pictorial view, from which the piece is bent, as large as the room allows, and three flat views to one scale of their own, which
+/// is never larger.
+/// </summary>
+/// <param name="Pictorial">The pictorial view's scale is 1 : this.</param>
+/// <param name="Flat">The flat views' scale is 1 : this.</param>
+/// <param name="Cells">Pictorial view, then the flat ones.</param>
 /// <param name="Height">Of the whole, captions included.</param>
-internal sealed record ViewLayout(double Denominator, IReadOnlyList<ViewCell> Cells, double Height)
+internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<ViewCell> Cells, double Height)
 {
-    /// <summary>Room around a drawing for its labels.</summary>
-    public const double Margin = 7;
+    /// <summary>Room around a drawing for its labels: a label and its distance from the tube.</summary>
+    public const double Margin = 6.3;
 
     /// <summary>Under each view.</summary>
-    public const double CaptionHeight = 7;
+    public const double CaptionHeight = 5.5;
 
-    /// <summary>No cell is narrower than its caption needs.</summary>
-    private const double LeastCell = 40;
+    /// <summary>No cell is narrower than its caption needs, the pictorial view's with the axis mark.</summary>
+    private const double LeastFlat = 38;
+    private const double LeastPictorial = 62;
 
-    /// <summary>Scales that a person can convert in the head.</summary>
-    private static readonly double[] Denominators =
-        [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400, 500, 1000, 2000, 5000, 10000, 20000, 50000];
+    /// <summary>By how many steps of scale the flat views may give way to the pictorial one.</summary>
+    private const int MostSteps = 4;
 
-    /// <summary>Rows of views, by their index.</summary>
-    private static readonly int[][][] Arrangements =
-    [
-        [[0, 1, 2, 3]],
-        [[0], [1, 2, 3]],
-        [[0, 1], [2, 3]],
-        [[0, 1, 2], [3]],
-        [[0, 3], [1], [2]],
-        [[0], [1], [2], [3]],
-    ];
+    /// <summary>The flat views in rows, by their place among all views.</summary>
+    private static readonly int[][][] FlatRows = [[[1, 2, 3]], [[1], [2, 3]], [[1, 2], [3]], [[1, 3], [2]], [[1], [2], [3]]];
 
     /// <summary>The best arrangement.</summary>
-    /// <param name="sizes">Of each view, in the shape's own millimetres.</param>
+    /// <param name="sizes">Of each view, in the shape's own millimetres, the pictorial one first.</param>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">That may be used.</param>
-    public static ViewLayout Of(IReadOnlyList<(double Width, double Height)> sizes, double width, double height)
+    /// <param name="labelRoom">Around the pictorial view, beyond that which every view has.</param>
+    public static ViewLayout Of(IReadOnlyList<(double Width, double Height)> sizes, double width, double height, double labelRoom = 0)
     {
         // An empty cell always fits, so that a scale is found for whatever was typed.
-        for (var i = 0; ; i++)
+        var pictorial = 0;
+        ViewLayout? layout;
+        while ((layout = At(pictorial, pictorial)) is null)
         {
-            var denominator = i < Denominators.Length ? Denominators[i] : Denominators[^1] * Math.Pow(10, i + 1 - Denominators.Length);
-            foreach (var rows in Arrangements)
+            pictorial++;
+        }
+
+        // A step more for the picture is worth up to two for the flat views.
+        var best = layout;
+        for (var (flat, last) = (pictorial, pictorial + MostSteps); pictorial > 0 && flat <= last;)
+        {
+            if (At(pictorial - 1, flat) is { } larger)
             {
-                if (Arranged(sizes, rows, denominator, width, height) is { } layout)
-                {
-                    return layout;
-                }
+                pictorial--;
+                best = Worth(larger) < Worth(best) ? larger : best;
+            }
+            else
+            {
+                flat++;
             }
         }
-    }
 
-    private static ViewLayout? Arranged(
-        IReadOnlyList<(double Width, double Height)> sizes, int[][] rows, double denominator, double width, double height)
-    {
-        var cells = new ViewCell[sizes.Count];
-        var top = 0.0;
-        foreach (var row in rows)
+        return best;
+
+        ViewLayout? At(int ofPictorial, int ofFlat)
         {
-            var widths = row.Select(view => Math.Max((sizes[view].Width / denominator) + (2 * Margin), LeastCell)).ToArray();
-            var rowHeight = row.Max(view => sizes[view].Height / denominator) + (2 * Margin);
-            var spare = width - widths.Sum();
-            if (spare < 0 || top + rowHeight + CaptionHeight > height)
+            var (first, others) = (ViewScales.Denominator(ofPictorial), ViewScales.Denominator(ofFlat));
+            (double Width, double Height)[] cells =
+            [
+                .. sizes.Select((size, i) => i == 0
+                    ? (Math.Max((size.Width / first) + (2 * (Margin + labelRoom)), LeastPictorial), (size.Height / first) + (2 * (Margin + labelRoom)))
+                    : (Math.Max((size.Width / others) + (2 * Margin), LeastFlat), (size.Height / others) + (2 * Margin))),
+            ];
+            if (Array.Exists(cells, cell => cell.Width > width || cell.Height + CaptionHeight > height))
             {
                 return null;
             }
 
-            var left = 0.0;
-            for (var i = 0; i < row.Length; i++)
+            return FlatRows.SelectMany(rows => new[] { Beside(cells, rows, width, height), Below(cells, rows, width, height) })
+                .OfType<(ViewCell[] Cells, double Height)>()
+                .Select(placed => new ViewLayout(first, others, placed.Cells, placed.Height))
+                .MinBy(placed => placed.Height);
+        }
+    }
+
+    private static double Worth(ViewLayout layout) => (2 * Math.Log(layout.Pictorial)) + Math.Log(layout.Flat);
+
+    /// <summary>The flat views on the right of the pictorial one.</summary>
+    private static (ViewCell[] Cells, double Height)? Beside((double Width, double Height)[] cells, int[][] rows, double width, double height)
+    {
+        var flatWidth = rows.Max(row => row.Sum(view => cells[view].Width));
+        var flatHeight = rows.Sum(row => row.Max(view => cells[view].Height) + CaptionHeight);
+        var whole = Math.Max(cells[0].Height + CaptionHeight, flatHeight);
+        var spare = width - cells[0].Width - flatWidth;
+        if (spare < 0 || whole > height)
+        {
+            return null;
+        }
+
+        var placed = new ViewCell[cells.Length];
+        var left = cells[0].Width + (spare / 3);
+        placed[0] = new(0, 0, left, whole - CaptionHeight);
+        PlaceRows(placed, cells, rows, new(left, 0, width - left, whole), whole - flatHeight);
+        return (placed, whole);
+    }
+
+    /// <summary>The flat views below the pictorial one.</summary>
+    private static (ViewCell[] Cells, double Height)? Below((double Width, double Height)[] cells, int[][] rows, double width, double height)
+    {
+        var top = cells[0].Height + CaptionHeight;
+        var whole = top + rows.Sum(row => row.Max(view => cells[view].Height) + CaptionHeight);
+        if (whole > height || cells[0].Width > width || rows.Any(row => row.Sum(view => cells[view].Width) > width))
+        {
+            return null;
+        }
+
+        var placed = new ViewCell[cells.Length];
+        placed[0] = new(0, 0, width, cells[0].Height);
+        PlaceRows(placed, cells, rows, new(0, top, width, whole - top), 0);
+        return (placed, whole);
+    }
+
+    private static void PlaceRows(ViewCell[] placed, (double Width, double Height)[] cells, int[][] rows, ViewCell area, double spareHeight)
+    {
+        var top = area.Top;
+        foreach (var row in rows)
+        {
+            var rowHeight = row.Max(view => cells[view].Height) + (spareHeight / rows.Length);
+            var spare = (area.Width - row.Sum(view => cells[view].Width)) / row.Length;
+            var left = area.Left;
+            foreach (var view in row)
             {
-                var cellWidth = widths[i] + (spare / row.Length);
-                cells[row[i]] = new(left, top, cellWidth, rowHeight);
-                left += cellWidth;
+                placed[view] = new(left, top, cells[view].Width + spare, rowHeight);
+                left += placed[view].Width;
             }
 
             top += rowHeight + CaptionHeight;
         }
-
-        return new(denominator, cells, top);
     }
 }

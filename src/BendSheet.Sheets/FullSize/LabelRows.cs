@@ -1,4 +1,4 @@
-namespace BendSheet.Sheets.Elements;
+namespace BendSheet.Sheets.FullSize;
 
 /// <summary>
 /// Labels along a line, each in the first row where it meets no other, and inside the type area. What finds no place in the rows there are

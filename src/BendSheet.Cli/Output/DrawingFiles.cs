@@ -1,0 +1,87 @@
+using System.Text;
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets;
+
+namespace BendSheet.Cli.Output;
+
+/// <summary>Writes every drawing of every line as an SVG of its own, named by line and drawing.</summary>
+internal static class DrawingFiles
+{
+    private const string Ending = ".svg";
+
+    /// <summary>What no system, or not every one, takes in a name.</summary>
+    private static readonly char[] NotInNames = ['/', '\\', ':', '*', '?', '"', '<', '>', '|'];
+
+    /// <summary>Writes them all, or up to the first that the disk does not take.</summary>
+    /// <param name="sheets">A line each.</param>
+    /// <param name="target">A folder that is there, or what all names begin with; null puts them beside the file.</param>
+    /// <param name="source">The file with the measurements; null for standard input.</param>
+    /// <param name="surroundings">To say what was written.</param>
+    /// <returns>One of <see cref="ExitCodes"/>.</returns>
+    public static int Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
+    {
+        var begins = Begins(target, source);
+        var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
+        var missing = new List<string>();
+        foreach (var sheet in sheets)
+        {
+            var drawn = LineDrawings.Of(sheet);
+            missing.AddRange(drawn.MissingCharacters.Except(missing, StringComparer.Ordinal));
+            var line = Unused(InAName(sheet.Line), names);
+            foreach (var drawing in drawn.Drawings)
+            {
+                var path = $"{begins}{line}-{drawing.Name}{Ending}";
+                if (OutputFile.ReplaceDrawing(path, drawing.Svg.Span) is { } problem)
+                {
+                    surroundings.Error.WriteLine($"bendsheet: {Visible.Of(path)} was not written: {problem}");
+                    return ExitCodes.NotWritten;
+                }
+
+                surroundings.Output.WriteLine(Visible.Of(path));
+            }
+        }
+
+        foreach (var sign in missing)
+        {
+            surroundings.Error.WriteLine($"bendsheet: the font has no sign for {sign}; □ stands in its place.");
+        }
+
+        return ExitCodes.Done;
+    }
+
+    private static string Begins(string? target, string? source)
+    {
+        var stem = source is null ? string.Empty : Path.GetFileNameWithoutExtension(source) + "-";
+        return target switch
+        {
+            null => Path.Combine(Path.GetDirectoryName(source) ?? string.Empty, stem),
+            _ when Directory.Exists(target) || Path.EndsInDirectorySeparator(target) => Path.Combine(target, stem),
+            _ when target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) => target[..^Ending.Length] + "-",
+            _ => target + "-",
+        };
+    }
+
+    /// <summary>A line's name as a part of a file's name.</summary>
+    private static string InAName(string line)
+    {
+        var name = new StringBuilder(line);
+        for (var i = 0; i < name.Length; i++)
+        {
+            name[i] = char.IsControl(name[i]) || Array.IndexOf(NotInNames, name[i]) >= 0 ? '_' : name[i];
+        }
+
+        return name.ToString();
+    }
+
+    /// <summary>Two lines whose names differ only in what a file's name cannot hold get a number.</summary>
+    private static string Unused(string name, HashSet<string> names)
+    {
+        var free = name;
+        for (var number = 2; !names.Add(free); number++)
+        {
+            free = FormattableString.Invariant($"{name}-{number}");
+        }
+
+        return free;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Xml.Linq;
+
+namespace BendSheet.Cli.Tests.Commands;
+
+public class PrintDrawingsTests : AtTheTerminal
+{
+    [Fact]
+    public async Task I_get_each_drawing_of_each_line_beside_the_file()
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg");
+        Assert.Equal(0, ran.Code);
+        Assert.Empty(ran.Error);
+        Assert.Equal(
+            "car-front-left-end.svg car-front-left-pictorial.svg car-front-left-side.svg car-front-left-strip.svg car-front-left-top.svg "
+            + "car-rear-end.svg car-rear-pictorial.svg car-rear-side.svg car-rear-strip.svg car-rear-top.svg car.yaml",
+            InTheFolder());
+        Assert.Equal(10, ran.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        Assert.StartsWith($"{Place("car-front-left-strip.svg")}\n", ran.Output, StringComparison.Ordinal);
+        Assert.Equal("svg", XDocument.Load(Place("car-rear-pictorial.svg")).Root!.Name.LocalName);
+    }
+
+    [Theory]
+    [InlineData("drawings", "drawings/car-rear-strip.svg")]
+    [InlineData("bench", "bench-rear-strip.svg")]
+    [InlineData("bench.svg", "bench-rear-strip.svg")]
+    public async Task I_can_name_a_folder_or_what_the_names_begin_with(string name, string expected)
+    {
+        Directory.CreateDirectory(Place("drawings"));
+        var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "-o", Place(name));
+        Assert.Equal(0, ran.Code);
+        Assert.True(File.Exists(Place(expected)));
+    }
+
+    [Fact]
+    public async Task A_new_drawing_takes_the_place_of_the_old_one_and_of_nothing_else()
+    {
+        var file = Typed(CarFiles.Sound);
+        await Run("print", file, "--format", "svg", "--line", "rear");
+        var drawn = await File.ReadAllTextAsync(Place("car-rear-strip.svg"));
+        Assert.Equal(0, (await Run("print", file, "--format", "svg", "--line", "rear")).Code);
+        Assert.Equal(drawn, await File.ReadAllTextAsync(Place("car-rear-strip.svg")));
+
+        // Another program has written it again: it begins in another way, whatever else is still in it.
+        var edited = drawn.Replace("<!-- Drawn by BendSheet -->\n", string.Empty, StringComparison.Ordinal) + "<!-- Drawn by BendSheet -->";
+        Typed(edited, "car-rear-strip.svg");
+        var ran = await Run("print", file, "--format", "svg", "--line", "rear");
+        Assert.Equal(3, ran.Code);
+        Assert.Equal(
+            $"bendsheet: {Place("car-rear-strip.svg")} was not written: there is something else by this name, not a drawing of this program: choose another name with -o\n",
+            ran.Error);
+        Assert.Equal(edited, await File.ReadAllTextAsync(Place("car-rear-strip.svg")));
+    }
+
+    [Fact]
+    public async Task There_are_too_many_for_standard_output()
+    {
+        Piped = CarFiles.Sound;
+        const string Why = "bendsheet: name a folder for the drawings with -o, because there are several.\n";
+        Assert.Equal((2, Why), Ended(await Run("print", "-", "--format", "svg")));
+        Assert.Equal((2, Why), Ended(await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", "-")));
+        Assert.Equal(0, (await Run("print", "-", "--format", "svg", "-o", Place("piped"))).Code);
+        Assert.True(File.Exists(Place("piped-rear-end.svg")));
+    }
+
+    [Fact]
+    public async Task I_am_told_when_the_folder_is_not_there()
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", Place("nowhere/"));
+        Assert.Equal(3, ran.Code);
+        Assert.EndsWith(" was not written: there is no such folder\n", ran.Error, StringComparison.Ordinal);
+    }
+
+    private static (int Code, string Error) Ended(Ran ran) => (ran.Code, ran.Error);
+}
