@@ -16,7 +16,7 @@ public class ProgramTests : AtTheTerminal
         {
             var (code, output, error) = await Start("dotnet", [Program, "print", Finch, "-o", Place(name)]);
             Assert.Equal(0, code);
-            Assert.StartsWith($"{Place(name)}: 5 lines on ", output, StringComparison.Ordinal);
+            Assert.StartsWith($"{Place(name)}: 7 lines on ", output, StringComparison.Ordinal);
             Assert.DoesNotContain("\e", error, StringComparison.Ordinal);
         }
 

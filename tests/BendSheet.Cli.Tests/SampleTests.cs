@@ -13,12 +13,41 @@ public class SampleTests : AtTheTerminal
     [Theory]
     [InlineData("finch.txt", 0, "show", "samples/finch.yaml")]
     [InlineData("finch.json", 0, "show", "samples/finch.yaml", "--format", "json")]
+    [InlineData("finch-parts.txt", 0, "show", "samples/finch.yaml", "--parts")]
+    [InlineData("finch-stock.txt", 0, "stock", "samples/finch.yaml")]
     [InlineData("finch.csv", 0, "show", "samples/finch.yaml", "--format", "csv")]
     public async Task The_figures_of_the_sample_stay_the_same(string expected, int code, params string[] args)
     {
         var ran = await Run(args);
         Assert.Equal(code, ran.Code);
         AssertIsAsExpected(expected, ran.Output);
+    }
+
+    /// <summary>
+    /// Counted by hand. Lines still to make: front-feed, front-left, front-right and clutch have an3 at both ends, rear at A: 9 nuts and 9
+    /// sleeves, of which 4 lie in the drawer. Inverted: rear at B, both ends of rear-axle-left and of filler: 5 nuts. rear-axle-right is made.
+    /// </summary>
+    [Theory]
+    [InlineData("9", "nut", "an3, 17 mm")]
+    [InlineData("5", "sleeve", "an3, 9 mm")]
+    [InlineData("5", "nut", "inverted, 20 mm")]
+    [InlineData("9", "clip", "for 3/16 in tube, hole 5 mm")]
+    [InlineData("3", "bulkhead, 2 × 3/8-24 flare 37", "")]
+    [InlineData("0", "bulkhead, 3/8-24 inverted 45, 3/8-24 flare 37", "")]
+    [InlineData("1", "tee, 3 × 3/8-24 flare 37", "")]
+    [InlineData("1", "tee, 3 × 3/8-24 inverted 45", "")]
+    [InlineData("2", "caliper, 3/8-24 flare 37", "")]
+    [InlineData("2", "wheel-cylinder, 3/8-24 inverted 45", "")]
+    [InlineData("2", "hose, 350.0 mm, 3/8-24 flare 37 to 3/8-24 flare 37", "")]
+    [InlineData("1", "hose, 300.0 mm, 3/8-24 flare 37 to 3/8-24 inverted 45", "")]
+    [InlineData("0", "hose, 400.0 mm, 3/8-24 flare 37 to 3/8-24 flare 37", "")]
+    public async Task The_shopping_list_of_the_sample_is_what_a_person_counts(string toBuy, string what, string which)
+    {
+        var rows = (await Run("stock", "samples/finch.yaml")).Output.Split('\n')
+            .Select(row => row.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)).ToList();
+        Assert.Single(rows, row => row is [var buy, var name, .. var rest]
+            && string.Equals(buy, toBuy, StringComparison.Ordinal) && string.Equals(name, what, StringComparison.Ordinal)
+            && (which.Length == 0 || string.Equals(rest[0], which, StringComparison.Ordinal)));
     }
 
     [Fact]

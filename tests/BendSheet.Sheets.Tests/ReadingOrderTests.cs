@@ -28,7 +28,7 @@ public class ReadingOrderTests
             string.Join(' ', parts));
         var lists = sheet.Parts.Where(part => part.Type is "L").ToList();
         Assert.All(
-            new[] { content.ReadFirst, content.Order, [.. content.Checks.Select(check => $"{check.From} to {check.To}: {check.Distance.Main}")], [.. Cautions.All] }.Zip(lists),
+            new[] { content.ReadFirst, content.Order, [.. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}")], [.. Cautions.All] }.Zip(lists),
             pair => Assert.Equal(pair.First.Select(Printed.WithoutBlanks), pair.Second.Parts.Select(item => item.Words), StringComparer.Ordinal));
         Assert.All(lists.SelectMany(list => list.Parts), item => Assert.True(item is { Type: "LI", Parts: [{ Type: "LBody" }] }));
     }
