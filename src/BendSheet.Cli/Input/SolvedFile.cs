@@ -3,8 +3,8 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
-using BendSheet.Core.Units;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Units;
 using BendSheet.Files.Reading;
 
 namespace BendSheet.Cli.Input;

@@ -22,7 +22,7 @@ public static class CoverWriter
             sheets.Count > 0 ? sheets[0].Project : string.Empty,
             stock?.Progress ?? Summary(lines.Count, lines.Count(line => line.Template.Made)),
             [.. sheets.Select(sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made)), .. Rough(stock)],
-            stock is null ? [TubeInAll(lines, notation)] : [.. StockSections.Of(stock)]);
+            stock is null ? [TubeInAll(lines, notation)] : [.. StockSections.Of(stock, notation.Symbol)]);
     }
 
     /// <summary>Lines without a template have no sheet yet, and stand on the cover all the same.</summary>

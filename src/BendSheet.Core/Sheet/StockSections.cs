@@ -4,17 +4,23 @@ namespace BendSheet.Core.Sheet;
 internal static class StockSections
 {
     /// <summary>The sections, in the order in which they are used.</summary>
-    public static IEnumerable<CoverSection> Of(StockContent stock)
+    /// <param name="stock">Of the whole file.</param>
+    /// <param name="unit">Of figures that have none.</param>
+    public static IEnumerable<CoverSection> Of(StockContent stock, string unit)
     {
         foreach (var tube in stock.Tubes)
         {
             yield return new($"Tube {tube.Tube}", [
                 .. tube.Amounts.Select(amount => new CoverRow(amount.Label, amount.Length.Main) { Other = amount.Length.Other }),
-                .. tube.Rolls.Select(RollRow),
+                .. tube.Rolls.Where(roll => roll.Cuts.IsEmpty).Select(roll => new CoverRow($"{roll.Name}: not cut", roll.Before.Main) { Other = roll.Before.Other }),
             ])
             {
                 Remark = tube.Remarks.IsEmpty ? null : string.Join(' ', tube.Remarks),
             };
+            foreach (var roll in tube.Rolls.Where(roll => !roll.Cuts.IsEmpty))
+            {
+                yield return Cuts(roll, unit);
+            }
         }
 
         if (!stock.Shopping.IsEmpty)
@@ -28,13 +34,12 @@ internal static class StockSections
     }
 
     /// <summary>Cuts in their order, each with where it is on the roll as it lies there now.</summary>
-    private static CoverRow RollRow(StockRoll roll) => new(
-        roll.Cuts.IsEmpty
-            ? $"{roll.Name}: not cut, {roll.Left}"
-            : $"{roll.Name}, from its free end: {string.Join("; ", roll.Cuts.Select(cut => $"{cut.Piece} {cut.Length}, cut at {cut.At}"))}; left {roll.Left}",
-        roll.Before.Main)
+    private static CoverSection Cuts(StockRoll roll, string unit) => new(
+        $"{roll.Name}, {roll.Before.Main}: in this order from its free end",
+        [.. roll.Cuts.Select(cut => new CoverRow(cut.Piece, $"{cut.Length} {unit}") { Other = $"cut at {cut.At}" })])
     {
-        Other = roll.Before.Other,
+        ToTick = true,
+        Remark = $"Left: {roll.Left}.",
     };
 
     private static CoverRow ItemRow(StockItem item) => new(
