@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.FullSize;
 
@@ -16,16 +17,17 @@ internal static class DialPages
             return Paragraph.Of("The tube is too thick for a dial on this paper.", TextStyle.Body, measure, width);
         }
 
+        var stops = string.Join("; ", sheet.DialStops.Select(stop => $"{stop.Label}: {(stop.Bends.Contains(',', StringComparison.Ordinal) ? "bends" : "bend")} {stop.Bends}")) + ".";
         return
         [
             bar,
             .. HowTo.SelectMany(text => Paragraph.Step(text, measure, width)),
             Block.Space(2),
-            DialDrawing.Of(sheet, measure),
-            DialDrawing.Pointer(sheet, measure),
+            DialDrawing.Of(sheet, measure) with { Role = Role.Figure, Alternative = $"A dial of 360 degrees, clockwise as one looks along the tube from A towards B, with a stop at {stops}" },
+            DialDrawing.Pointer(sheet, measure) with { Role = Role.Figure, Alternative = "The pointer, to be fixed beside the dial." },
             Paragraph.Heading("Stops, all of them"),
             .. Paragraph.Of(
-                string.Join("; ", sheet.DialStops.Select(stop => $"{stop.Label}: {(stop.Bends.Contains(',', StringComparison.Ordinal) ? "bends" : "bend")} {stop.Bends}")) + ".",
+                stops,
                 TextStyle.Body with { Tabular = true },
                 measure,
                 width),

@@ -2,6 +2,7 @@ using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.FullSize;
 
@@ -53,13 +54,14 @@ internal static class GaugePages
             }
         }
 
+        var told = "Curves and wedges at full size: " + string.Join("; ", sheet.Gauges.Select(gauge => $"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}")) + ".";
         return
         [
             bar,
             .. HowTo(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)),
             .. tooLarge.SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)),
             Block.Space(3),
-            .. GaugeCell.Rows(cells, width).Select(row => row with { Repeated = bar }),
+            .. GaugeCell.Rows(cells, width).Select(row => row with { Repeated = bar, Role = Role.Figure, Alternative = told }),
         ];
     }
 

@@ -2,6 +2,7 @@ using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.FullSize;
 
@@ -23,7 +24,12 @@ internal static class StripPages
         }
 
         var tiles = StripTile.Spread(sheet.Strip, step, room, lastRoom);
-        var drawn = tiles.Select(tile => TileDrawing.Of(sheet, tile, measure, width)).ToList();
+        var told = DrawingWords.OfStrip(sheet);
+        var drawn = tiles.Select((tile, i) => TileDrawing.Of(sheet, tile, measure, width) with
+        {
+            Role = Role.Figure,
+            Alternative = FormattableString.Invariant($"Tile {i + 1} of {tiles.Count} at full size. {(i == 0 ? told : "The straight tube goes on.")}"),
+        }).ToList();
         return drawn.Exists(tile => tile.Height > height)
             ? Paragraph.Of("The straight tube does not fit on this paper at full size: the tube is too thick, or its marks are too many. Work from the table.", TextStyle.Body, measure, width)
             : [.. HowTo(sheet, tiles.Count).SelectMany(text => Paragraph.Step(text, measure, width)), Block.Space(1.5), .. drawn];
