@@ -67,6 +67,12 @@ internal static class PrintCommand
             }
 
             var sheets = solved.Sheets(wanted.Notation).ToList();
+            if (sheets.Count == 0)
+            {
+                surroundings.Error.WriteLine("bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
+                return ExitCodes.CannotBeMade;
+            }
+
             var written = wanted.Each
                 ? PrintEach(sheets, wanted, target, surroundings)
                 : Write(PrintedSheets.Of(wanted.Set(solved, sheets)), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
@@ -92,7 +98,7 @@ internal static class PrintCommand
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
     private static string? WhyNot(WantedPrint wanted, SolvedFile solved)
     {
-        if (wanted is { Cover: true, Sheets: false } && solved.Lines.Length == 1)
+        if (wanted is { Cover: true, Sheets: false } && solved.Lines.Length + solved.RoughLines.Length == 1)
         {
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }

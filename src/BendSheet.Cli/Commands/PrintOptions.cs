@@ -139,7 +139,7 @@ internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthN
     public PrintJob Set(SolvedFile solved, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
     {
         Title = solved.File.Project,
-        Cover = Cover && sheets.Count > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation, StockOf(solved)) : null,
+        Cover = Cover && sheets.Count + solved.RoughLines.Length > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation, StockOf(solved)) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };

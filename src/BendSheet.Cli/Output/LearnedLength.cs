@@ -38,7 +38,7 @@ internal static class LearnedLength
         yield return $"arc factor {LearnedTools.Factor(gain.ArcFactor)}{(gain.ArcFactorError is { } error ? $" ± {LearnedTools.Factor(error)} (standard error)" : string.Empty)}: a bend takes up {Percent(gain.ArcFactor)} than its arc by the radius";
         yield return gain.EffectiveRadius is { } effective
             ? $"effective radius {notation.Fine(effective)}: with arc factor 1, a tool of this radius would gain as much"
-            : "effective radius unknown: pieces measured `along` say nothing about it";
+            : "effective radius unknown: no radius gains as these pieces did, or all of them were measured `along`, which says nothing about it";
         foreach (var piece in gain.Pieces)
         {
             var taken = PieceConversion.TubeInBend(piece.Test.Piece!, piece.Test.Got, gain.Radius);

@@ -93,7 +93,7 @@ internal static class StockTubes
         }
 
         yield return $"Longest piece left: {notation.InBoth(plan.LongestLeft)}"
-            + (plan.LeftIsProven ? ", and no plan with so few rolls leaves a longer one." : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
+            + (plan.LeftIsProven ? ", and no plan with so few rolls of these lengths leaves a longer one." : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
     }
 
     private static string Counted(int count, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");

@@ -37,7 +37,11 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         var slid = ends.SelectMany(end => end.End.Fitting?.SlideOns.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
         var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
             .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
-        return InDrawer.Subtract([.. Needed.Joined(slid.Concat(clips)), .. stock.Tubes.SelectMany(tube => Tube(tube, notation)), .. more], have);
+
+        // Tube that is there is typed in `stock`, where its length counts: the drawer takes none of it off.
+        var hardware = Needed.Joined(slid.Concat(clips)).ToList();
+        var list = InDrawer.Subtract([.. hardware, .. more], have);
+        return list with { Items = list.Items.InsertRange(hardware.Count, stock.Tubes.SelectMany(tube => Tube(tube, notation))) };
     }
 
     private static string ClipSize(SolvedLine line, LengthNotation notation) =>
@@ -55,7 +59,13 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
             var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line).Select(cut => cut.Piece.Name);
-            yield return new("tube", $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from]);
+            yield return new("tube", $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from.DefaultIfEmpty("spare")]);
+        }
+
+        if (tube.Plan is { TooLong.IsEmpty: false } tooShort)
+        {
+            var longest = tooShort.TooLong.Max(piece => piece.Length);
+            yield return new("tube", $"{size}, at least {notation.WithUnit(longest)} in one piece", tooShort.TooLong.Length, [.. tooShort.TooLong.Select(piece => piece.Name)]);
         }
     }
 

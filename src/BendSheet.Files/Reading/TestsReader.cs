@@ -161,12 +161,22 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
         return radius is { } known && IsOnePiece(map, piece, turn, known) ? piece : null;
     }
 
+    /// <summary>Further from its arc by the radius than this a bend hardly takes up tube; more often the legs were measured in another way. Common practice, no source.</summary>
+    private const double UsualStretch = 0.15;
+
     /// <summary>The legs and the length can belong together: the bend took up about as much tube as its radius says.</summary>
     private bool IsOnePiece(TypedMap map, TestPiece piece, Angle turn, Length tool)
     {
         var (taken, byRadius) = (PieceConversion.TubeInBend(piece, turn, tool), turn.Radians * tool);
         if (Range.ArcFactor.Allows(taken / byRadius))
         {
+            if (Math.Abs((taken / byRadius) - 1) > UsualStretch)
+            {
+                context.Report(FileRules.OutOfRange.Warning(
+                    map.PositionOf("legs"),
+                    $"the bend of this piece took up {FindingFigures.Mm(taken)} of tube, and by the tool's radius it takes {FindingFigures.Mm(byRadius)}: hand-bent tube is nearer to that, so look at `measured`, the lengths and the tool's `radius`"));
+            }
+
             return true;
         }
 

@@ -77,7 +77,7 @@ public class LearnTests : AtTheTerminal
     [InlineData("{got: 90, length: 200, legs: [103, 103.5]}", "At the next test, read the tool's scale before you let go (`pull`), and the bend after (`got`).")]
     [InlineData("{pull: 93, got: 90}", "At the next test, measure the straight tube before (`length`) and both legs after (`legs`, `measured: outside`).")]
     [InlineData("{got: 90, length: 200, legs: [103, 103.5]}, {got: 90, length: 200, legs: [103, 104]}", "One more piece of 90°, as good as these, would bring the standard error to about 0.009.")]
-    [InlineData("{got: 90, length: 200, legs: [100.5, 100], measured: along}", "effective radius unknown: pieces measured `along` say nothing about it")]
+    [InlineData("{got: 90, length: 200, legs: [100.5, 100], measured: along}", "effective radius unknown: no radius gains as these pieces did, or all of them were measured `along`, which says nothing about it")]
     public async Task I_am_told_what_one_test_more_would_bring(string tests, string told) =>
         Assert.Contains(told, (await Run("learn", Typed(File($"    tests: [{tests}]")))).Output, StringComparison.Ordinal);
 

@@ -18,6 +18,26 @@ public class PrintOptionTests : AtTheTerminal
         Assert.Equal(["Cover", "front-left", "rear"], Outline("car.pdf"), StringComparer.Ordinal);
     }
 
+    [Theory]
+    [InlineData()]
+    [InlineData("--pages", "cover")]
+    [InlineData("--each")]
+    [InlineData("--line", "feed")]
+    public async Task Of_rough_lines_alone_there_is_no_sheet_and_I_am_told(params string[] options)
+    {
+        var ran = await Run(["print", Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines: {feed: {rough: 420}, return: {rough: 500}}\n"), .. options]);
+        Assert.Equal(1, ran.Code);
+        Assert.Contains("no sheet was printed", ran.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task One_measured_and_one_rough_line_have_a_cover()
+    {
+        var file = Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines: {feed: {rough: 420}, rear: [{straight: 500}]}\n");
+        Assert.Equal(0, (await Run("print", file, "--pages", "cover")).Code);
+        Assert.Contains("feed (no template yet)", Pages("car.pdf")[0], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task A_file_with_one_line_has_no_cover()
     {

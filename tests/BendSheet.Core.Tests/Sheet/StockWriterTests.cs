@@ -35,7 +35,7 @@ public class StockWriterTests
         Assert.Equal<StockCut>([new("2000.0", "2000.0", "rear"), new("2601.0", "600.0", "axle")], roll.Cuts);
         Assert.Equal("98.5 mm (3 7/8 in)", roll.Left);
         Assert.Equal("Fits what is there.", tube.Remarks[0]);
-        Assert.Equal("Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls leaves a longer one.", tube.Remarks[1]);
+        Assert.Equal("Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls of these lengths leaves a longer one.", tube.Remarks[1]);
     }
 
     [Fact]

@@ -91,12 +91,25 @@ public class TestsReaderTests
         {
             MeasuringHabit.Straight => "[3.5 in, 90]",
             MeasuringHabit.Along => "[4 in, 98]",
+            MeasuringHabit.Outside => "[4 in, 109.2]",
+            MeasuringHabit.Inside => "[4 in, 99.8]",
             _ => "[4 in, 104.4]",
         };
         var piece = Assert.Single(Tests($"tests: [{{got: 90, length: 20 cm, legs: {legs}{measured}}}]")).Piece!;
         Assert.Equal((habit, 200.0), (piece.Habit, piece.Length.Millimetres));
         Assert.Equal(4.7625, piece.OutsideDiameter!.Value.Millimetres, 1e-9);
         Assert.Equal(habit == MeasuringHabit.Straight ? 88.9 : 101.6, piece.FirstLeg.Millimetres, 1e-9);
+    }
+
+    [Fact]
+    public void Legs_measured_outside_and_typed_as_corner_are_a_warning()
+    {
+        // README's own piece, whose arc factor is 0.973, without its `measured: outside`: 0.76.
+        var file = Read(With("tests: [{got: 90, length: 200, legs: [106, 105.5]}]"));
+        var finding = Assert.Single(file.Findings);
+        Assert.Equal((Severity.Warning, "out-of-range"), (finding.Severity, finding.Rule.Name));
+        Assert.Contains("look at `measured`", finding.Message, StringComparison.Ordinal);
+        Assert.Empty(Read(With("tests: [{got: 90, length: 200, legs: [106, 105.5], measured: outside}]")).Findings);
     }
 
     [Theory]

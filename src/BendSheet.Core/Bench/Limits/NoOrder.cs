@@ -102,7 +102,7 @@ public static class NoOrder
                 return Rule.Error(
                     layout.Bends[i].Bend.TurnAt,
                     $"bend {i + 1} finds no room in any order that works outwards from one bend: it has {FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and {FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
-                    + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and {FindingFigures.UpMm(Swept(task, i))} on the side that is swept: move the bends apart, or use a tool that needs less");
+                    + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and {FindingFigures.UpMm(Swept(task, i))} on the side that is swept, for its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
             }
         }
 
