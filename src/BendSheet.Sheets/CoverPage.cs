@@ -37,7 +37,14 @@ internal static class CoverPage
 
     private static IEnumerable<Block> Section(CoverSection section, TextMeasure measure, double width)
     {
-        yield return Paragraph.Heading(measure.Printable(section.Heading));
+        // A tube's material may be any length of words.
+        var heading = measure.Wrap(section.Heading, TextStyle.Heading, width);
+        yield return Paragraph.Heading(heading[0]);
+        foreach (var line in heading.Skip(1).SelectMany(text => Paragraph.Of(text, TextStyle.Heading, measure, width)))
+        {
+            yield return line with { KeepWithNext = true };
+        }
+
         foreach (var block in CoverRows.Of(section, measure, width))
         {
             yield return block;

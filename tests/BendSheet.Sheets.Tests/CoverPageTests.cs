@@ -10,7 +10,7 @@ public class CoverPageTests
 
     private static readonly string LongWord = new('W', 100);
 
-    private static readonly CoverSection ToBuy = new("To buy", [new("tube, on a roll", "5 m") { Other = "16 ft 5 in" }, new(string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "10")])
+    private static readonly CoverSection ToBuy = new("To buy, of " + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)), [new("tube, on a roll", "5 m") { Other = "16 ft 5 in" }, new(string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "10")])
     {
         ToTick = true,
         Remark = "Of the right size.",
