@@ -143,9 +143,6 @@ internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? 
     /// <summary>A box to tick with a marker; its foot on the baseline.</summary>
     public void TickBox(double x, double baseline, double size) => Box(x, baseline - size + 0.4, size, size, Medium);
 
-    /// <summary>Whatever is drawn stays inside a rectangle.</summary>
-    public void Clipped(double x, double y, double clipWidth, double height, Action draw) => ink.Clipped(At(x, y), clipWidth, height, draw);
-
     private PagePoint At(double x, double y) => new(left + x, y);
 }
 

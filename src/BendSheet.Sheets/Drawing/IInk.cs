@@ -41,9 +41,6 @@ internal interface IInk
     /// <summary>A white rectangle with half circles for its shorter sides and an outline; a circle where it is as high as wide.</summary>
     void Pill(PagePoint middle, double halfWidth, double radius, double pen);
 
-    /// <summary>Whatever is drawn stays inside a rectangle.</summary>
-    void Clipped(PagePoint corner, double width, double height, Action draw);
-
     /// <summary>Whatever is drawn has left and right exchanged: x becomes <paramref name="sum"/> less x.</summary>
     void Mirrored(double sum, Action draw);
 }

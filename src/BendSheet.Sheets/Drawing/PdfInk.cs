@@ -77,14 +77,6 @@ internal sealed class PdfInk(XGraphics page, ReadingOrder? reading) : IInk
         }
     }
 
-    public void Clipped(PagePoint corner, double width, double height, Action draw)
-    {
-        var state = page.Save();
-        page.IntersectClip(new XRect(corner.X, corner.Y, width, height));
-        draw();
-        page.Restore(state);
-    }
-
     public void Mirrored(double sum, Action draw)
     {
         var state = page.Save();

@@ -8,7 +8,6 @@ namespace BendSheet.Sheets.Drawing;
 internal sealed class SvgInk(TextMeasure measure) : IInk
 {
     private readonly StringBuilder _body = new();
-    private int _clips;
 
     /// <summary>What was drawn so far: elements of SVG, one a line.</summary>
     public string Elements => _body.ToString();
@@ -51,15 +50,6 @@ internal sealed class SvgInk(TextMeasure measure) : IInk
     {
         var half = Math.Max(halfWidth, radius);
         Add($"""<rect x="{middle.X - half:0.###}" y="{middle.Y - radius:0.###}" width="{2 * half:0.###}" height="{2 * radius:0.###}" rx="{radius:0.###}" fill="white" stroke="black" stroke-width="{pen:0.###}"/>""");
-    }
-
-    public void Clipped(PagePoint corner, double width, double height, Action draw)
-    {
-        var name = string.Create(CultureInfo.InvariantCulture, $"clip{++_clips}");
-        Add($"""<clipPath id="{name}"><rect x="{corner.X:0.###}" y="{corner.Y:0.###}" width="{Math.Max(width, 0):0.###}" height="{height:0.###}"/></clipPath>""");
-        Add($"""<g clip-path="url(#{name})">""");
-        draw();
-        Add($"</g>");
     }
 
     public void Black(PagePoint corner, double width, double height) =>

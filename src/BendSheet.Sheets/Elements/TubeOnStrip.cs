@@ -29,7 +29,7 @@ internal static class TubeOnStrip
         canvas.Text(part.HasB ? "B" : "→", TextStyle.Heading, b + StripPart.EndRoom - 1.5, baseline, Align.Right);
         foreach (var bend in strip.Bends.Where(bend => bend.End > part.From && bend.Start < part.To))
         {
-            Hatch(canvas, Math.Max(a, part.At(bend.Start)), Math.Min(b, part.At(bend.End)), top);
+            Hatching.Draw(canvas, Math.Max(a, part.At(bend.Start)), Math.Min(b, part.At(bend.End)), top, Height, HatchPitch);
         }
 
         canvas.Box(a, top, b - a, Height);
@@ -110,14 +110,5 @@ internal static class TubeOnStrip
         canvas.Blank(x - 0.5, top - 0.3, 1, Height + 0.6);
         canvas.Line(x - 0.9, top + Height + 0.8, x + 0.3, top - 0.8, Canvas.Thin);
         canvas.Line(x - 0.3, top + Height + 0.8, x + 0.9, top - 0.8, Canvas.Thin);
-    }
-
-    private static void Hatch(Canvas canvas, double from, double to, double top)
-    {
-        for (var x = from - Height + HatchPitch; x < to; x += HatchPitch)
-        {
-            var (left, right) = (Math.Max(x, from), Math.Min(x + Height, to));
-            canvas.Line(left, top + Height - (left - x), right, top + Height - (right - x), Canvas.Thin);
-        }
     }
 }

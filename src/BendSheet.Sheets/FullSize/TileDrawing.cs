@@ -8,6 +8,8 @@ namespace BendSheet.Sheets.FullSize;
 /// <summary>One tile: the tube at its real diameter between two joints, marks across it, and all that lies on the tube named below.</summary>
 internal static class TileDrawing
 {
+    private const double HatchPitch = 1.6;
+
     /// <summary>Left of the tile's start: cut away at a joint, the letter A at the end.</summary>
     public const double LeftRoom = 6;
 
@@ -158,7 +160,7 @@ internal static class TileDrawing
             var (from, to) = (Math.Max(at(bend.Start), 0), Math.Min(at(bend.End), end));
             if (from < to)
             {
-                Hatching.Draw(canvas, from, to, top, bottom - top);
+                Hatching.Draw(canvas, from, to, top, bottom - top, HatchPitch);
                 Edge(at(bend.Start));
                 Edge(at(bend.End));
             }
