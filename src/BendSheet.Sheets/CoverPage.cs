@@ -27,7 +27,7 @@ internal static class CoverPage
     private static IEnumerable<Block> Head(CoverContent cover, TextMeasure measure, double width)
     {
         var project = cover.Project.Length > 0 ? cover.Project : "Bend sheets";
-        var style = measure.Fitting(measure.Printable(project), TextStyle.Title, width);
+        var style = TextStyle.Title.Fitting(measure.Printable(project), width);
         return
         [
             .. Paragraph.Of(project, style, measure, width).Select(line => line with { Role = Role.Title }),

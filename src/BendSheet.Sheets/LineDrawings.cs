@@ -26,7 +26,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
     /// <summary>Draws a line.</summary>
     public static LineDrawings Of(SheetContent sheet)
     {
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
         var line = measure.Printable(sheet.Line);
         var strip = StripDrawing.Of(sheet, measure, Width).Skip(1).ToList();
         var drawings = new List<LineDrawing>
@@ -46,7 +46,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
 
         LineDrawing Drawn(string name, string words, double height, Action<Canvas, double> draw)
         {
-            var ink = new SvgInk(measure);
+            var ink = new SvgInk();
             draw(new Canvas(ink, Border, Width), Border);
             return new(name, SvgFile.Of(
                 $"{line}: {name}",

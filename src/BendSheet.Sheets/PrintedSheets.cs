@@ -4,8 +4,6 @@ using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Pdf;
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
 
 namespace BendSheet.Sheets;
 
@@ -32,28 +30,13 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     public static PrintedSheets Of(PrintJob job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        using var document = new PdfDocument();
-        using var measure = new TextMeasure();
-        var reading = new ReadingOrder(document);
-        var size = job.Paper == Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
-        var (width, height) = TypeArea(size);
-        IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) => pages.Select(blocks => new FullSizePage(size, null, blocks));
-        var press = new Press(document, measure, job.Mirrored, reading);
-        if (job.Cover is { } cover)
-        {
-            press.Print([.. Upright(CoverPage.Pages(cover, measure, width, height))], "Cover", new(string.Empty, cover.Project));
-        }
-
-        foreach (var line in job.Lines)
-        {
-            press.Print(
-                [.. Upright(LineSheet.Pages(line, measure, width, height)), .. FullSizePage.Of(line, job.FullSize, size, measure)],
-                line.Line,
-                new($"sheet {line.Fingerprint}", line.Line));
-        }
-
-        var pages = document.PageCount;
-        return new(FinishedPdf.Of(document, job.Title.Length > 0 ? job.Title : "Bend sheets", reading.Tree), job.Lines.Length, pages, [.. measure.Missing]);
+        var press = new Press(job);
+        var parts = Enumerable.Range(job.Cover is null ? 0 : -1, job.Lines.Length + (job.Cover is null ? 0 : 1)).Select(i => i < 0 ? press.Cover(job.Cover!) : press.Line(job.Lines[i])).ToList();
+        return new(
+            BoundParts.Of(parts, job.Title.Length > 0 ? job.Title : "Bend sheets"),
+            job.Lines.Length,
+            parts.Sum(part => part.Pages.Length),
+            [.. parts.SelectMany(part => part.Missing).Distinct(StringComparer.Ordinal)]);
     }
 
     /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
@@ -64,59 +47,58 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     /// <summary>What the foot of a part says beside the number of the page.</summary>
     private sealed record Foot(string Left, string Middle);
 
-    /// <summary>Puts blocks on pages.</summary>
-    private sealed record Press(PdfDocument Document, TextMeasure Measure, bool Mirrored, ReadingOrder Reading)
+    /// <summary>Draws parts, each for itself.</summary>
+    private sealed record Press(PrintJob Job)
     {
-        public void Print(IReadOnlyList<FullSizePage> pages, string entry, Foot foot)
-        {
-            Reading.BeginPart();
-            PdfOutline? outline = null;
-            for (var i = 0; i < pages.Count; i++)
-            {
-                var page = pages[i];
-                using var graphics = NewPage(page.Size);
-                outline ??= Document.Outlines.Add(Measure.Printable(entry), Document.Pages[Document.PageCount - 1]);
-                if (page.Begins is { } part)
-                {
-                    outline.Outlines.Add(part, Document.Pages[Document.PageCount - 1]);
-                }
+        private PaperSize Paper { get; } = Job.Paper == BendSheet.Core.Sheet.Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
 
-                var canvas = new Canvas(graphics, Margin, TypeArea(page.Size).Width, Reading);
+        public DrawnPart Cover(CoverContent cover)
+        {
+            var measure = new TextMeasure();
+            var (width, height) = TypeArea(Paper);
+            return Drawn(Upright(CoverPage.Pages(cover, measure, width, height)), "Cover", new(string.Empty, cover.Project), measure);
+        }
+
+        public DrawnPart Line(SheetContent line)
+        {
+            var measure = new TextMeasure();
+            var (width, height) = TypeArea(Paper);
+            var pages = Upright(LineSheet.Pages(line, measure, width, height)).Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
+            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure);
+        }
+
+        private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>
+            pages.Select(blocks => new FullSizePage(Paper, null, blocks));
+
+        private DrawnPart Drawn(IEnumerable<FullSizePage> laidOut, string entry, Foot foot, TextMeasure measure)
+        {
+            var pages = laidOut.ToList();
+            return DrawnPart.Of(entry, pages.Select((page, i) => (page.Size, page.Begins, Draw(page, i + 1))), measure, Job.Mirrored);
+
+            Action<IInk, ReadingOrder> Draw(FullSizePage page, int number) => (ink, reading) =>
+            {
+                var canvas = new Canvas(ink, Margin, TypeArea(page.Size).Width, reading);
                 foreach (var (block, top) in page.Blocks)
                 {
                     block.DrawOn(canvas, Margin + top);
                 }
 
-                var number = FormattableString.Invariant($"page {i + 1} of {pages.Count}");
-                canvas.Decoration(() => DrawFoot(canvas, foot, number, page.Size.HeightMm - Margin));
-                Reading.EndPage();
-            }
+                canvas.Decoration(() =>
+                    DrawFoot(canvas, foot, FormattableString.Invariant($"page {number} of {pages.Count}"), page.Size.HeightMm - Margin, measure));
+            };
         }
 
-        private XGraphics NewPage(PaperSize size)
-        {
-            var graphics = size.AddPage(Document);
-            if (Mirrored)
-            {
-                graphics.TranslateTransform(size.WidthMm, 0);
-                graphics.ScaleTransform(-1, 1);
-            }
-
-            Reading.BeginPage(graphics, Document.Pages[Document.PageCount - 1], size, Mirrored);
-            return graphics;
-        }
-
-        private void DrawFoot(Canvas canvas, Foot foot, string number, double baseline)
+        private void DrawFoot(Canvas canvas, Foot foot, string number, double baseline, TextMeasure measure)
         {
             var style = TextStyle.Small;
-            var left = Measure.Width(foot.Left, style) + 4;
-            var beside = Mirrored ? left + Measure.Width(MirroredWords, style) + 4 : left;
-            var room = canvas.Width - (2 * Math.Max(beside, Measure.Width(number, style) + 4));
+            var left = style.Width(foot.Left) + 4;
+            var beside = Job.Mirrored ? left + style.Width(MirroredWords) + 4 : left;
+            var room = canvas.Width - (2 * Math.Max(beside, style.Width(number) + 4));
             canvas.Line(0, baseline - 4, canvas.Width, baseline - 4, Canvas.Thin);
             canvas.Text(foot.Left, style, 0, baseline);
-            canvas.Text(Measure.Wrap(foot.Middle, style, room)[0], style, canvas.Width / 2, baseline, Align.Centre);
+            canvas.Text(measure.Wrap(foot.Middle, style, room)[0], style, canvas.Width / 2, baseline, Align.Centre);
             canvas.Text(number, style, canvas.Width, baseline, Align.Right);
-            if (Mirrored)
+            if (Job.Mirrored)
             {
                 // For whoever holds the paper; on the board it is the only thing that cannot be read.
                 canvas.Mirrored(readable => readable.Text(MirroredWords, style, canvas.Width - left, baseline, Align.Right));

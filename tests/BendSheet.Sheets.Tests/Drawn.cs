@@ -1,3 +1,4 @@
+using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Fonts;
 using BendSheet.Sheets.Pdf;
 using PdfSharp.Drawing;
@@ -20,6 +21,10 @@ internal static class Drawn
         draw(graphics);
         return document;
     }
+
+    /// <summary>A file of one page of A4 with whatever <paramref name="draw"/> puts on its canvas.</summary>
+    public static byte[] OnCanvas(double left, double width, Action<Canvas> draw) => BoundParts.Of(
+        [DrawnPart.Of("Test", [(PaperSize.A4, null, (ink, reading) => draw(new Canvas(ink, left, width, reading)))], new TextMeasure())], "Test").ToArray();
 
     public static byte[] File(Action<XGraphics> draw) => FinishedPdf.Of(Document(draw), "Test");
 

@@ -62,11 +62,11 @@ public class LineDrawingsTests
     public void What_is_drawn_in_an_svg_is_what_is_drawn_on_a_page(int bends)
     {
         var sheet = Printed.Contents(Printed.ManyBends(bends))[0];
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
         var blocks = StripDrawing.Of(sheet, measure, 190).ToList();
-        var ink = new SvgInk(measure);
+        var ink = new SvgInk();
         Draw(new Canvas(ink, 10, 190));
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Drawn.File(graphics => Draw(new Canvas(graphics, 10, 190))));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Drawn.OnCanvas(10, 190, Draw));
         var page = pdf.GetPage(1);
         var onPage = page.Paths.Where(path => path.IsStroked).SelectMany(path => path).SelectMany(path => path.Commands).OfType<PdfSubpath.Line>()
             .Select(line => (line.From.X / Drawn.PointsPerMm, (page.Height - line.From.Y) / Drawn.PointsPerMm)).ToList();

@@ -1,5 +1,4 @@
 using BendSheet.Sheets.Pdf;
-using PdfSharp.Drawing;
 
 namespace BendSheet.Sheets.Drawing;
 
@@ -35,12 +34,6 @@ internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? 
     /// <summary>A line that must survive a bad copy.</summary>
     public const double Thick = 0.6;
 
-    /// <summary>A page of a PDF.</summary>
-    public Canvas(XGraphics graphics, double left, double width, ReadingOrder? reading = null)
-        : this(new PdfInk(graphics, reading), left, width, reading)
-    {
-    }
-
     /// <summary>Of the type area.</summary>
     public double Width => width;
 
@@ -56,7 +49,7 @@ internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? 
     /// <param name="alternative">Of a figure: what somebody needs to know who does not see it.</param>
     /// <param name="box">Of a figure, in the type area.</param>
     /// <param name="continues">Goes on with the paragraph or step before.</param>
-    public void As(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
+    public void As(Role role, Action draw, string? alternative = null, PageBox box = default, bool continues = false)
     {
         if (reading is null)
         {
@@ -64,8 +57,7 @@ internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? 
             return;
         }
 
-        box.Offset(left, 0);
-        reading.Draw(role, draw, alternative, box, continues);
+        reading.Draw(role, draw, alternative, box with { Left = left + box.Left }, continues);
     }
 
     /// <summary>Guides the eye, or the pen, and is not read out.</summary>
@@ -145,6 +137,9 @@ internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? 
 
     private PagePoint At(double x, double y) => new(left + x, y);
 }
+
+/// <summary>A rectangle of the type area or the page, in millimetres, y downwards.</summary>
+internal readonly record struct PageBox(double Left, double Top, double Width, double Height);
 
 /// <summary>A point of the type area, in millimetres, y downwards.</summary>
 internal readonly record struct PagePoint(double X, double Y)

@@ -4,8 +4,7 @@ using System.Text;
 namespace BendSheet.Sheets.Drawing;
 
 /// <summary>Draws as the elements of an SVG whose user unit is the millimetre. Figures have three decimals, as in a PDF.</summary>
-/// <param name="measure">Of texts, so that they keep their width where the typeface is not at hand.</param>
-internal sealed class SvgInk(TextMeasure measure) : IInk
+internal sealed class SvgInk : IInk
 {
     private readonly StringBuilder _body = new();
 
@@ -22,7 +21,7 @@ internal sealed class SvgInk(TextMeasure measure) : IInk
         };
         var weight = style.Bold ? " font-weight=\"600\"" : string.Empty;
         var digits = style.Tabular ? " font-variant-numeric=\"tabular-nums\"" : string.Empty;
-        Add($"""<text x="{at.X:0.###}" y="{at.Y:0.###}" font-size="{style.Size:0.###}"{weight}{digits}{anchor} textLength="{measure.Width(printable, style):0.###}" lengthAdjust="spacingAndGlyphs">{Escaped(printable)}</text>""");
+        Add($"""<text x="{at.X:0.###}" y="{at.Y:0.###}" font-size="{style.Size:0.###}"{weight}{digits}{anchor} textLength="{style.Width(printable):0.###}" lengthAdjust="spacingAndGlyphs">{Escaped(printable)}</text>""");
     }
 
     public void Line(ReadOnlySpan<PagePoint> points, Pen pen)

@@ -1,3 +1,5 @@
+using BendSheet.Sheets.Fonts;
+
 namespace BendSheet.Sheets.Drawing;
 
 /// <summary>Every text style of the sheet, in one place. Nothing is smaller than 8 pt: it is read at arm's length.</summary>
@@ -35,6 +37,9 @@ internal sealed record TextStyle(double Points, bool Bold = false, bool Tabular 
     /// <summary>What stands small beside something else.</summary>
     public static TextStyle Small { get; } = new(SmallestPoints, Tabular: true);
 
+    /// <summary>What it is set in.</summary>
+    public Face Face => Face.Of(Bold, Tabular);
+
     /// <summary>Size in millimetres.</summary>
     public double Size => Points * MillimetresPerPoint;
 
@@ -46,6 +51,16 @@ internal sealed record TextStyle(double Points, bool Bold = false, bool Tabular 
 
     /// <summary>Height of a capital letter, in millimetres (Inter: 2048 of 2816 units).</summary>
     public double CapHeight => Size * 0.727;
+
+    /// <summary>Width of a text on one line, in millimetres.</summary>
+    public double Width(string printable) => Size * Face.Width(printable) / Face.UnitsPerEm;
+
+    /// <summary>The same style, or smaller, down to the smallest legible one, so that a text fits into a width.</summary>
+    public TextStyle Fitting(string printable, double width)
+    {
+        var wanted = Width(printable);
+        return wanted <= width ? this : At(Points * width / wanted);
+    }
 
     /// <summary>The same style, smaller.</summary>
     public TextStyle At(double points) => this with { Points = Math.Max(points, SmallestPoints) };

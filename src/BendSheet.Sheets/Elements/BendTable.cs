@@ -107,7 +107,7 @@ internal static class BendTable
         ]);
         columns = columns.ConvertAll(column => column with
         {
-            Width = Math.Max(column.Width, sheet.Rows.Max(row => measure.Width(column.Text(row), TextStyle.Small)) + (2 * Padding)),
+            Width = Math.Max(column.Width, sheet.Rows.Max(row => TextStyle.Small.Width(column.Text(row))) + (2 * Padding)),
         });
         var left = width - columns.Sum(column => column.Width);
         if (sheet.Rows.All(row => row.Remark.Length == 0))
@@ -193,11 +193,11 @@ internal static class BendTable
                 canvas.Text(text, TextStyle.Mark, x + (column.Width / 2), middle + (TextStyle.Mark.CapHeight / 2), Align.Centre);
                 break;
             case Kind.Mark:
-                canvas.Text(text, measure.Fitting(text, TextStyle.Mark, column.Width - (2 * Padding)), right, middle + 0.4, Align.Right);
+                canvas.Text(text, TextStyle.Mark.Fitting(text, column.Width - (2 * Padding)), right, middle + 0.4, Align.Right);
                 canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.6, Align.Right);
                 break;
             case Kind.Figure:
-                var figure = measure.Fitting(text, TextStyle.Cell, column.Width - (2 * Padding));
+                var figure = TextStyle.Cell.Fitting(text, column.Width - (2 * Padding));
                 canvas.Text(text, figure, right, middle + (figure.CapHeight / 2), Align.Right);
                 break;
             case Kind.Note:

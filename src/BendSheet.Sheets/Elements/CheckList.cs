@@ -22,7 +22,7 @@ internal static class CheckList
     {
         var (heading, checks) = Words(sheet);
         yield return Paragraph.Heading(heading);
-        var widths = checks.ConvertAll(text => measure.Width(text, Style) + LeastLine + (2 * Gap));
+        var widths = checks.ConvertAll(text => Style.Width(text) + LeastLine + (2 * Gap));
         var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
         foreach (var row in checks.Zip(widths).Chunk(perRow))
         {

@@ -20,7 +20,7 @@ internal static class CoverRows
     /// <summary>The rows, a block for each line of a row's text; its figure stands beside the first.</summary>
     public static IEnumerable<Block> Of(CoverSection section, TextMeasure measure, double width)
     {
-        var other = section.Rows.Max(row => row.Other.Length == 0 ? 0 : measure.Width(row.Other, TextStyle.Small) + Gap);
+        var other = section.Rows.Max(row => row.Other.Length == 0 ? 0 : TextStyle.Small.Width(row.Other) + Gap);
         return section.Rows.SelectMany(row => Of(row, section.ToTick, other, measure, width));
     }
 
@@ -28,8 +28,8 @@ internal static class CoverRows
     {
         var indent = toTick ? SignWidth : 0;
         var figure = measure.Printable(row.HowMuch);
-        var figureStyle = measure.Fitting(figure, Style with { Bold = true }, width * MostOfWidth);
-        var lines = measure.Wrap(row.What, Style, width - indent - measure.Width(figure, figureStyle) - otherWidth - Gap);
+        var figureStyle = (Style with { Bold = true }).Fitting(figure, width * MostOfWidth);
+        var lines = measure.Wrap(row.What, Style, width - indent - figureStyle.Width(figure) - otherWidth - Gap);
         for (var i = 0; i < lines.Count; i++)
         {
             var (first, line) = (i == 0, lines[i]);

@@ -92,7 +92,7 @@ internal static class CoverTable
                     return;
                 }
 
-                var cut = measure.Fitting(line.CutLength.Main, Name, CutWidth - (2 * Padding));
+                var cut = Name.Fitting(line.CutLength.Main, CutWidth - (2 * Padding));
                 canvas.As(Role.Cell, () =>
                 {
                     canvas.Text(line.CutLength.Main, cut, edges[4] - Padding, top + Padding + cut.Ascent, Align.Right);

@@ -34,7 +34,7 @@ internal static class StripDrawing
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
         var bends = sheet.Strip.Bends.OrderBy(bend => bend.Mark.Millimetres).ToList();
-        var pitch = LabelGap + bends.Select(bend => Math.Max(measure.Width(bend.Label, MarkStyle), measure.Width(bend.Rotation, TextStyle.Small)))
+        var pitch = LabelGap + bends.Select(bend => Math.Max(MarkStyle.Width(bend.Label), TextStyle.Small.Width(bend.Rotation)))
             .DefaultIfEmpty(0).Max();
         yield return Paragraph.Heading(Heading(sheet));
         foreach (var part in StripPart.Of(sheet.Strip, bends, Math.Max(1, (int)(width / pitch)), width))
@@ -106,7 +106,7 @@ internal static class StripDrawing
         Math.Min(MostRise, marks.Zip(labels, (mark, label) => Rise * Math.Abs(mark - label)).DefaultIfEmpty(0).Max());
 
     private static double Widest(IReadOnlyList<string> lines, TextMeasure measure) =>
-        lines.Select(line => measure.Width(line, TextStyle.Small) + LabelGap).DefaultIfEmpty(0).Max();
+        lines.Select(line => TextStyle.Small.Width(line) + LabelGap).DefaultIfEmpty(0).Max();
 
     private static IReadOnlyList<string> EndLines(IEnumerable<string> hardware, bool flared, TextMeasure measure, double width)
     {

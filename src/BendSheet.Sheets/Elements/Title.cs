@@ -16,7 +16,7 @@ internal static class Title
     {
         var textWidth = width - CutWidth - 5;
         var name = measure.Printable(sheet.Line);
-        var nameStyle = measure.Fitting(name, TextStyle.Title, textWidth);
+        var nameStyle = TextStyle.Title.Fitting(name, textWidth);
         var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0)).ToList();
         foreach (var text in new[]
         {
@@ -41,7 +41,7 @@ internal static class Title
             beside++;
         }
 
-        var cutStyle = measure.Fitting(sheet.CutLength.Main, TextStyle.CutLength, CutWidth - 6);
+        var cutStyle = TextStyle.CutLength.Fitting(sheet.CutLength.Main, CutWidth - 6);
         yield return new(Math.Max(height, CutHeight) + 1, (canvas, top) =>
         {
             var y = top;
@@ -66,8 +66,8 @@ internal static class Title
     public static Block Continued(SheetContent sheet, TextMeasure measure, double width)
     {
         var text = measure.Printable($"{sheet.Line}, continued – cut length {sheet.CutLength.Main}");
-        var lines = measure.Wrap(text, measure.Fitting(text, TextStyle.Heading, width), width);
-        var style = measure.Fitting(text, TextStyle.Heading, width);
+        var lines = measure.Wrap(text, TextStyle.Heading.Fitting(text, width), width);
+        var style = TextStyle.Heading.Fitting(text, width);
         return new((lines.Count * style.LineHeight) + 3, (canvas, top) =>
         {
             for (var i = 0; i < lines.Count; i++)

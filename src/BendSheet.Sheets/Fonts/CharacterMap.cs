@@ -72,25 +72,29 @@ internal sealed class CharacterMap
     private (ushort? Delta, int? Entry) Find(char character)
     {
         var startCodes = _endCodes + _segmentBytes + 2;
-        for (var segment = 0; segment < _segmentBytes; segment += 2)
+        var segment = FirstSegmentUpTo(character);
+        var start = segment < _segmentBytes ? TrueType.UInt16(_font, startCodes + segment) : char.MaxValue + 1;
+        if (start > character)
         {
-            if (TrueType.UInt16(_font, _endCodes + segment) < character)
-            {
-                continue;
-            }
-
-            var start = TrueType.UInt16(_font, startCodes + segment);
-            if (start > character)
-            {
-                break;
-            }
-
-            var delta = TrueType.UInt16(_font, startCodes + _segmentBytes + segment);
-            var rangeOffset = startCodes + (2 * _segmentBytes) + segment;
-            var range = TrueType.UInt16(_font, rangeOffset);
-            return (delta, range == 0 ? null : rangeOffset + range + (2 * (character - start)));
+            return (null, null);
         }
 
-        return (null, null);
+        var delta = TrueType.UInt16(_font, startCodes + _segmentBytes + segment);
+        var rangeOffset = startCodes + (2 * _segmentBytes) + segment;
+        var range = TrueType.UInt16(_font, rangeOffset);
+        return (delta, range == 0 ? null : rangeOffset + range + (2 * (character - start)));
+    }
+
+    /// <summary>The place of the first segment that does not end before the character; they lie in order.</summary>
+    private int FirstSegmentUpTo(char character)
+    {
+        var (low, high) = (0, _segmentBytes / 2);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = TrueType.UInt16(_font, _endCodes + (2 * middle)) < character ? (middle + 1, high) : (low, middle);
+        }
+
+        return 2 * low;
     }
 }

@@ -1,32 +1,19 @@
+using System.Globalization;
 using PdfSharp.Fonts;
 
 namespace BendSheet.Sheets.Fonts;
 
-/// <summary>Gives PDFsharp the faces of the two families, each read when it is first asked for. Holds no state.</summary>
+/// <summary>Gives PDFsharp the faces of the two families, under their numbers. Holds no state.</summary>
 internal sealed class InterFontResolver : IFontResolver
 {
-    private const string TabularSuffix = "-Tabular";
-
-    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic)
+    public FontResolverInfo? ResolveTypeface(string familyName, bool isBold, bool isItalic) => familyName switch
     {
-        var face = isBold ? InterFace.SemiBold : InterFace.Regular;
-        return familyName switch
-        {
-            Typeface.InterFamily => new FontResolverInfo(face),
-            Typeface.InterTabularFamily => new FontResolverInfo(face + TabularSuffix),
-            _ => null,
-        };
-    }
+        Typeface.InterFamily => Info(Face.Of(isBold, tabular: false)),
+        Typeface.InterTabularFamily => Info(Face.Of(isBold, tabular: true)),
+        _ => null,
+    };
 
-    public byte[] GetFont(string faceName)
-    {
-        if (!faceName.EndsWith(TabularSuffix, StringComparison.Ordinal))
-        {
-            return InterFace.Read(faceName);
-        }
+    public byte[] GetFont(string faceName) => Face.At(int.Parse(faceName, CultureInfo.InvariantCulture)).File;
 
-        var font = InterFace.Read(faceName[..^TabularSuffix.Length]);
-        TabularDigits.ApplyTo(font);
-        return font;
-    }
+    private static FontResolverInfo Info(Face face) => new(face.Number.ToString(CultureInfo.InvariantCulture));
 }

@@ -12,9 +12,6 @@ public sealed class PrintableText
 {
     private const char StandIn = '□';
 
-    // Regular and SemiBold have the same characters, and so have the tabular faces.
-    private static readonly Lazy<CharacterMap> Glyphs = new(() => new CharacterMap(InterFace.Read(InterFace.Regular)));
-
     private PrintableText(string text, ImmutableArray<string> replaced)
     {
         Text = text;
@@ -76,7 +73,7 @@ public sealed class PrintableText
         }
     }
 
-    /// <summary>What a character prints as; null when there is no glyph for it.</summary>
+    /// <summary>What a character prints as; null when there is no glyph for it. All four faces have the same characters.</summary>
     private static string? Printed(char character) => LookAlike.Of(character) ?? char.GetUnicodeCategory(character) switch
     {
         _ when character is '\t' or '\n' or '\r' or '\v' or '\f' or '\u0085' => " ",
@@ -84,7 +81,7 @@ public sealed class PrintableText
         UnicodeCategory.Format => "", // joiners, direction marks, soft hyphens
         _ when character is >= '\uFE00' and <= '\uFE0F' => "", // variation selectors
         UnicodeCategory.Control or UnicodeCategory.Surrogate or UnicodeCategory.PrivateUse => null,
-        _ when Glyphs.Value[character] != 0 => character.ToString(),
+        _ when Face.At(0).Glyph(character) != 0 => character.ToString(),
         UnicodeCategory.SpaceSeparator => " ",
         _ => null,
     };

@@ -11,8 +11,8 @@ internal static class TabularDigits
 {
     private const char FirstTabularDigit = '\uE071';
 
-    /// <summary>Changes the font in place; it gets another name too, because PDFsharp keeps faces apart by it.</summary>
-    public static void ApplyTo(byte[] font)
+    /// <summary>The font, changed in place; it gets another name too, because PDFsharp keeps faces apart by it.</summary>
+    public static byte[] In(byte[] font)
     {
         var map = new CharacterMap(font);
         var width = AdvanceWidth(font, map[FirstTabularDigit]);
@@ -24,6 +24,7 @@ internal static class TabularDigits
         }
 
         Rename(font);
+        return font;
     }
 
     /// <summary>The place of a glyph's width in the <c>hmtx</c> table; Inter has an entry for every glyph.</summary>

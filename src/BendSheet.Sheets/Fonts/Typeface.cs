@@ -38,6 +38,13 @@ public sealed class Typeface
     /// <param name="bold">Semi-bold, to be exact.</param>
     public XFont Font(double size, bool bold = false) => _fonts.GetOrAdd((size, bold), Make, _family);
 
+    /// <summary>A face in some size, to be embedded.</summary>
+    internal static XFont Font(Face face)
+    {
+        const int AnySize = 10;
+        return (face.Tabular ? InterTabular : Inter).Font(AnySize, face.Bold);
+    }
+
     private static XFont Make((double Size, bool Bold) key, string family) =>
         new(family, key.Size, key.Bold ? XFontStyleEx.Bold : XFontStyleEx.Regular, new XPdfFontOptions(PdfFontEncoding.Unicode));
 }

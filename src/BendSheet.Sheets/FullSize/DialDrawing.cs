@@ -102,7 +102,7 @@ internal static class DialDrawing
             return;
         }
 
-        var half = lines.Max(line => measure.Width(line, TextStyle.Small)) / 2;
+        var half = lines.Max(line => TextStyle.Small.Width(line)) / 2;
         taken.Add(new(centre.X - half, top, centre.X + half, bottom));
         for (var i = 0; i < lines.Length; i++)
         {
@@ -117,7 +117,7 @@ internal static class DialDrawing
         foreach (var stop in stops)
         {
             var text = Shown(stop.Bends);
-            var box = Free(centre, hole, stop.Reading.Degrees, (measure.Width(text, StopStyle) / 2) + BoxPadding, taken);
+            var box = Free(centre, hole, stop.Reading.Degrees, (StopStyle.Width(text) / 2) + BoxPadding, taken);
             var inner = StopStart - 3;
             if (box is not null)
             {

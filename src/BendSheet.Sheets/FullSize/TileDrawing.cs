@@ -39,7 +39,7 @@ internal static class TileDrawing
 
         var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), measure, tileWidth);
         var names = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text))).ToList();
-        var rows = LabelRows.Place(names.Select(name => (name.X, measure.Width(name.Text, TextStyle.Small) + NameGap)), tileWidth, MostNameRows);
+        var rows = LabelRows.Place(names.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows);
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
         var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
 
@@ -67,7 +67,7 @@ internal static class TileDrawing
                 if (rows.Has(i))
                 {
                     var nameTop = top + namesTop + (rows.Row(i) * TextStyle.Small.LineHeight);
-                    var half = measure.Width(names[i].Text, TextStyle.Small) / 2;
+                    var half = TextStyle.Small.Width(names[i].Text) / 2;
                     canvas.Blank(rows.X(i) - half, nameTop, 2 * half, TextStyle.Small.LineHeight);
                     canvas.Text(names[i].Text, TextStyle.Small, rows.X(i), nameTop + TextStyle.Small.Ascent, Align.Centre);
                 }

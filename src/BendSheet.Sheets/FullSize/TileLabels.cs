@@ -136,11 +136,11 @@ internal sealed class TileLabels
         {
             X = x;
             Number = FormattableString.Invariant($"{bend.Number}");
-            NumberWidth = measure.Width(Number, AtTube);
+            NumberWidth = AtTube.Width(Number);
             _mark = bend.Label;
-            _markWidth = measure.Width(_mark, TextStyle.Mark);
+            _markWidth = TextStyle.Mark.Width(_mark);
             Small = [$"held {bend.Held}, dial {bend.Dial}", .. bend.Rotation.Length > 0 ? [bend.Rotation] : Array.Empty<string>()];
-            Width = Math.Max((2 * BubbleRadius) + BubbleGap + _markWidth, Small.Max(text => measure.Width(text, TextStyle.Small)));
+            Width = Math.Max((2 * BubbleRadius) + BubbleGap + _markWidth, Small.Max(text => TextStyle.Small.Width(text)));
         }
 
         public static TextStyle AtTube { get; } = TextStyle.Small with { Bold = true };

@@ -1,5 +1,4 @@
 using System.IO.Compression;
-using System.Text;
 using PdfSharp.Pdf;
 
 namespace BendSheet.Sheets.Pdf;
@@ -20,17 +19,17 @@ public static class FinishedPdf
     /// <param name="document">Drawn to the end, every graphics object disposed of. It cannot be changed afterwards.</param>
     /// <param name="title">What a viewer shows in its title bar. Any text.</param>
     /// <exception cref="InvalidDataException">PDFsharp wrote something unknown: a defect, or another version of it.</exception>
-    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest, structure: null);
+    public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest, structure: null).ToArray();
 
     /// <summary>The file with its structure.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>
-    internal static byte[] Of(PdfDocument document, string title, StructureTree structure) => Of(document, title, CompressionLevel.Fastest, structure);
+    internal static ReadOnlyMemory<byte> Of(PdfDocument document, string title, StructureTree structure) => Of(document, title, CompressionLevel.Fastest, structure);
 
     /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>
-    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression, structure: null);
+    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression, structure: null).ToArray();
 
-    private static byte[] Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure)
+    private static ReadOnlyMemory<byte> Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(title);
@@ -46,19 +45,19 @@ public static class FinishedPdf
         document.Save(written, closeStream: false);
         var raw = new RawPdf(written.GetBuffer().AsSpan(0, (int)written.Length));
         var metadata = MetadataPacket.Of(title, Creator, document.Info.Producer, Created);
-        using var writer = new ObjectWriter((int)written.Length, compression);
+        var writer = new ObjectWriter((int)written.Length, compression);
         return Finish(raw, metadata, structure, [.. document.Pages.Cast<PdfPage>().Select(page => page.Reference!.ObjectNumber)], writer);
     }
 
-    private static byte[] Finish(RawPdf raw, ReadOnlySpan<byte> metadata, StructureTree? structure, int[] pages, ObjectWriter writer)
+    private static ReadOnlyMemory<byte> Finish(RawPdf raw, ReadOnlySpan<byte> metadata, StructureTree? structure, int[] pages, ObjectWriter writer)
     {
         var root = 0;
         var tags = new SubsetTags();
-        writer.Write(raw.Header);
+        writer.Header(raw.Header);
         for (var number = 1; number < raw.Count; number++)
         {
             var body = raw.Body(number);
-            writer.Begin(number);
+            var syntax = writer.Begin(number);
             if (body.StartsWith("<</Type/Metadata"u8))
             {
                 writer.WriteStream("<</Type/Metadata/Subtype/XML/Length "u8, [], metadata, mayCompress: false);
@@ -66,49 +65,41 @@ public static class FinishedPdf
             else if (structure is not null && body.StartsWith("<</Type/StructTreeRoot"u8))
             {
                 root = number;
-                writer.Write(structure.RootBody(raw.Count));
+                structure.WriteRoot(syntax, raw.Count);
             }
             else if (RawPdf.TryStream(body, out var before, out var after, out var data))
             {
-                // A page's content has no entry but its length; in a font the same bytes could be by chance.
-                writer.WriteStream(before, after, after.IsEmpty && before.StartsWith("<</Length "u8) ? MarkedOperators.Of(data) : data, mayCompress: before.IndexOf("/Filter"u8) < 0 && after.IndexOf("/Filter"u8) < 0);
+                writer.WriteStream(before, after, data, mayCompress: before.IndexOf("/Filter"u8) < 0 && after.IndexOf("/Filter"u8) < 0);
             }
             else if (body.StartsWith("<</Type/Font"u8))
             {
-                writer.Write(tags.MadeRegular(body));
+                syntax.Raw(tags.MadeRegular(body));
             }
             else if (body.StartsWith("<</Type/Annot/NM("u8) && body.IndexOf(")/M("u8) is > 0 and var date)
             {
                 // A link has a random name and the time of its making; both may be left out.
                 var rest = body[(date + ")/M("u8.Length)..];
-                writer.Write("<</Type/Annot"u8);
-                writer.Write(rest[(rest.IndexOf((byte)')') + 1)..]);
+                syntax.Raw("<</Type/Annot"u8);
+                syntax.Raw(rest[(rest.IndexOf((byte)')') + 1)..]);
             }
             else
             {
-                writer.Write(body);
+                syntax.Raw(body);
             }
 
             writer.End();
         }
 
-        var next = raw.Count;
-        foreach (var element in structure?.Bodies(raw.Count, root, pages) ?? [])
-        {
-            writer.Begin(next++);
-            writer.Write(element);
-            writer.End();
-        }
-
+        structure?.WriteElements(writer, raw.Count, root, pages);
         return writer.Close(Reference(raw.Trailer, "/Root "u8), Reference(raw.Trailer, "/Info "u8));
     }
 
     /// <summary>The object that the trailer names, as <c>/Root 2 0 R</c>.</summary>
-    private static string Reference(ReadOnlySpan<byte> trailer, ReadOnlySpan<byte> key)
+    private static ReadOnlySpan<byte> Reference(ReadOnlySpan<byte> trailer, ReadOnlySpan<byte> key)
     {
         var entry = trailer[Math.Max(0, trailer.IndexOf(key))..];
         return entry.IndexOf(" R"u8) is > 0 and var end && entry.StartsWith(key)
-            ? Encoding.ASCII.GetString(entry[..(end + " R".Length)])
+            ? entry[..(end + " R".Length)]
             : throw new InvalidDataException("PDFsharp wrote a file without a catalogue.");
     }
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using BendSheet.Core.Sheet;
@@ -6,31 +5,25 @@ using BendSheet.Core.Sheet;
 namespace BendSheet.Sheets.Pdf;
 
 /// <summary>Writes a PDF file object by object, remembers where each begins, and closes it with the table of them (ISO 32000-1, 7.5).</summary>
-internal sealed class ObjectWriter : IDisposable
+/// <param name="expectedSize">In bytes; the file may become larger.</param>
+/// <param name="compression">Of streams; with none they stay readable.</param>
+internal sealed class ObjectWriter(int expectedSize, CompressionLevel compression)
 {
-    private readonly MemoryStream _file;
-    private readonly MemoryStream _packed = new();
-    private readonly List<long> _offsets = [0];
-    private readonly CompressionLevel _compression;
+    private readonly SyntaxWriter _file = new(expectedSize);
+    private readonly List<int> _offsets = [0];
 
-    /// <param name="expectedSize">In bytes; the file may become larger.</param>
-    /// <param name="compression">Of streams; with none they stay readable.</param>
-    public ObjectWriter(int expectedSize, CompressionLevel compression)
-    {
-        _file = new MemoryStream(expectedSize);
-        _compression = compression;
-    }
-
-    public void Write(ReadOnlySpan<byte> bytes) => _file.Write(bytes);
+    /// <summary>Writes what stands before the objects.</summary>
+    public void Header(ReadOnlySpan<byte> header) => _file.Raw(header);
 
     /// <summary>Opens the next object; they come in the order of their numbers, from 1.</summary>
-    public void Begin(int number)
+    /// <returns>Where its body goes.</returns>
+    public SyntaxWriter Begin(int number)
     {
         _offsets.Add(_file.Length);
-        Write($"{number} 0 obj\n");
+        return _file.Integer(number).Raw(" 0 obj\n"u8);
     }
 
-    public void End() => Write("\nendobj\n"u8);
+    public void End() => _file.Raw("\nendobj\n"u8);
 
     /// <summary>A stream object's body.</summary>
     /// <param name="beforeLength">The dictionary from its start to the number of its length.</param>
@@ -46,49 +39,30 @@ internal sealed class ObjectWriter : IDisposable
         }
 
         var filter = ""u8;
-        if (mayCompress && _compression != CompressionLevel.NoCompression)
+        if (mayCompress && compression != CompressionLevel.NoCompression)
         {
-            _packed.SetLength(0);
-            using (var zlib = new ZLibStream(_packed, _compression, leaveOpen: true))
-            {
-                zlib.Write(data);
-            }
-
-            data = _packed.GetBuffer().AsSpan(0, (int)_packed.Length);
+            data = Flate.Packed(data, compression);
             filter = "/Filter/FlateDecode"u8;
         }
 
-        Write(beforeLength);
-        Write($"{data.Length}");
-        Write(filter);
-        Write(afterLength);
-        Write(">>\nstream\n"u8);
-        Write(data);
-        Write("\nendstream"u8);
+        _file.Raw(beforeLength).Integer(data.Length).Raw(filter).Raw(afterLength).Raw(">>\nstream\n"u8).Raw(data).Raw("\nendstream"u8);
     }
 
     /// <summary>The whole file, its identifier made from all that is before it.</summary>
     /// <param name="root">The trailer's entry for the catalogue, as <c>/Root 2 0 R</c>.</param>
     /// <param name="info">The trailer's entry for the document information.</param>
-    public byte[] Close(string root, string info)
+    public ReadOnlyMemory<byte> Close(ReadOnlySpan<byte> root, ReadOnlySpan<byte> info)
     {
         var table = _file.Length;
-        Write($"xref\n0 {_offsets.Count}\n0000000000 65535 f \n");
+        _file.Raw("xref\n0 "u8).Integer(_offsets.Count).Raw("\n0000000000 65535 f \n"u8);
         for (var number = 1; number < _offsets.Count; number++)
         {
-            Write($"{_offsets[number]:D10} 00000 n \n");
+            _file.Integer(_offsets[number], digits: 10).Raw(" 00000 n \n"u8);
         }
 
-        var id = ContentHash.Of(_file.GetBuffer().AsSpan(0, (int)_file.Length));
-        Write($"trailer\n<</Size {_offsets.Count}{root}{info}/ID[<{id}><{id}>]>>\nstartxref\n{table}\n%%EOF\n");
-        return _file.ToArray();
+        var id = ContentHash.Of(_file.Written.Span);
+        _file.Raw("trailer\n<</Size "u8).Integer(_offsets.Count).Raw(root).Raw(info)
+            .Raw("/ID[<"u8).Raw(id).Raw("><"u8).Raw(id).Raw(">]>>\nstartxref\n"u8).Integer(table).Raw("\n%%EOF\n"u8);
+        return _file.Written;
     }
-
-    public void Dispose()
-    {
-        _file.Dispose();
-        _packed.Dispose();
-    }
-
-    private void Write(FormattableString text) => Write(Encoding.ASCII.GetBytes(text.ToString(CultureInfo.InvariantCulture)));
 }

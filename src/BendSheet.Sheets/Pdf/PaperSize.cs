@@ -7,6 +7,7 @@ namespace BendSheet.Sheets.Pdf;
 public sealed record PaperSize
 {
     private const double MmPerInch = 25.4;
+    private const double PointsPerMillimetre = 72 / MmPerInch;
 
     private PaperSize(double widthMm, double heightMm)
     {
@@ -36,9 +37,26 @@ public sealed record PaperSize
     public XGraphics AddPage(PdfDocument document)
     {
         ArgumentNullException.ThrowIfNull(document);
+        return XGraphics.FromPdfPage(NewPage(document), XGraphicsUnit.Millimeter);
+    }
+
+    /// <summary>Begins the content of a page: what is drawn afterwards counts as <see cref="AddPage"/> says.</summary>
+    /// <param name="content">Empty.</param>
+    /// <param name="mirrored">Left and right exchanged.</param>
+    internal void InMillimetres(SyntaxWriter content, bool mirrored)
+    {
+        _ = mirrored
+            ? content.Raw("-2.834645669 0 0 -2.834645669 "u8).Number(WidthMm * PointsPerMillimetre)
+            : content.Raw("2.834645669 0 0 -2.834645669 0 "u8);
+        content.Number(HeightMm * PointsPerMillimetre).Raw("cm\n"u8);
+    }
+
+    /// <summary>Appends an empty page.</summary>
+    internal PdfPage NewPage(PdfDocument document)
+    {
         var page = document.AddPage();
         page.Width = XUnitPt.FromMillimeter(WidthMm);
         page.Height = XUnitPt.FromMillimeter(HeightMm);
-        return XGraphics.FromPdfPage(page, XGraphicsUnit.Millimeter);
+        return page;
     }
 }

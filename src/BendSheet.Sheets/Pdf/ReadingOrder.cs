@@ -1,14 +1,13 @@
-using PdfSharp.Drawing;
-using PdfSharp.Pdf;
-using PdfSharp.UniversalAccessibility;
+using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Pdf;
 
 /// <summary>
-/// What is read out of a document in which order, that is the order of drawing, and as what (ISO 32000-1, 14.8). Lists and tables go on over
-/// pages. No conformance is claimed with it.
+/// What is read out of a part of a document in which order, that is the order of drawing, and as what (ISO 32000-1, 14.8). Lists and tables
+/// go on over pages. No conformance is claimed with it.
 /// </summary>
-internal sealed class ReadingOrder
+/// <param name="structure">Of what stands for itself: a line's sheet.</param>
+internal sealed class ReadingOrder(StructurePart structure)
 {
     private static readonly Dictionary<Role, string[]> Types = new()
     {
@@ -20,52 +19,24 @@ internal sealed class ReadingOrder
         [Role.Figure] = ["Figure"],
     };
 
-    private StructureTree.Element _part;
-    private StructureTree.Element? _group;
-    private StructureTree.Element? _open;
+    private StructureElement? _group;
+    private StructureElement? _open;
     private Role _openRole;
     private bool _inContent;
     private bool _decorating;
     private Page? _page;
 
-    /// <param name="document">Its catalogue gets what says that there is a structure.</param>
-    public ReadingOrder(PdfDocument document)
-    {
-        _part = Tree.Root;
-        document.Language = "en";
-        var catalog = document.Internals.Catalog.Elements;
-        var marked = new PdfDictionary(document);
-        marked.Elements.SetBoolean("/Marked", true);
-        catalog["/MarkInfo"] = marked;
-        var root = new PdfDictionary(document);
-        root.Elements.SetName("/Type", "/StructTreeRoot"); // the finishing pass writes it out
-        document.Internals.AddObject(root);
-        catalog["/StructTreeRoot"] = root.Reference;
-    }
-
-    /// <summary>What has been built so far.</summary>
-    public StructureTree Tree { get; } = new();
-
-    /// <summary>Begins what stands for itself: a line's sheet. Between its pages it goes on.</summary>
-    public void BeginPart()
-    {
-        _part = Tree.Add("Sect", Tree.Root);
-        _group = _open = null;
-    }
-
     /// <summary>To be called for each page before anything is drawn on it.</summary>
-    /// <param name="graphics">The page, in millimetres.</param>
-    /// <param name="page">The same page.</param>
+    /// <param name="content">Of the page.</param>
     /// <param name="size">Of the page.</param>
     /// <param name="mirrored">Drawn the wrong way round.</param>
-    public void BeginPage(XGraphics graphics, PdfPage page, PaperSize size, bool mirrored)
+    public void BeginPage(SyntaxWriter content, PaperSize size, bool mirrored)
     {
-        graphics.Restore(graphics.Save()); // writes the page's own transformation now, not inside the first marked content
-        _page = new(graphics, size, mirrored);
-        page.Elements.SetInteger("/StructParents", Tree.AddPage());
+        _page = new(content, size, mirrored);
+        structure.AddPage();
     }
 
-    /// <summary>To be called for each page while its graphics can still be drawn on.</summary>
+    /// <summary>To be called for each page when all has been drawn.</summary>
     public void EndPage()
     {
         EndContent();
@@ -78,7 +49,7 @@ internal sealed class ReadingOrder
     /// <param name="alternative">Of a figure: what somebody needs to know who does not see it.</param>
     /// <param name="box">Of a figure, in millimetres on the page.</param>
     /// <param name="continues">The same paragraph or step as what was drawn before.</param>
-    public void Draw(Role role, Action draw, string? alternative = null, XRect box = default, bool continues = false)
+    public void Draw(Role role, Action draw, string? alternative = null, PageBox box = default, bool continues = false)
     {
         if (_decorating || role == Role.Nothing || (continues && _open is not null && _openRole == role))
         {
@@ -87,11 +58,11 @@ internal sealed class ReadingOrder
         else if (role == Role.Decoration)
         {
             EndContent();
-            _page!.Mark("/Artifact BMC");
+            _page!.Content.Raw("/Artifact BMC\n"u8);
             _decorating = true;
             draw();
             _decorating = false;
-            _page.Mark("EMC");
+            _page.Content.Raw("EMC\n"u8);
         }
         else if (role is Role.Cell or Role.ColumnHead or Role.RowHead)
         {
@@ -115,7 +86,7 @@ internal sealed class ReadingOrder
     {
         if (!_inContent && !_decorating && _open is not null)
         {
-            _page!.Mark(FormattableString.Invariant($"/{_open.Type}<</MCID {Tree.AddContent(_open)}>>BDC"));
+            _page!.Content.Raw("/"u8).Raw(_open.Type).Raw("<</MCID "u8).Integer(structure.AddContent(_open)).Raw(">>BDC\n"u8);
             _inContent = true;
         }
     }
@@ -124,7 +95,7 @@ internal sealed class ReadingOrder
     {
         if (_inContent)
         {
-            _page!.Mark("EMC");
+            _page!.Content.Raw("EMC\n"u8);
             _inContent = false;
         }
     }
@@ -133,7 +104,7 @@ internal sealed class ReadingOrder
     {
         EndContent();
         var row = _open!;
-        _open = Tree.Add(role == Role.Cell ? "TD" : "TH", row);
+        _open = structure.Add(role == Role.Cell ? "TD" : "TH", row);
         _open.Attributes = role switch
         {
             Role.ColumnHead => "/O/Table/Scope/Column",
@@ -153,36 +124,26 @@ internal sealed class ReadingOrder
         if (types.Length == 1)
         {
             _group = null;
-            _open = Tree.Add(types[0], _part);
+            _open = structure.Add(types[0]);
         }
         else
         {
-            _group = string.Equals(_group?.Type, types[0], StringComparison.Ordinal) ? _group : Tree.Add(types[0], _part);
-            _open = types[1..].Aggregate(_group!, (parent, type) => Tree.Add(type, parent));
+            _group = string.Equals(_group?.Type, types[0], StringComparison.Ordinal) ? _group : structure.Add(types[0]);
+            _open = types[1..].Aggregate(_group!, (parent, type) => structure.Add(type, parent));
         }
 
         _openRole = role;
     }
 
-    private sealed record Page(XGraphics Graphics, PaperSize Size, bool Mirrored)
+    private sealed record Page(SyntaxWriter Content, PaperSize Size, bool Mirrored)
     {
         private const double PointsPerMillimetre = 72 / 25.4;
 
-        /// <summary>
-        /// Writes an operator as a comment, which is all that PDFsharp lets through; the finishing pass makes it one. It stands outside of text
-        /// objects, whose ends marked content must not cross (ISO 32000-1, 14.6.1).
-        /// </summary>
-        public void Mark(string operation)
-        {
-            PdfRendererExtensions.BeginGraphicMode(Graphics);
-            Graphics.WriteComment(MarkedOperators.Sign + operation);
-        }
-
         /// <summary>The attributes of a figure with its place in points from the lower left corner.</summary>
-        public string Layout(XRect box)
+        public string Layout(PageBox box)
         {
-            var left = Mirrored ? Size.WidthMm - box.Right : box.Left;
-            var bottom = Size.HeightMm - box.Bottom;
+            var left = Mirrored ? Size.WidthMm - box.Left - box.Width : box.Left;
+            var bottom = Size.HeightMm - box.Top - box.Height;
             return FormattableString.Invariant(
                 $"/O/Layout/BBox[{Points(left)} {Points(bottom)} {Points(left + box.Width)} {Points(bottom + box.Height)}]");
         }

@@ -1,110 +1,85 @@
-using System.Globalization;
 using System.Text;
 
 namespace BendSheet.Sheets.Pdf;
 
 /// <summary>
-/// The structure of a document (ISO 32000-1, 14.7): elements in reading order, and which marked content of which page each has. PDFsharp can
-/// build one as well, but takes as long for it as for the pages.
+/// The structure of a document (ISO 32000-1, 14.7), made of that of its parts. PDFsharp can build one as well, but takes as long for it as for
+/// the pages.
 /// </summary>
-internal sealed class StructureTree
+/// <param name="parts">In reading order.</param>
+internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
 {
-    private readonly List<Element> _elements = [];
-    private readonly List<List<Element>> _contents = [];
-
-    public StructureTree()
-    {
-        Root = new("Document", null, 0);
-        _elements.Add(Root);
-    }
-
-    /// <summary>The one element that holds all others.</summary>
-    public Element Root { get; }
-
-    /// <summary>How many objects it takes in a file, without its root object.</summary>
-    public int Count => _elements.Count;
-
-    /// <summary>A page begins; contents that are added lie on it.</summary>
-    /// <returns>Its key in the tree of parents.</returns>
-    public int AddPage()
-    {
-        _contents.Add([]);
-        return _contents.Count - 1;
-    }
-
-    /// <summary>A new last part of an element.</summary>
-    public Element Add(string type, Element parent)
-    {
-        var element = new Element(type, parent, _elements.Count);
-        parent.Kids.Add((element, 0, 0));
-        _elements.Add(element);
-        return element;
-    }
-
-    /// <summary>New marked content of an element on the last page.</summary>
-    /// <returns>Its number on the page.</returns>
-    public int AddContent(Element element)
-    {
-        var contents = _contents[^1];
-        element.Kids.Add((null, _contents.Count - 1, contents.Count));
-        contents.Add(element);
-        return contents.Count - 1;
-    }
-
     /// <summary>The body of the root object.</summary>
-    /// <param name="first">Object number of the first element; the others follow it.</param>
-    public byte[] RootBody(int first)
+    /// <param name="body">Where it goes.</param>
+    /// <param name="first">Object number of the document's own element; those of the parts follow it.</param>
+    public void WriteRoot(SyntaxWriter body, int first)
     {
-        var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<</Type/StructTreeRoot/K {first} 0 R/ParentTreeNextKey {_contents.Count}/ParentTree<</Nums[");
-        for (var page = 0; page < _contents.Count; page++)
+        body.Raw("<</Type/StructTreeRoot/K "u8).Integer(first).Raw(" 0 R/ParentTreeNextKey "u8).Integer(parts.Sum(part => part.Contents.Count))
+            .Raw("/ParentTree<</Nums["u8);
+        var page = 0;
+        foreach (var (part, offset, _) in Placed(first))
         {
-            text.Append(CultureInfo.InvariantCulture, $"{page}[");
-            foreach (var element in _contents[page])
+            foreach (var contents in part.Contents)
             {
-                text.Append(CultureInfo.InvariantCulture, $"{first + element.Index} 0 R ");
-            }
+                body.Integer(page++).Raw("["u8);
+                foreach (var element in contents)
+                {
+                    body.Integer(offset + element.Index).Raw(" 0 R "u8);
+                }
 
-            text.Append(']');
+                body.Raw("]"u8);
+            }
         }
 
-        return Encoding.ASCII.GetBytes(text.Append("]>>>>").ToString());
+        body.Raw("]>>>>"u8);
     }
 
-    /// <summary>The bodies of the elements' objects, in the order of their numbers.</summary>
+    /// <summary>The objects of all elements.</summary>
+    /// <param name="file">Where they go; they get the next numbers.</param>
     /// <param name="first">Object number of the first.</param>
     /// <param name="root">Object number of the root object.</param>
     /// <param name="pages">Object numbers of the pages.</param>
-    public IEnumerable<byte[]> Bodies(int first, int root, IReadOnlyList<int> pages)
+    public void WriteElements(ObjectWriter file, int first, int root, IReadOnlyList<int> pages)
     {
-        var text = new StringBuilder();
-        foreach (var element in _elements)
+        var document = file.Begin(first).Raw("<</S/Document/P "u8).Integer(root).Raw(" 0 R/K["u8);
+        foreach (var (_, offset, _) in Placed(first))
         {
-            text.Clear();
-            text.Append(CultureInfo.InvariantCulture, $"<</S/{element.Type}/P {(element.Parent is { } parent ? first + parent.Index : root)} 0 R");
-            AppendKids(text, element, first, pages);
-            if (element.Attributes is { } attributes)
-            {
-                text.Append("/A<<").Append(attributes).Append(">>");
-            }
+            document.Integer(offset).Raw(" 0 R "u8);
+        }
 
-            if (element.Alternative is { } alternative)
+        document.Raw("]>>"u8);
+        file.End();
+        foreach (var (part, offset, firstPage) in Placed(first))
+        {
+            foreach (var element in part.Elements)
             {
-                text.Append("/Alt<FEFF").Append(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(alternative))).Append('>');
-            }
+                var body = file.Begin(offset + element.Index).Raw("<</S/"u8).Raw(element.Type)
+                    .Raw("/P "u8).Integer(element.Parent is { } parent ? offset + parent.Index : first).Raw(" 0 R"u8);
+                WriteKids(body, element, offset, firstPage, pages);
+                if (element.Attributes is { } attributes)
+                {
+                    body.Raw("/A<<"u8).Raw(attributes).Raw(">>"u8);
+                }
 
-            yield return Encoding.ASCII.GetBytes(text.Append(">>").ToString());
+                if (element.Alternative is { } alternative)
+                {
+                    body.Raw("/Alt<FEFF"u8).Raw(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(alternative))).Raw(">"u8);
+                }
+
+                body.Raw(">>"u8);
+                file.End();
+            }
         }
     }
 
-    private static void AppendKids(StringBuilder text, Element element, int first, IReadOnlyList<int> pages)
+    private static void WriteKids(SyntaxWriter body, StructureElement element, int offset, int firstPage, IReadOnlyList<int> pages)
     {
         var kids = element.Kids;
         var own = kids.FindIndex(kid => kid.Element is null);
         var page = own < 0 ? -1 : kids[own].Page;
         if (page >= 0)
         {
-            text.Append(CultureInfo.InvariantCulture, $"/Pg {pages[page]} 0 R");
+            body.Raw("/Pg "u8).Integer(pages[firstPage + page]).Raw(" 0 R"u8);
         }
 
         if (kids.Count == 0)
@@ -112,39 +87,29 @@ internal sealed class StructureTree
             return;
         }
 
-        text.Append("/K[");
+        body.Raw("/K["u8);
         foreach (var kid in kids)
         {
             _ = kid switch
             {
-                { Element: { } part } => text.Append(CultureInfo.InvariantCulture, $"{first + part.Index} 0 R "),
-                _ when kid.Page == page => text.Append(CultureInfo.InvariantCulture, $"{kid.Content} "),
-                _ => text.Append(CultureInfo.InvariantCulture, $"<</Type/MCR/Pg {pages[kid.Page]} 0 R/MCID {kid.Content}>>"),
+                { Element: { } part } => body.Integer(offset + part.Index).Raw(" 0 R "u8),
+                _ when kid.Page == page => body.Integer(kid.Content).Raw(" "u8),
+                _ => body.Raw("<</Type/MCR/Pg "u8).Integer(pages[firstPage + kid.Page]).Raw(" 0 R/MCID "u8).Integer(kid.Content).Raw(">>"u8),
             };
         }
 
-        text.Append(']');
+        body.Raw("]"u8);
     }
 
-    /// <summary>A structure element.</summary>
-    /// <param name="type">A standard structure type (ISO 32000-1, 14.8.4).</param>
-    /// <param name="parent">Null for the root.</param>
-    /// <param name="index">In the order of beginning.</param>
-    internal sealed class Element(string type, Element? parent, int index)
+    /// <summary>Each part with the object number of its section and the index of its first page in the document.</summary>
+    private IEnumerable<(StructurePart Part, int Offset, int FirstPage)> Placed(int first)
     {
-        public string Type => type;
-
-        public Element? Parent => parent;
-
-        public int Index => index;
-
-        /// <summary>Parts, and contents with the index of their page and their number on it.</summary>
-        public List<(Element? Element, int Page, int Content)> Kids { get; } = [];
-
-        /// <summary>What stands in its attribute dictionary, as written in the file.</summary>
-        public string? Attributes { get; set; }
-
-        /// <summary>For who does not see it. Any text.</summary>
-        public string? Alternative { get; set; }
+        var (offset, page) = (first + 1, 0);
+        foreach (var part in parts)
+        {
+            yield return (part, offset, page);
+            offset += part.Elements.Count;
+            page += part.Contents.Count;
+        }
     }
 }

@@ -51,7 +51,7 @@ internal sealed class ShapeViews
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width, double height)
     {
         var views = new ShapeViews(sheet, measure);
-        var inOneLine = measure.Width($"The finished shape, scale 1 : 10000 ({sheet.Axes})", TextStyle.Heading) <= width;
+        var inOneLine = TextStyle.Heading.Width($"The finished shape, scale 1 : 10000 ({sheet.Axes})") <= width;
         IReadOnlyList<Block> axes = inOneLine ? [] : [.. Paragraph.Of(sheet.Axes, TextStyle.Small, measure, width).Select(line => line with { KeepWithNext = true })];
         var heads = Paragraph.Heading(string.Empty).Height + axes.Sum(line => line.Height);
         var layout = ViewLayout.Of(views._sizes, width, height - heads, views.LabelRoom);
@@ -111,7 +111,7 @@ internal sealed class ShapeViews
     {
         var tube = DrawnTube.Of(_shape, _sheet.Shape, projection, _sheet.TubeDiameter.Millimetres, denominator, cell);
         var caption = projection.Caption + (withScale ? $", scale {InWords(denominator)}" : string.Empty);
-        var captionWidth = _measure.Width(caption, TextStyle.Small);
+        var captionWidth = TextStyle.Small.Width(caption);
         var middle = cell.Left + (cell.Width / 2);
         var foot = cell.Top + cell.Height + ViewLayout.CaptionHeight;
         if (Projection.Flat.Contains(projection))

@@ -59,7 +59,7 @@ internal static class ViewLabels
 
         bool Add(string text, IReadOnlyList<PagePoint> anchors, PagePoint wanted)
         {
-            var halfWidth = Math.Max(ViewLabel.Radius, (measure.Width(text, Style) / 2) + 0.9);
+            var halfWidth = Math.Max(ViewLabel.Radius, (Style.Width(text) / 2) + 0.9);
             if (places.Place(text, halfWidth, anchors, wanted) is not { } label)
             {
                 return false;

@@ -11,26 +11,25 @@ public class TextMeasureTests
     [InlineData("WWWWWWWWWW", 0.5)]
     public void Wrapping_loses_nothing_and_no_line_is_too_wide(string text, double width)
     {
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
         var lines = measure.Wrap(text, TextStyle.Body, width);
         Assert.Equal(text.Replace(" ", "", StringComparison.Ordinal), string.Concat(lines).Replace(" ", "", StringComparison.Ordinal));
-        Assert.All(lines, line => Assert.True(line.Length == 1 || measure.Width(line, TextStyle.Body) <= width));
+        Assert.All(lines, line => Assert.True(line.Length == 1 || TextStyle.Body.Width(line) <= width));
     }
 
     [Fact]
     public void Empty_text_is_one_empty_line()
     {
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
         Assert.Equal([string.Empty], measure.Wrap(" ", TextStyle.Body, 10));
     }
 
     [Fact]
     public void A_text_too_wide_is_set_smaller_but_never_below_eight_points()
     {
-        using var measure = new TextMeasure();
-        Assert.Equal(TextStyle.Mark, measure.Fitting("114.5", TextStyle.Mark, 100));
-        var smaller = measure.Fitting("114.5", TextStyle.Mark, 10);
-        Assert.True(measure.Width("114.5", smaller) <= 10.001 && smaller.Points > 8);
-        Assert.Equal(8, measure.Fitting("114.5", TextStyle.Mark, 1).Points);
+        Assert.Equal(TextStyle.Mark, TextStyle.Mark.Fitting("114.5", 100));
+        var smaller = TextStyle.Mark.Fitting("114.5", 10);
+        Assert.True(smaller.Width("114.5") <= 10.001 && smaller.Points > 8);
+        Assert.Equal(8, TextStyle.Mark.Fitting("114.5", 1).Points);
     }
 }

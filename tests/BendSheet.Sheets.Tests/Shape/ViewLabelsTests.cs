@@ -33,7 +33,7 @@ public class ViewLabelsTests
     {
         var line = Printed.Solved(Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n" + rows)[0];
         var shape = Polyline.Of(line.Centreline!);
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
         Projection[] views = [ViewDirection.Best(line.Centreline!, 4.76), .. Projection.Flat];
         Assert.All(views, view =>
         {
@@ -53,7 +53,7 @@ public class ViewLabelsTests
         var line = Printed.Solved(Printed.Head + "  line:\n    - {straight: 60, bend: 90}\n    - {straight: 80, rotate: 90, bend: 90}\n    - {straight: 60}\n")[0];
         var shape = Polyline.Of(line.Centreline!);
         var cell = new ViewCell(0, 0, 80, 80);
-        using var measure = new TextMeasure();
+        var measure = new TextMeasure();
 
         // Seen along the middle leg at a small scale.
         var drawn = DrawnTube.Of(shape, line.Centreline!, Projection.Side, 4.76, 20, cell);

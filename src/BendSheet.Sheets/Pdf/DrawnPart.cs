@@ -1,0 +1,50 @@
+using System.Collections;
+using System.Collections.Immutable;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Fonts;
+
+namespace BendSheet.Sheets.Pdf;
+
+/// <summary>A page whose content is whole.</summary>
+/// <param name="Size">Of the paper as it is read.</param>
+/// <param name="Content">Its content stream, compressed.</param>
+/// <param name="Begins">The part of a sheet that begins here, for the outline; null elsewhere.</param>
+internal sealed record DrawnPage(PaperSize Size, byte[] Content, string? Begins);
+
+/// <summary>What stands for itself in a document, drawn: the cover, or a line's sheet. Nothing in it depends on what else is printed.</summary>
+/// <param name="Entry">In the outline.</param>
+/// <param name="Pages">At least one.</param>
+/// <param name="Structure">What is read out, in which order.</param>
+/// <param name="Characters">For each face, by its number, the characters drawn with it; null for none.</param>
+/// <param name="Missing">What the font has no sign for and was drawn as a stand-in, each as it reads in a sentence.</param>
+internal sealed record DrawnPart(
+    string Entry, ImmutableArray<DrawnPage> Pages, StructurePart Structure, ImmutableArray<BitArray?> Characters, ImmutableArray<string> Missing)
+{
+    /// <summary>Of a page, in bytes.</summary>
+    private const int TypicalContent = 32 * 1024;
+
+    /// <summary>Draws a part.</summary>
+    /// <param name="entry">In the outline. Any text.</param>
+    /// <param name="pages">Each with what begins on it and how it is drawn.</param>
+    /// <param name="measure">That the part's texts have passed through.</param>
+    /// <param name="mirrored">Every page the wrong way round, left and right exchanged.</param>
+    public static DrawnPart Of(
+        string entry, IEnumerable<(PaperSize Size, string? Begins, Action<IInk, ReadingOrder> Draw)> pages, TextMeasure measure, bool mirrored = false)
+    {
+        var structure = new StructurePart();
+        var reading = new ReadingOrder(structure);
+        var characters = new BitArray?[Face.Count];
+        var drawn = ImmutableArray.CreateBuilder<DrawnPage>();
+        foreach (var (size, begins, draw) in pages)
+        {
+            var content = new SyntaxWriter(TypicalContent);
+            size.InMillimetres(content, mirrored);
+            reading.BeginPage(content, size, mirrored);
+            draw(new PdfInk(content, characters, reading), reading);
+            reading.EndPage();
+            drawn.Add(new(size, Flate.Packed(content.Written.Span), begins));
+        }
+
+        return new(measure.Printable(entry), drawn.ToImmutable(), structure, [.. characters], [.. measure.Missing]);
+    }
+}
