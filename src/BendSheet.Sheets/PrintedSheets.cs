@@ -31,7 +31,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     {
         ArgumentNullException.ThrowIfNull(job);
         var press = new Press(job);
-        var parts = Enumerable.Range(job.Cover is null ? 0 : -1, job.Lines.Length + (job.Cover is null ? 0 : 1)).Select(i => i < 0 ? press.Cover(job.Cover!) : press.Line(job.Lines[i])).ToList();
+        var parts = Drawn([.. press.Cover(), .. press.Lines()]);
         return new(
             BoundParts.Of(parts, job.Title.Length > 0 ? job.Title : "Bend sheets"),
             job.Lines.Length,
@@ -39,8 +39,28 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
             [.. parts.SelectMany(part => part.Missing).Distinct(StringComparer.Ordinal)]);
     }
 
+    /// <summary>Parts know nothing of one another, so they are drawn side by side.</summary>
+    private static DrawnPart[] Drawn(ImmutableArray<Func<SyntaxWriter, DrawnPart>> draw)
+    {
+        var parts = new DrawnPart[draw.Length];
+        Parallel.For(
+            0,
+            parts.Length,
+            () => new SyntaxWriter(TypicalContent),
+            (i, _, content) =>
+            {
+                parts[i] = draw[i](content);
+                return content;
+            },
+            _ => { });
+        return parts;
+    }
+
     /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
     internal static (double Width, double Height) TypeArea(PaperSize size) => (size.WidthMm - (2 * Margin), size.HeightMm - (2 * Margin) - FootHeight);
+
+    /// <summary>Of nearly all pages, in bytes.</summary>
+    private const int TypicalContent = 64 * 1024;
 
     private const string MirroredWords = "Mirrored: copy it face down";
 
@@ -52,28 +72,33 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     {
         private PaperSize Paper { get; } = Job.Paper == BendSheet.Core.Sheet.Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
 
-        public DrawnPart Cover(CoverContent cover)
+        public IEnumerable<Func<SyntaxWriter, DrawnPart>> Cover() => Job.Cover is { } cover ? [content => Cover(cover, content)] : [];
+
+        public IEnumerable<Func<SyntaxWriter, DrawnPart>> Lines() =>
+            Job.Lines.Select<SheetContent, Func<SyntaxWriter, DrawnPart>>(line => content => Line(line, content));
+
+        private DrawnPart Cover(CoverContent cover, SyntaxWriter content)
         {
             var measure = new TextMeasure();
             var (width, height) = TypeArea(Paper);
-            return Drawn(Upright(CoverPage.Pages(cover, measure, width, height)), "Cover", new(string.Empty, cover.Project), measure);
+            return Drawn(Upright(CoverPage.Pages(cover, measure, width, height)), "Cover", new(string.Empty, cover.Project), measure, content);
         }
 
-        public DrawnPart Line(SheetContent line)
+        private DrawnPart Line(SheetContent line, SyntaxWriter content)
         {
             var measure = new TextMeasure();
             var (width, height) = TypeArea(Paper);
             var pages = Upright(LineSheet.Pages(line, measure, width, height)).Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
-            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure);
+            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure, content);
         }
 
         private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>
             pages.Select(blocks => new FullSizePage(Paper, null, blocks));
 
-        private DrawnPart Drawn(IEnumerable<FullSizePage> laidOut, string entry, Foot foot, TextMeasure measure)
+        private DrawnPart Drawn(IEnumerable<FullSizePage> laidOut, string entry, Foot foot, TextMeasure measure, SyntaxWriter content)
         {
             var pages = laidOut.ToList();
-            return DrawnPart.Of(entry, pages.Select((page, i) => (page.Size, page.Begins, Draw(page, i + 1))), measure, Job.Mirrored);
+            return DrawnPart.Of(entry, pages.Select((page, i) => (page.Size, page.Begins, Draw(page, i + 1))), measure, content, Job.Mirrored);
 
             Action<IInk, ReadingOrder> Draw(FullSizePage page, int number) => (ink, reading) =>
             {

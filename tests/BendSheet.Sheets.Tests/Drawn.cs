@@ -24,7 +24,7 @@ internal static class Drawn
 
     /// <summary>A file of one page of A4 with whatever <paramref name="draw"/> puts on its canvas.</summary>
     public static byte[] OnCanvas(double left, double width, Action<Canvas> draw) => BoundParts.Of(
-        [DrawnPart.Of("Test", [(PaperSize.A4, null, (ink, reading) => draw(new Canvas(ink, left, width, reading)))], new TextMeasure())], "Test").ToArray();
+        [DrawnPart.Of("Test", [(PaperSize.A4, null, (ink, reading) => draw(new Canvas(ink, left, width, reading)))], new TextMeasure(), new SyntaxWriter(0x1000))], "Test").ToArray();
 
     public static byte[] File(Action<XGraphics> draw) => FinishedPdf.Of(Document(draw), "Test");
 

@@ -11,6 +11,9 @@ public static class OutputFile
     /// <summary>A thousand sheets are smaller; what is larger is something else, and not worth reading.</summary>
     private const long LargestSheet = 256 * 1024 * 1024;
 
+    /// <summary>Read at once, in bytes.</summary>
+    private const int PieceSize = 16 * 1024;
+
     private static ReadOnlySpan<byte> PdfBegins => "%PDF-"u8;
 
     /// <summary>Stands in the description of every sheet, as the program that made it.</summary>
@@ -98,8 +101,29 @@ public static class OutputFile
             return false;
         }
 
-        var content = File.ReadAllBytes(path).AsSpan();
-        return content.StartsWith(PdfBegins) && content.IndexOf(OurName) >= 0;
+        // The name stands near the start of a file that is written here; in other files it is looked for to the end.
+        using var file = File.OpenRead(path);
+        var piece = new byte[PieceSize];
+        var length = file.ReadAtLeast(piece, piece.Length, throwOnEndOfStream: false);
+        if (!piece.AsSpan(0, length).StartsWith(PdfBegins))
+        {
+            return false;
+        }
+
+        while (piece.AsSpan(0, length).IndexOf(OurName) < 0)
+        {
+            // What may be the beginning of the name at the end of a piece is looked at again with the next one.
+            piece.AsSpan(length - OurName.Length, OurName.Length).CopyTo(piece);
+            var next = file.ReadAtLeast(piece.AsSpan(OurName.Length), 1, throwOnEndOfStream: false);
+            if (next == 0)
+            {
+                return false;
+            }
+
+            length = OurName.Length + next;
+        }
+
+        return true;
     }
 
     private static bool IsDrawing(string path)

@@ -150,5 +150,9 @@ internal readonly record struct PagePoint(double X, double Y)
 
     public static PagePoint operator *(double factor, PagePoint a) => new(factor * a.X, factor * a.Y);
 
+    /// <summary>Whether another point is nearer than a distance.</summary>
+    public bool IsNearer(PagePoint other, double distance) =>
+        ((X - other.X) * (X - other.X)) + ((Y - other.Y) * (Y - other.Y)) < distance * distance;
+
     public double Norm => Math.Sqrt((X * X) + (Y * Y));
 }

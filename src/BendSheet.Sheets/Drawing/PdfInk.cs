@@ -1,4 +1,5 @@
-using System.Collections;
+using System.Collections.Immutable;
+using BendSheet.Sheets.Fonts;
 using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Drawing;
@@ -7,7 +8,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <param name="page">Where millimetres count from the upper left corner already.</param>
 /// <param name="used">For each face the characters that are drawn with it; they are added.</param>
 /// <param name="reading">Where the page's parts say what they are.</param>
-internal sealed class PdfInk(SyntaxWriter page, BitArray?[] used, ReadingOrder reading) : IInk
+internal sealed class PdfInk(SyntaxWriter page, ImmutableArray<HashSet<char>> used, ReadingOrder reading) : IInk
 {
     /// <summary>What one Bézier curve follows of a circle: it then leaves it by less than 0.03 % of the radius.</summary>
     private const double LongestArc = Math.PI / 2;
@@ -26,24 +27,19 @@ internal sealed class PdfInk(SyntaxWriter page, BitArray?[] used, ReadingOrder r
 
     public void Text(string printable, TextStyle style, PagePoint at, Align align)
     {
-        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
         var face = style.Face;
-        var text = align switch
+        var start = align switch
         {
-            Align.Left => printable + " ",
-            Align.Centre => $" {printable} ",
-            _ => " " + printable,
+            Align.Left => at.X,
+            Align.Centre => at.X - (style.Width(printable) / 2) - style.Width(" "),
+            _ => at.X - style.Width(printable) - style.Width(" "),
         };
-        var width = align == Align.Left ? 0 : style.Width(text);
-        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8)
-            .Number(at.X - (align == Align.Centre ? width / 2 : width)).Number(at.Y).Raw("Tm <"u8);
-        var characters = used[face.Number] ??= new(char.MaxValue + 1);
-        foreach (var character in text)
-        {
-            characters[character] = true;
-            page.Code(face.Glyph(character));
-        }
+        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start).Number(at.Y).Raw("Tm <"u8);
 
+        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
+        Glyphs(align == Align.Left ? "" : " ", face);
+        Glyphs(printable, face);
+        Glyphs(align == Align.Right ? "" : " ", face);
         page.Raw("> Tj ET\n"u8);
     }
 
@@ -102,6 +98,15 @@ internal sealed class PdfInk(SyntaxWriter page, BitArray?[] used, ReadingOrder r
         draw();
         _state = state;
         page.Raw("Q\n"u8);
+    }
+
+    private void Glyphs(string text, Face face)
+    {
+        foreach (var character in text)
+        {
+            used[face.Number].Add(character);
+            page.Code(face.Glyph(character));
+        }
     }
 
     /// <summary>A path along a part of a circle, clockwise.</summary>

@@ -1,4 +1,3 @@
-using System.Text;
 using BendSheet.Sheets.Fonts;
 
 namespace BendSheet.Sheets.Drawing;
@@ -35,51 +34,50 @@ internal sealed class TextMeasure
         var face = style.Face;
         var room = width * face.UnitsPerEm / style.Size; // in the font's units, in which widths of parts add up
         var blank = face.Width(" ");
-        var text = Printable(typed);
+        var text = WithSingleBlanks(Printable(typed));
         var lines = new List<string>();
-        var line = new StringBuilder();
-        var used = 0;
+        var (start, end, used) = (0, 0, 0); // of the line that is being filled
         foreach (var range in text.AsSpan().Split(' '))
         {
             var word = text.AsSpan(range);
             var wordWidth = face.Width(word);
-            if (word.IsEmpty)
+            if (end > start && used + blank + wordWidth <= room)
             {
-                continue;
-            }
-
-            if (line.Length > 0 && used + blank + wordWidth <= room)
-            {
-                line.Append(' ').Append(word);
                 used += blank + wordWidth;
+                end += 1 + word.Length;
                 continue;
             }
 
-            if (line.Length > 0)
+            if (end > start)
             {
-                lines.Add(line.ToString());
-                line.Clear();
+                lines.Add(text[start..end]);
             }
 
-            while (wordWidth > room && word.Length > 1)
+            start = range.Start.Value;
+            end = range.End.Value;
+            while (wordWidth > room && end - start > 1)
             {
-                var start = word[..LongestStart(word, face, room)];
-                lines.Add(start.ToString());
-                word = word[start.Length..];
-                wordWidth -= face.Width(start);
+                var fits = LongestStart(text.AsSpan(start, end - start), face, room);
+                lines.Add(text.Substring(start, fits));
+                wordWidth -= face.Width(lines[^1]);
+                start += fits;
             }
 
-            line.Append(word);
             used = wordWidth;
         }
 
-        if (line.Length > 0 || lines.Count == 0)
+        if (end > start || lines.Count == 0)
         {
-            lines.Add(line.ToString());
+            lines.Add(text[start..end]);
         }
 
         return lines;
     }
+
+    private static string WithSingleBlanks(string text) =>
+        text.Contains("  ", StringComparison.Ordinal) || text.StartsWith(' ') || text.EndsWith(' ')
+            ? string.Join(' ', text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+            : text;
 
     /// <summary>How many characters fit; at least one, so that wrapping ends.</summary>
     private static int LongestStart(ReadOnlySpan<char> word, Face face, double room)

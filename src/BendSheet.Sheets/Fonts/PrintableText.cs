@@ -41,7 +41,11 @@ public sealed class PrintableText
         for (var at = 0; at < typed.Length; at++)
         {
             var character = typed[at];
-            if (char.IsSurrogatePair(typed, at))
+            if (character is >= ' ' and <= '~')
+            {
+                text.Append(character);
+            }
+            else if (char.IsSurrogatePair(typed, at))
             {
                 at++;
                 Replace(typed.Substring(at - 1, 2));

@@ -1,4 +1,3 @@
-using System.Collections;
 using System.Globalization;
 using BendSheet.Sheets.Fonts;
 using PdfSharp.Drawing;
@@ -36,7 +35,8 @@ internal static class BoundParts
         }
 
         MarkStructure(document);
-        return FinishedPdf.Of(document, title, new StructureTree([.. parts.Select(part => part.Structure)]));
+        var size = parts.Sum(part => part.Pages.Sum(page => page.Content.Length));
+        return FinishedPdf.Of(document, title, size, new StructureTree([.. parts.Select(part => part.Structure)]));
     }
 
     /// <summary>
@@ -66,16 +66,7 @@ internal static class BoundParts
         document.Internals.AddObject(resources);
         return resources;
 
-        string Drawn(int face)
-        {
-            var all = new BitArray(char.MaxValue + 1);
-            foreach (var part in parts)
-            {
-                _ = part.Characters[face] is { } some ? all.Or(some) : all;
-            }
-
-            return string.Concat(Enumerable.Range(0, all.Length).Where(character => all[character]).Select(character => (char)character));
-        }
+        string Drawn(int face) => string.Concat(parts.SelectMany(part => part.Characters[face]).Distinct().Order());
     }
 
     /// <summary>The catalogue says that there is a structure; the finishing pass writes it out.</summary>

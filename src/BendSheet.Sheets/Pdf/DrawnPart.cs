@@ -1,4 +1,3 @@
-using System.Collections;
 using System.Collections.Immutable;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Fonts;
@@ -15,29 +14,31 @@ internal sealed record DrawnPage(PaperSize Size, byte[] Content, string? Begins)
 /// <param name="Entry">In the outline.</param>
 /// <param name="Pages">At least one.</param>
 /// <param name="Structure">What is read out, in which order.</param>
-/// <param name="Characters">For each face, by its number, the characters drawn with it; null for none.</param>
+/// <param name="Characters">For each face, by its number, the characters drawn with it.</param>
 /// <param name="Missing">What the font has no sign for and was drawn as a stand-in, each as it reads in a sentence.</param>
 internal sealed record DrawnPart(
-    string Entry, ImmutableArray<DrawnPage> Pages, StructurePart Structure, ImmutableArray<BitArray?> Characters, ImmutableArray<string> Missing)
+    string Entry, ImmutableArray<DrawnPage> Pages, StructurePart Structure, ImmutableArray<IReadOnlySet<char>> Characters, ImmutableArray<string> Missing)
 {
-    /// <summary>Of a page, in bytes.</summary>
-    private const int TypicalContent = 32 * 1024;
-
     /// <summary>Draws a part.</summary>
     /// <param name="entry">In the outline. Any text.</param>
     /// <param name="pages">Each with what begins on it and how it is drawn.</param>
     /// <param name="measure">That the part's texts have passed through.</param>
+    /// <param name="content">Room to write a page's content in; used again for every page.</param>
     /// <param name="mirrored">Every page the wrong way round, left and right exchanged.</param>
     public static DrawnPart Of(
-        string entry, IEnumerable<(PaperSize Size, string? Begins, Action<IInk, ReadingOrder> Draw)> pages, TextMeasure measure, bool mirrored = false)
+        string entry,
+        IEnumerable<(PaperSize Size, string? Begins, Action<IInk, ReadingOrder> Draw)> pages,
+        TextMeasure measure,
+        SyntaxWriter content,
+        bool mirrored = false)
     {
         var structure = new StructurePart();
         var reading = new ReadingOrder(structure);
-        var characters = new BitArray?[Face.Count];
+        ImmutableArray<HashSet<char>> characters = [.. Enumerable.Range(0, Face.Count).Select(_ => new HashSet<char>())];
         var drawn = ImmutableArray.CreateBuilder<DrawnPage>();
         foreach (var (size, begins, draw) in pages)
         {
-            var content = new SyntaxWriter(TypicalContent);
+            content.Clear();
             size.InMillimetres(content, mirrored);
             reading.BeginPage(content, size, mirrored);
             draw(new PdfInk(content, characters, reading), reading);

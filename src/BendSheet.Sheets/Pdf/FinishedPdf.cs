@@ -12,6 +12,12 @@ public static class FinishedPdf
 {
     private const string Creator = "BendSheet";
 
+    /// <summary>What four faces take before they are compressed, ordinarily, in bytes.</summary>
+    private const int SizeOfFonts = 256 * 1024;
+
+    /// <summary>What a page takes beside its content, ordinarily, in bytes.</summary>
+    private const int SizeOfPage = 512;
+
     /// <summary>A file must not know today's date, so all have the same.</summary>
     private static readonly DateTime Created = new(2000, 1, 1, 0, 0, 0, DateTimeKind.Utc);
 
@@ -22,14 +28,18 @@ public static class FinishedPdf
     public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest, structure: null).ToArray();
 
     /// <summary>The file with its structure.</summary>
-    /// <inheritdoc cref="Of(PdfDocument, string)"/>
-    internal static ReadOnlyMemory<byte> Of(PdfDocument document, string title, StructureTree structure) => Of(document, title, CompressionLevel.Fastest, structure);
+    /// <param name="document">As above.</param>
+    /// <param name="title">As above.</param>
+    /// <param name="contentSize">Of all pages together, in bytes.</param>
+    /// <param name="structure">Of the whole document.</param>
+    internal static ReadOnlyMemory<byte> Of(PdfDocument document, string title, int contentSize, StructureTree structure) =>
+        Of(document, title, CompressionLevel.Fastest, structure, contentSize);
 
     /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>
     public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression, structure: null).ToArray();
 
-    private static ReadOnlyMemory<byte> Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure)
+    private static ReadOnlyMemory<byte> Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure, int contentSize = 0)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(title);
@@ -41,11 +51,12 @@ public static class FinishedPdf
         document.Options.CompressContentStreams = false;
         document.Options.NoCompression = true;
 
-        using var written = new MemoryStream();
+        // Room enough from the start: large blocks that are outgrown cost a collection of all that is there.
+        using var written = new MemoryStream(contentSize + SizeOfFonts + (document.PageCount * SizeOfPage));
         document.Save(written, closeStream: false);
         var raw = new RawPdf(written.GetBuffer().AsSpan(0, (int)written.Length));
         var metadata = MetadataPacket.Of(title, Creator, document.Info.Producer, Created);
-        var writer = new ObjectWriter((int)written.Length, compression);
+        var writer = new ObjectWriter((int)written.Length + (structure?.ExpectedSize ?? 0), compression);
         return Finish(raw, metadata, structure, [.. document.Pages.Cast<PdfPage>().Select(page => page.Reference!.ObjectNumber)], writer);
     }
 

@@ -8,7 +8,7 @@ internal static class Flate
     /// <summary>The data, compressed.</summary>
     public static byte[] Packed(ReadOnlySpan<byte> data, CompressionLevel level = CompressionLevel.Fastest)
     {
-        using var packed = new MemoryStream(data.Length / 2);
+        using var packed = new MemoryStream(data.Length / 4);
         using (var zlib = new ZLibStream(packed, level, leaveOpen: true))
         {
             zlib.Write(data);

@@ -9,6 +9,9 @@ namespace BendSheet.Sheets.Pdf;
 /// <param name="parts">In reading order.</param>
 internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
 {
+    /// <summary>In a file, ordinarily, in bytes.</summary>
+    public int ExpectedSize => 128 * parts.Sum(part => part.Elements.Count);
+
     /// <summary>The body of the root object.</summary>
     /// <param name="body">Where it goes.</param>
     /// <param name="first">Object number of the document's own element; those of the parts follow it.</param>

@@ -22,6 +22,9 @@ internal sealed class SyntaxWriter(int expectedSize)
     /// <summary>What has been written.</summary>
     public ReadOnlyMemory<byte> Written => _bytes.WrittenMemory;
 
+    /// <summary>Forgets what has been written, to begin anew in the same room.</summary>
+    public void Clear() => _bytes.ResetWrittenCount();
+
     /// <summary>Writes what is syntax already.</summary>
     public SyntaxWriter Raw(ReadOnlySpan<byte> syntax)
     {

@@ -17,11 +17,11 @@ internal static class Crossings
     /// <summary>Every crossing of pieces that are not neighbours.</summary>
     /// <param name="points">On paper.</param>
     /// <param name="nearness">Of each point to the eye.</param>
-    public static IEnumerable<Crossing> Of(IReadOnlyList<PagePoint> points, IReadOnlyList<double> nearness)
+    public static IEnumerable<Crossing> Of(PagePoint[] points, double[] nearness)
     {
-        for (var i = 0; i + 1 < points.Count; i++)
+        for (var i = 0; i + 1 < points.Length; i++)
         {
-            for (var j = i + 2; j + 1 < points.Count; j++)
+            for (var j = i + 2; j + 1 < points.Length; j++)
             {
                 if (Meet(points[i], points[i + 1], points[j], points[j + 1]) is not { } meet)
                 {
@@ -37,7 +37,8 @@ internal static class Crossings
 
     private static (double First, double Second, double Sine)? Meet(PagePoint a, PagePoint b, PagePoint c, PagePoint d)
     {
-        if (Math.Max(a.X, b.X) < Math.Min(c.X, d.X) || Math.Max(c.X, d.X) < Math.Min(a.X, b.X))
+        if (Math.Max(a.X, b.X) < Math.Min(c.X, d.X) || Math.Max(c.X, d.X) < Math.Min(a.X, b.X)
+            || Math.Max(a.Y, b.Y) < Math.Min(c.Y, d.Y) || Math.Max(c.Y, d.Y) < Math.Min(a.Y, b.Y))
         {
             return null;
         }

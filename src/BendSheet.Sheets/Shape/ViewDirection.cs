@@ -60,7 +60,7 @@ internal static class ViewDirection
         private readonly List<Vector3D> _legs;
         private readonly List<Vector3D> _bendAxes;
         private readonly List<Vector3D> _numbered;
-        private readonly List<Vector3D> _places;
+        private readonly Vector3D[] _places;
         private readonly double _size;
         private readonly double _hides;
 
@@ -136,26 +136,26 @@ internal static class ViewDirection
         /// <summary>Crossings, and the part of the tube that lies along another part of it.</summary>
         private double Covering(Projection direction)
         {
-            var flat = _places.ConvertAll(direction.Of);
-            var covered = new bool[flat.Count];
-            for (var i = 0; i < flat.Count; i++)
+            var flat = Array.ConvertAll(_places, direction.Of);
+            var covered = new bool[Places];
+            for (var i = 0; i < Places; i++)
             {
-                for (var j = i + 1; j < flat.Count; j++)
+                for (var j = i + 1; j < Places; j++)
                 {
                     // Neighbours along the tube are near each other from everywhere.
-                    if ((flat[i] - flat[j]).Norm < _hides && _places[i].DistanceTo(_places[j]) > 2 * _hides)
+                    if (flat[i].IsNearer(flat[j], _hides) && _places[i].DistanceTo(_places[j]) > 2 * _hides)
                     {
                         covered[i] = covered[j] = true;
                     }
                 }
             }
 
-            var crossings = Crossings.Of(flat, new double[flat.Count]).Count();
-            return (2.0 * covered.Count(place => place) / flat.Count) + (0.15 * crossings);
+            var crossings = Crossings.Of(flat, new double[Places]).Count();
+            return (2.0 * covered.Count(place => place) / Places) + (0.15 * crossings);
         }
 
         /// <summary>Evenly along the tube.</summary>
-        private static List<Vector3D> PlacesAlong(TubeCentreline centreline)
+        private static Vector3D[] PlacesAlong(TubeCentreline centreline)
         {
             var stretches = new List<Stretch> { Stretch.Of(centreline.Straights[0]) };
             for (var i = 0; i < centreline.Arcs.Length; i++)
@@ -165,7 +165,7 @@ internal static class ViewDirection
             }
 
             var step = 1.0 / (Places - 1) * centreline.Length;
-            var places = new List<Vector3D>(Places);
+            var places = new Vector3D[Places];
             var (index, before) = (0, Length.Zero);
             for (var i = 0; i < Places; i++)
             {
@@ -177,7 +177,7 @@ internal static class ViewDirection
                 }
 
                 var rest = along - before;
-                places.Add(stretches[index].PointAt(rest < stretches[index].Length ? rest : stretches[index].Length));
+                places[i] = stretches[index].PointAt(rest < stretches[index].Length ? rest : stretches[index].Length);
             }
 
             return places;

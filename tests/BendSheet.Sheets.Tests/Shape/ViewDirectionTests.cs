@@ -38,7 +38,7 @@ public class ViewDirectionTests
         var shape = Shape("    - {straight: 300, bend: 90}\n    - {straight: 120, rotate: 90 ccw, bend: 90}\n    - {straight: 150, rotate: 90 ccw, bend: 90}\n    - {straight: 60, rotate: 90 ccw, bend: 90}\n    - {straight: 200}\n");
         var lines = Polyline.Of(shape);
         var view = ViewDirection.Best(shape, 5);
-        var flat = lines.Points.Select(view.Of).ToList();
+        var flat = lines.Points.Select(view.Of).ToArray();
         Assert.Empty(Crossings.Of(flat, [.. lines.Points.Select(point => point.Dot(view.Nearness))]));
     }
 
