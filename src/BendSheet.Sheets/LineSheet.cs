@@ -28,35 +28,50 @@ internal static class LineSheet
             .. Title.Of(sheet, measure, width),
             .. ReadFirst(sheet, measure, width),
             .. StripDrawing.Of(sheet, measure, width),
+            .. Clips(sheet, measure, width),
             .. BendTable.Of(sheet, measure, width),
         ];
-        Block[] after =
-        [
-            Paragraph.Heading("Order of work"),
-            .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, width)),
-            .. CheckList.Of(sheet, measure, width),
-            .. Clips(sheet, measure, width),
-            .. CautionList.Of(measure, width),
-        ];
-        var views = ShapeViews.Of(sheet, measure, width, HeightOfViews(Left(height, before), Left(height, before, after)));
+        var after = new TwoColumns(
+            [
+                column => [Paragraph.Heading("Order of work", column), .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column))],
+                column => CheckList.Of(sheet, measure, column),
+                column => CautionList.Of(measure, column),
+            ],
+            width);
+        var left = height - before.Sum(block => block.Height);
+        Block[] upper = [.. before, .. Views(new(sheet, measure), width, left, left - after.Height)];
         var continued = Title.Continued(sheet, measure, width);
-        return [.. PageFlow.Spread([.. before, .. views, .. after], page => page == 0 ? height : height - continued.Height)
-            .Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
+        double HeightOf(int page) => page == 0 ? height : height - continued.Height;
+        var begun = PageFlow.Spread(upper, HeightOf);
+        var (last, top) = begun[^1][^1];
+        var lower = after.Blocks(HeightOf(begun.Count - 1) - top - last.Height, HeightOf(begun.Count));
+        return [.. PageFlow.Spread([.. upper, .. lower], HeightOf).Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
     }
 
-    /// <summary>What the rest leaves of the one page, or else of the page that the views come to lie on, or else much of a page of their own.</summary>
-    private static double HeightOfViews(double leftOfPage, double leftOfOne) =>
-        Math.Min(leftOfOne >= LeastViews ? leftOfOne : leftOfPage >= LeastViewsOfSeveralPages ? leftOfPage : MostViews, MostViews);
+    /// <summary>
+    /// In what the rest leaves of the one page, as long as bends need not share numbers for it in the picture from which the piece is bent; or
+    /// else on the rest of the page that they come to lie on, or much of a page of their own.
+    /// </summary>
+    private static IReadOnlyList<Block> Views(ShapeViews views, double width, double leftOfPage, double leftOfOne)
+    {
+        var spread = leftOfPage >= LeastViewsOfSeveralPages ? Math.Min(leftOfPage, MostViews) : MostViews;
+        var onOne = Math.Min(leftOfOne, MostViews);
+        if (onOne < LeastViews)
+        {
+            return views.At(width, spread).Blocks;
+        }
 
-    private static double Left(double height, params IEnumerable<IReadOnlyList<Block>> parts) => height - parts.Sum(part => part.Sum(block => block.Height));
+        var (blocks, labels) = views.At(width, onOne);
+        return onOne < spread && !views.NumbersAllBends(labels) && views.At(width, spread) is var larger && larger.Labels > labels ? larger.Blocks : blocks;
+    }
 
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
         ? []
         : [Paragraph.Heading("Read first, with the cautions at the end of the sheet"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
 
-    private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) => sheet.Clips.IsEmpty
-        ? []
-        : [Paragraph.Heading("Clips (triangles below the straight tube)"), .. sheet.Clips.SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width))];
+    /// <summary>They are marked together with the bends.</summary>
+    private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) =>
+        sheet.Clips.IsEmpty ? [] : Paragraph.Of($"Clips (triangles): {string.Join(' ', sheet.Clips)}", TextStyle.Body, measure, width);
 
     private static IReadOnlyList<(Block Block, double Top)> Under(Block head, IReadOnlyList<(Block Block, double Top)> blocks) =>
         [(head, 0), .. blocks.Select(placed => (placed.Block, placed.Top + head.Height))];

@@ -36,6 +36,18 @@ internal static class Printed
               - {straight: 80}
         """;
 
+    /// <summary>A line with a fitting at both ends, a note, and bends in different planes, as they are found on a car.</summary>
+    public static string FewBends(int count) => Head + "  few:\n    from: {at: master cylinder, fitting: an3}\n    to: {at: hose bracket, fitting: an3}\n    rows:\n"
+        + string.Concat(new[]
+        {
+            "      - {straight: 120, bend: 45}\n",
+            "      - {straight: 160, rotate: 90 cw, bend: 30, note: clears the steering column}\n",
+            "      - {straight: 200, rotate: 45 ccw, bend: 90}\n",
+            "      - {straight: 140, rotate: 120 cw, bend: 60}\n",
+            "      - {straight: 180, rotate: 180, bend: 45}\n",
+        }.Take(count))
+        + "      - {straight: 80}\n";
+
     /// <summary>The solved lines of a file that has no errors.</summary>
     public static ImmutableArray<SolvedLine> Solved(string yaml)
     {

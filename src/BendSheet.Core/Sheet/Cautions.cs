@@ -15,6 +15,9 @@ public static class Cautions
         "Leak-test under pressure, and check every joint again, before driving.",
     ];
 
+    /// <summary>How the + or − behind a length is meant.</summary>
+    public const string Rounded = "+/−: a little more/less.";
+
     /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
         "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the tube from A towards B: rotate from the bend made "

@@ -54,6 +54,9 @@ public sealed record SheetContent(
     Length TubeDiameter,
     LengthNotation Notation)
 {
+    /// <summary>The shape's axes are the car's: its Z is up.</summary>
+    public bool LiesOnCar { get; init; }
+
     /// <summary>How many clips hold it, and where.</summary>
     public ImmutableArray<string> Clips { get; init; } = [];
 

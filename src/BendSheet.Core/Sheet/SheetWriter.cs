@@ -52,6 +52,7 @@ public static class SheetWriter
             template.Tube.OutsideDiameter,
             notation)
         {
+            LiesOnCar = template.LiesOnCar,
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
             Gauges = [.. BendGauge.Of(plan, notation)],
             DialStops = [.. DialStop.Of(plan)],
@@ -108,7 +109,7 @@ public static class SheetWriter
     internal static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
 
     private static string DatumInWords(BenchPlan plan) =>
-        $"Marks count from {DatumName(plan)}. +/−: a little more/less.";
+        $"Marks count from {DatumName(plan)}. {Cautions.Rounded}";
 
     private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
     {

@@ -9,7 +9,7 @@ namespace BendSheet.Sheets.Elements;
 internal static class BendTable
 {
     private const double Padding = 1.2;
-    private const double LeastRow = 9.2;
+    private const double LeastRow = 8.8;
     private const double TickBoxSize = 4;
 
     /// <summary>A note of more lines than this goes on below its row, so that no row is taller than a page.</summary>
@@ -53,7 +53,7 @@ internal static class BendTable
         }
 
         yield return Block.Space(0.8);
-        foreach (var block in Paragraph.Of($"{sheet.Datum} {Cautions.Rotation}", TextStyle.Small, measure, width, indent: 1))
+        foreach (var block in Paragraph.Of($"{Cautions.Rounded} {Cautions.Rotation}", TextStyle.Small, measure, width, indent: 1))
         {
             yield return block;
         }

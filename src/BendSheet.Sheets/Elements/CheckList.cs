@@ -8,7 +8,7 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>Distances to measure on the finished piece, with room to write what was measured.</summary>
 internal static class CheckList
 {
-    private const double RowHeight = 6;
+    private const double RowHeight = 5.5;
 
     /// <summary>To write a figure in.</summary>
     private const double LeastLine = 9;
@@ -21,7 +21,7 @@ internal static class CheckList
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
         var (heading, checks) = Words(sheet);
-        yield return Paragraph.Heading(heading);
+        yield return Paragraph.Heading(heading, width);
         var widths = checks.ConvertAll(text => Style.Width(text) + LeastLine + (2 * Gap));
         var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
         foreach (var row in checks.Zip(widths).Chunk(perRow))
@@ -58,10 +58,10 @@ internal static class CheckList
         var from = sheet.Checks.Select(check => check.From).Distinct(StringComparer.Ordinal).ToList();
         var one = from.Count == 1;
         return (
-            $"Check on the finished piece: straight-line distances{(one ? $" from {from[0]}" : string.Empty)} (a corner is where two straights would meet)",
+            $"Check: straight-line distances{(one ? $" from {from[0]}" : string.Empty)}",
             [.. sheet.Checks.Select(check => $"{(one ? "to" : $"{check.From} to")} {check.To}: {check.Distance.Main}")]);
     }
 
     private static IEnumerable<string> Sentences(SheetContent sheet) =>
-        new[] { $"Box over the outside, along X × Y × Z of the views: {sheet.Envelope}", sheet.Levers }.OfType<string>();
+        new[] { "A corner is where two straights would meet.", $"Outside box, X × Y × Z: {sheet.Envelope}", sheet.Levers }.OfType<string>();
 }

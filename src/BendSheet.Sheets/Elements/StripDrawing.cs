@@ -52,8 +52,8 @@ internal static class StripDrawing
         var marks = part.Bends.Select(bend => part.At(bend.Mark)).ToList();
         var bubbles = LabelRow.Spread(marks, BubblePitch, width - (part.HasTrim ? TubeOnStrip.TrimRoom : 0));
         var labels = LabelRow.Spread(marks, pitch, width);
-        var tubeTop = marks.Count == 0 ? 3 : (2 * BubbleRadius) + 1 + Tick + Fan(marks, bubbles);
-        var labelTop = tubeTop + TubeOnStrip.Height + Tick + 1 + Fan(marks, labels);
+        var tubeTop = marks.Count == 0 ? 3 : (2 * BubbleRadius) + 0.7 + Tick + Fan(marks, bubbles);
+        var labelTop = tubeTop + TubeOnStrip.Height + Tick + 0.5 + Fan(marks, labels);
 
         var half = (width / 2) - LabelGap;
         var endA = part.HasA ? EndLines(sheet.Strip.HardwareA.Select(piece => piece.Name), sheet.Strip.FlaredA, measure, half) : [];

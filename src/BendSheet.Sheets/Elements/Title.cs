@@ -9,7 +9,10 @@ namespace BendSheet.Sheets.Elements;
 internal static class Title
 {
     private const double CutWidth = 62;
-    private const double CutHeight = 23;
+    private const double CutHeight = 20;
+
+    /// <summary>Between the name and what stands beside it.</summary>
+    private const double AfterName = 4;
 
     /// <summary>The full head of the first page.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
@@ -18,9 +21,17 @@ internal static class Title
         var name = measure.Printable(sheet.Line);
         var nameStyle = TextStyle.Title.Fitting(name, textWidth);
         var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0)).ToList();
+        var project = sheet.Project + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty);
+        var besideName = nameStyle.Width(name) + AfterName;
+        var hasRoom = besideName + TextStyle.Body.Width(measure.Printable(project)) <= textWidth;
+        if (hasRoom)
+        {
+            lines[0] = lines[0] with { Beside = measure.Printable(project), BesideAt = besideName };
+        }
+
         foreach (var text in new[]
         {
-            sheet.Project + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty),
+            hasRoom ? string.Empty : project,
             sheet.Ends,
             "Tube: " + sheet.Tube,
             "Bender: " + sheet.Bender,
@@ -47,7 +58,7 @@ internal static class Title
             var y = top;
             foreach (var line in lines.Take(beside))
             {
-                line.AsBlock().DrawOn(canvas, y);
+                line.DrawOn(canvas, y);
                 y += line.Style.LineHeight;
             }
 
@@ -89,15 +100,29 @@ internal static class Title
         canvas.Decoration(() => canvas.Box(left, top, CutWidth, CutHeight, Canvas.Thick));
         canvas.As(Role.Text, () =>
         {
-            canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.5);
-            canvas.Text(sheet.CutLength.Main, style, left + 3, top + 13);
-            canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 17);
+            canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.1);
+            canvas.Text(sheet.CutLength.Main, style, left + 3, top + 11.5);
+            canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 15.2);
         });
-        canvas.As(Role.Text, () => canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 21));
+        canvas.As(Role.Text, () => canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 18.7));
     }
 
     private sealed record HeadLine(string Text, TextStyle Style, Role Role, bool Continues)
     {
+        /// <summary>On the same baseline.</summary>
+        public string Beside { get; init; } = string.Empty;
+
+        public double BesideAt { get; init; }
+
+        public void DrawOn(Canvas canvas, double top)
+        {
+            AsBlock().DrawOn(canvas, top);
+            if (Beside.Length > 0)
+            {
+                canvas.As(Role.Text, () => canvas.Text(Beside, TextStyle.Body, BesideAt, top + Style.Ascent));
+            }
+        }
+
         public Block AsBlock() => new(Style.LineHeight, (canvas, top) => canvas.Text(Text, Style, 0, top + Style.Ascent)) { Role = Role, Continues = Continues };
     }
 }

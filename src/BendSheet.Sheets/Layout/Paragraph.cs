@@ -7,7 +7,10 @@ namespace BendSheet.Sheets.Layout;
 internal static class Paragraph
 {
     /// <summary>Width of a tick box or sign with the room behind it.</summary>
-    private const double SignWidth = 6;
+    private const double SignWidth = 4.6;
+
+    /// <summary>From one baseline to the next, for each millimetre of type: lines of running text may lie nearer than those of a table.</summary>
+    private const double Leading = 1.2;
 
     private const double TickBoxSize = 3;
 
@@ -24,12 +27,14 @@ internal static class Paragraph
         measure.Wrap(text, style, width - indent).Select((line, i) => Line(line, style, indent) with { Continues = i > 0 });
 
     /// <summary>The heading of a part of the sheet, with a rule above it.</summary>
-    public static Block Heading(string text) => new(
-        5.8,
+    /// <param name="text">Printable, on one line.</param>
+    /// <param name="width">Of the rule; without it that of the type area.</param>
+    public static Block Heading(string text, double? width = null) => new(
+        5.3,
         (canvas, top) =>
         {
-            canvas.Decoration(() => canvas.Line(0, top + 0.7, canvas.Width, top + 0.7, Canvas.Thin));
-            canvas.Text(text, TextStyle.Heading, 0, top + 1.1 + TextStyle.Heading.Ascent);
+            canvas.Decoration(() => canvas.Line(0, top + 0.5, width ?? canvas.Width, top + 0.5, Canvas.Thin));
+            canvas.Text(text, TextStyle.Heading, 0, top + 0.7 + TextStyle.Heading.Ascent);
         },
         KeepWithNext: true)
     {
@@ -70,5 +75,5 @@ internal static class Paragraph
     }
 
     private static Block Line(string printable, TextStyle style, double indent) =>
-        new(style.LineHeight, (canvas, top) => canvas.Text(printable, style, indent, top + style.Ascent));
+        new(Leading * style.Size, (canvas, top) => canvas.Text(printable, style, indent, top + style.Ascent));
 }

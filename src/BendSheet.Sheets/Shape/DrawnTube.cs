@@ -21,6 +21,9 @@ internal sealed record DrawnTube(
     /// <summary>No line is thinner than this, whatever the scale.</summary>
     public const double LeastWidth = 0.8;
 
+    /// <summary>From its centreline to a line on paper.</summary>
+    public double DistanceTo(Segment line) => Points.Zip(Points.Skip(1), (from, to) => new Segment(from, to).DistanceTo(line)).Min();
+
     /// <summary>Width and height of the tube in a view, in the shape's own millimetres.</summary>
     public static (double Width, double Height) Size(Polyline shape, Projection projection, double tubeDiameter)
     {

@@ -38,6 +38,11 @@ internal sealed record Projection(string Name, string Caption, Vector3D Right, V
             new(cosRound * cosAbove, sinRound * cosAbove, sinAbove));
     }
 
+    /// <summary>The same view with the paper turned by a quarter, clockwise or the other way.</summary>
+    public Projection Turned(bool clockwise) => clockwise
+        ? this with { Right = Up, Up = -1 * Right }
+        : this with { Right = -1 * Up, Up = Right };
+
     /// <summary>Where a point lies on paper, y downwards, before it is scaled and moved.</summary>
     public PagePoint Of(Vector3D point) => new(point.Dot(Right), -point.Dot(Up));
 }

@@ -16,7 +16,7 @@ internal sealed class ShapeViews
     private const double AxisLetter = 2;
 
     /// <summary>Below a caption's baseline.</summary>
-    private const double CaptionFoot = 1.8;
+    private const double CaptionFoot = 1.4;
 
     private static readonly (string Name, Vector3D Axis)[] Axes = [("X", new(1, 0, 0)), ("Y", new(0, 1, 0)), ("Z", new(0, 0, 1))];
 
@@ -26,7 +26,10 @@ internal sealed class ShapeViews
     private readonly Projection[] _projections;
     private readonly List<(double Width, double Height)> _sizes;
 
-    private ShapeViews(SheetContent sheet, TextMeasure measure)
+    /// <summary>What there is to draw.</summary>
+    /// <param name="sheet">Whose shape it is.</param>
+    /// <param name="measure">Measures texts.</param>
+    public ShapeViews(SheetContent sheet, TextMeasure measure)
     {
         _sheet = sheet;
         _measure = measure;
@@ -43,42 +46,37 @@ internal sealed class ShapeViews
         _ => 12,
     };
 
-    /// <summary>The views as one block with its heading.</summary>
-    /// <param name="sheet">Whose shape it is.</param>
-    /// <param name="measure">Measures texts.</param>
+    /// <summary>The views as one block with its heading, and how many of the pictorial view's labels there are: bends may have to share one.</summary>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">That may be used, the heading included.</param>
-    public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width, double height)
+    public (IReadOnlyList<Block> Blocks, int Labels) At(double width, double height)
     {
-        var views = new ShapeViews(sheet, measure);
-        var inOneLine = TextStyle.Heading.Width($"The finished shape, scale 1 : 10000 ({sheet.Axes})") <= width;
-        IReadOnlyList<Block> axes = inOneLine ? [] : [.. Paragraph.Of(sheet.Axes, TextStyle.Small, measure, width).Select(line => line with { KeepWithNext = true })];
+        var inOneLine = TextStyle.Heading.Width($"The finished shape, scale 1 : 10000 ({_sheet.Axes})") <= width;
+        IReadOnlyList<Block> axes = inOneLine ? [] : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
         var heads = Paragraph.Heading(string.Empty).Height + axes.Sum(line => line.Height);
-        var layout = ViewLayout.Of(views._sizes, width, height - heads, views.LabelRoom);
-        var draw = views._projections.Select((projection, i) =>
-            views.View(projection, i == 0 ? layout.Pictorial : layout.Flat, layout.Cells[i], i == 0 && layout.Pictorial != layout.Flat)).ToList();
-        yield return Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({sheet.Axes})" : string.Empty)}");
-        foreach (var line in axes)
-        {
-            yield return line;
-        }
-
-        yield return new(layout.Height, (canvas, top) =>
+        var (projections, layout) = Laid(width, height - heads);
+        var draw = projections.Select((projection, i) =>
+            View(projection, i == 0 ? layout.Pictorial : layout.Flat, layout.Cells[i], i == 0 && layout.Pictorial != layout.Flat)).ToList();
+        var views = new Block(layout.Height, (canvas, top) =>
         {
             for (var i = 0; i < draw.Count; i++)
             {
-                var (view, projection, cell) = (draw[i], views._projections[i], layout.Cells[i]);
+                var (view, projection, cell) = (draw[i].Draw, projections[i], layout.Cells[i]);
                 canvas.As(
                     Role.Figure,
                     () => view(canvas, top),
-                    i == 0 ? DrawingWords.OfShape(sheet, projection.Caption) : DrawingWords.OfFlatView(sheet, projection.Caption),
+                    i == 0 ? DrawingWords.OfShape(_sheet, projection.Caption) : DrawingWords.OfFlatView(_sheet, projection.Caption),
                     new(cell.Left, top + cell.Top, cell.Width, cell.Height + ViewLayout.CaptionHeight));
             }
         })
         {
             Role = Role.Nothing,
         };
+        return ([Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({_sheet.Axes})" : string.Empty)}"), .. axes, views], draw[0].Labels);
     }
+
+    /// <summary>No two bends share one of the labels, two of which are the ends'.</summary>
+    public bool NumbersAllBends(int labels) => labels == _sheet.Shape.Arcs.Length + 2;
 
     /// <summary>Each view alone, as large as an upright sheet allows, with its caption.</summary>
     /// <param name="sheet">Whose shape it is.</param>
@@ -101,13 +99,35 @@ internal sealed class ShapeViews
                 projection.Name,
                 $"{projection.Caption}, scale {InWords(denominator)}",
                 cell.Height + ViewLayout.CaptionHeight,
-                views.View(projection, denominator, cell, withScale: true));
+                views.View(projection, denominator, cell, withScale: true).Draw);
         }
     }
 
     private static string InWords(double denominator) => "1 : " + denominator.ToString("0.#", CultureInfo.InvariantCulture);
 
-    private Action<Canvas, double> View(Projection projection, double denominator, ViewCell cell, bool withScale)
+    /// <summary>
+    /// A pictorial view taller than wide lies down, with A on the left as on the straight tube, where it can be drawn larger so. Up is only up
+    /// where the line lies as on the car.
+    /// </summary>
+    private (IReadOnlyList<Projection> Projections, ViewLayout Layout) Laid(double width, double height)
+    {
+        var upright = ViewLayout.Of(_sizes, width, height, LabelRoom);
+        if (_sheet.LiesOnCar || _sizes[0].Height <= _sizes[0].Width)
+        {
+            return (_projections, upright);
+        }
+
+        var lying = ViewLayout.Of([(_sizes[0].Height, _sizes[0].Width), .. _sizes.Skip(1)], width, height, LabelRoom);
+        if (lying.Worth >= upright.Worth)
+        {
+            return (_projections, upright);
+        }
+
+        var risesToB = (_sheet.Shape.EndB - _sheet.Shape.EndA).Dot(_projections[0].Up) > 0;
+        return ([_projections[0].Turned(clockwise: risesToB), .. _projections.Skip(1)], lying);
+    }
+
+    private (Action<Canvas, double> Draw, int Labels) View(Projection projection, double denominator, ViewCell cell, bool withScale)
     {
         var tube = DrawnTube.Of(_shape, _sheet.Shape, projection, _sheet.TubeDiameter.Millimetres, denominator, cell);
         var caption = projection.Caption + (withScale ? $", scale {InWords(denominator)}" : string.Empty);
@@ -116,32 +136,38 @@ internal sealed class ShapeViews
         var foot = cell.Top + cell.Height + ViewLayout.CaptionHeight;
         if (Projection.Flat.Contains(projection))
         {
-            var flat = new ShapeView(tube, ViewLabels.Of(tube, cell, [], _measure));
-            return (canvas, top) =>
+            var labelsOfFlat = ViewLabels.Of(tube, cell, [], _measure);
+            var flat = new ShapeView(tube, labelsOfFlat);
+            return ((canvas, top) =>
             {
                 flat.Draw(canvas, top);
                 canvas.Text(caption, TextStyle.Small, middle, top + foot - CaptionFoot, Align.Centre);
-            };
+            }, labelsOfFlat.Count);
         }
 
-        // Caption and axis mark together in the middle; the mark reaches up into the cell, where the labels keep away from it.
+        // Caption and axis mark together in the middle; the mark reaches up into the cell, where the labels keep away from it, on that side of
+        // the caption where the tube is further away.
         var arms = Axes.Select(axis => (axis.Name, Way: projection.Of(axis.Axis))).ToList();
         var reach = arms.Max(arm => (AxisLength * arm.Way.Y) + (AxisLetter * arm.Way.Y / arm.Way.Norm) + (TextStyle.Small.CapHeight / 2));
-        var left = middle - (captionWidth / 2) - AxisLength - AxisLetter;
-        var origin = new PagePoint(left + captionWidth + (2 * AxisLength) + AxisLetter, foot - 0.4 - reach);
-        var tips = arms.ConvertAll(arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)));
-        var view = new ShapeView(tube, ViewLabels.Of(tube, cell, tips, _measure));
-        return (canvas, top) =>
+        const double MarkRoom = 2 * (AxisLength + AxisLetter);
+        var (mark, tips) = new[] { middle + (captionWidth / 2), middle - (captionWidth / 2) }
+            .Select(x => new PagePoint(x, foot - 0.4 - reach))
+            .Select(origin => (origin, arms.ConvertAll(arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)))))
+            .MaxBy(place => place.Item2.Min(tube.DistanceTo));
+        var left = middle - ((captionWidth + (mark.X > middle ? MarkRoom : -MarkRoom)) / 2);
+        var labels = ViewLabels.Of(tube, cell, tips, _measure);
+        var view = new ShapeView(tube, labels);
+        return ((canvas, top) =>
         {
             view.Draw(canvas, top);
             canvas.Text(caption, TextStyle.Small, left, top + foot - CaptionFoot);
             foreach (var (name, way) in arms)
             {
-                var tip = origin + (AxisLength * way);
+                var tip = mark + (AxisLength * way);
                 var letter = tip + (AxisLetter / way.Norm * way);
-                canvas.Line(origin.X, origin.Y + top, tip.X, tip.Y + top);
+                canvas.Line(mark.X, mark.Y + top, tip.X, tip.Y + top);
                 canvas.Text(name, TextStyle.Small, letter.X, letter.Y + top + (TextStyle.Small.CapHeight / 2), Align.Centre);
             }
-        };
+        }, labels.Count);
     }
 }

@@ -18,10 +18,10 @@ internal sealed record ViewCell(double Left, double Top, double Width, double He
 internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<ViewCell> Cells, double Height)
 {
     /// <summary>Room around a drawing for its labels: a label and its distance from the tube.</summary>
-    public const double Margin = 6.3;
+    public const double Margin = 6;
 
     /// <summary>Under each view.</summary>
-    public const double CaptionHeight = 5.5;
+    public const double CaptionHeight = 4.7;
 
     /// <summary>No cell is narrower than its caption needs, the pictorial view's with the axis mark.</summary>
     private const double LeastFlat = 38;
@@ -29,6 +29,9 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
 
     /// <summary>By how many steps of scale the flat views may give way to the pictorial one.</summary>
     private const int MostSteps = 4;
+
+    /// <summary>The smaller the better: a step more for the picture is worth up to two for the flat views.</summary>
+    public double Worth => (2 * Math.Log(Pictorial)) + Math.Log(Flat);
 
     /// <summary>The flat views in rows, by their place among all views.</summary>
     private static readonly int[][][] FlatRows = [[[1, 2, 3]], [[1], [2, 3]], [[1, 2], [3]], [[1, 3], [2]], [[1], [2], [3]]];
@@ -48,14 +51,13 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
             pictorial++;
         }
 
-        // A step more for the picture is worth up to two for the flat views.
         var best = layout;
         for (var (flat, last) = (pictorial, pictorial + MostSteps); pictorial > 0 && flat <= last;)
         {
             if (At(pictorial - 1, flat) is { } larger)
             {
                 pictorial--;
-                best = Worth(larger) < Worth(best) ? larger : best;
+                best = larger.Worth < best.Worth ? larger : best;
             }
             else
             {
@@ -85,8 +87,6 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
                 .MinBy(placed => placed.Height);
         }
     }
-
-    private static double Worth(ViewLayout layout) => (2 * Math.Log(layout.Pictorial)) + Math.Log(layout.Flat);
 
     /// <summary>The flat views on the right of the pictorial one.</summary>
     private static (ViewCell[] Cells, double Height)? Beside((double Width, double Height)[] cells, int[][] rows, double width, double height)
