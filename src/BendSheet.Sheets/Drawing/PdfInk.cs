@@ -8,7 +8,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <param name="page">Where millimetres count from the upper left corner already.</param>
 /// <param name="used">For each face the characters that are drawn with it; they are added.</param>
 /// <param name="reading">Where the page's parts say what they are.</param>
-internal sealed class PdfInk(SyntaxWriter page, ImmutableArray<HashSet<char>> used, ReadingOrder reading) : IInk
+internal sealed class PdfInk(SyntaxWriter page, ImmutableArray<DrawnCharacters> used, ReadingOrder reading) : IInk
 {
     /// <summary>What one Bézier curve follows of a circle: it then leaves it by less than 0.03 % of the radius.</summary>
     private const double LongestArc = Math.PI / 2;
@@ -34,13 +34,13 @@ internal sealed class PdfInk(SyntaxWriter page, ImmutableArray<HashSet<char>> us
             Align.Centre => at.X - (style.Width(printable) / 2) - style.Width(" "),
             _ => at.X - style.Width(printable) - style.Width(" "),
         };
-        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start).Number(at.Y).Raw("Tm <"u8);
+        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start).Number(at.Y).Raw("Tm ("u8);
 
         // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
         Glyphs(align == Align.Left ? "" : " ", face);
         Glyphs(printable, face);
         Glyphs(align == Align.Right ? "" : " ", face);
-        page.Raw("> Tj ET\n"u8);
+        page.Raw(") Tj ET\n"u8);
     }
 
     public void Line(ReadOnlySpan<PagePoint> points, Pen pen)

@@ -66,7 +66,7 @@ internal static class BoundParts
         document.Internals.AddObject(resources);
         return resources;
 
-        string Drawn(int face) => string.Concat(parts.SelectMany(part => part.Characters[face]).Distinct().Order());
+        string Drawn(int face) => string.Concat(parts.SelectMany(part => part.Characters[face].All).Distinct().Order());
     }
 
     /// <summary>The catalogue says that there is a structure; the finishing pass writes it out.</summary>

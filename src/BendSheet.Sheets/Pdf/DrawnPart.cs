@@ -17,7 +17,7 @@ internal sealed record DrawnPage(PaperSize Size, byte[] Content, string? Begins)
 /// <param name="Characters">For each face, by its number, the characters drawn with it.</param>
 /// <param name="Missing">What the font has no sign for and was drawn as a stand-in, each as it reads in a sentence.</param>
 internal sealed record DrawnPart(
-    string Entry, ImmutableArray<DrawnPage> Pages, StructurePart Structure, ImmutableArray<IReadOnlySet<char>> Characters, ImmutableArray<string> Missing)
+    string Entry, ImmutableArray<DrawnPage> Pages, StructurePart Structure, ImmutableArray<DrawnCharacters> Characters, ImmutableArray<string> Missing)
 {
     /// <summary>Draws a part.</summary>
     /// <param name="entry">In the outline. Any text.</param>
@@ -34,7 +34,7 @@ internal sealed record DrawnPart(
     {
         var structure = new StructurePart();
         var reading = new ReadingOrder(structure);
-        ImmutableArray<HashSet<char>> characters = [.. Enumerable.Range(0, Face.Count).Select(_ => new HashSet<char>())];
+        ImmutableArray<DrawnCharacters> characters = [.. Enumerable.Range(0, Face.Count).Select(_ => new DrawnCharacters())];
         var drawn = ImmutableArray.CreateBuilder<DrawnPage>();
         foreach (var (size, begins, draw) in pages)
         {
@@ -46,6 +46,6 @@ internal sealed record DrawnPart(
             drawn.Add(new(size, Flate.Packed(content.Written.Span), begins));
         }
 
-        return new(measure.Printable(entry), drawn.ToImmutable(), structure, [.. characters], [.. measure.Missing]);
+        return new(measure.Printable(entry), drawn.ToImmutable(), structure, characters, [.. measure.Missing]);
     }
 }

@@ -86,10 +86,22 @@ internal sealed class SyntaxWriter(int expectedSize)
         return this;
     }
 
-    /// <summary>A code of four hexadecimal digits.</summary>
+    /// <summary>A code of two bytes inside a literal string (ISO 32000-1, 7.3.4.2).</summary>
     public SyntaxWriter Code(ushort code)
     {
-        Utf8Formatter.TryFormat(code, _bytes.GetSpan(LongestNumber), out var length, new('X', 4));
+        var span = _bytes.GetSpan(4);
+        var length = 0;
+        foreach (var part in (ReadOnlySpan<byte>)[(byte)(code >> 8), (byte)code])
+        {
+            // Brackets and the sign itself end or begin something else; a line end of any kind would be read as a line feed.
+            if (part is (byte)'(' or (byte)')' or (byte)'\\' or (byte)'\r')
+            {
+                span[length++] = (byte)'\\';
+            }
+
+            span[length++] = part is (byte)'\r' ? (byte)'r' : part;
+        }
+
         _bytes.Advance(length);
         return this;
     }

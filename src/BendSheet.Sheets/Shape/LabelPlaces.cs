@@ -99,21 +99,32 @@ internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidt
         var core = ViewLabel.CoreAt(place, halfWidth);
         foreach (var other in _placed)
         {
-            if (core.DistanceTo(other.Core) < (2 * ViewLabel.Radius) + Clearance
-                || other.Leaders.Any(leader => core.DistanceTo(leader) < ViewLabel.Radius + FromLeader))
+            if (IsNear(core, other.Core, (2 * ViewLabel.Radius) + Clearance) || IsNearAny(core, other.Leaders, ViewLabel.Radius + FromLeader))
             {
                 return false;
             }
         }
 
-        return taken.All(line => core.DistanceTo(line) > ViewLabel.Radius + LetterReach)
-            && !Array.Exists(_tube, piece => IsNear(core, piece, (tubeWidth / 2) + ViewLabel.Radius + (Clearance / 2)));
+        return !IsNearAny(core, taken, ViewLabel.Radius + LetterReach) && !IsNearAny(core, _tube, (tubeWidth / 2) + ViewLabel.Radius + (Clearance / 2));
     }
 
     private bool PassesUnderLabel(Segment leader) => _placed.Exists(other => leader.DistanceTo(other.Core) < ViewLabel.Radius + FromLeader);
 
     private int Crossed(IReadOnlyList<Segment> leaders) =>
         leaders.Sum(leader => _tube.Count(leader.Crosses) + _placed.Sum(other => other.Leaders.Count(leader.Crosses)));
+
+    private static bool IsNearAny(Segment core, IReadOnlyList<Segment> pieces, double distance)
+    {
+        for (var i = 0; i < pieces.Count; i++)
+        {
+            if (IsNear(core, pieces[i], distance))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     private static bool IsNear(Segment core, Segment piece, double distance) => !core.IsClearOf(piece, distance) && core.DistanceTo(piece) < distance;
 }

@@ -81,63 +81,96 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
                 return null;
             }
 
-            return FlatRows.SelectMany(rows => new[] { Beside(cells, rows, width, height), Below(cells, rows, width, height) })
-                .OfType<(ViewCell[] Cells, double Height)>()
-                .Select(placed => new ViewLayout(first, others, placed.Cells, placed.Height))
-                .MinBy(placed => placed.Height);
-        }
-    }
-
-    /// <summary>The flat views on the right of the pictorial one.</summary>
-    private static (ViewCell[] Cells, double Height)? Beside((double Width, double Height)[] cells, int[][] rows, double width, double height)
-    {
-        var flatWidth = rows.Max(row => row.Sum(view => cells[view].Width));
-        var flatHeight = rows.Sum(row => row.Max(view => cells[view].Height) + CaptionHeight);
-        var whole = Math.Max(cells[0].Height + CaptionHeight, flatHeight);
-        var spare = width - cells[0].Width - flatWidth;
-        if (spare < 0 || whole > height)
-        {
-            return null;
-        }
-
-        var placed = new ViewCell[cells.Length];
-        var left = cells[0].Width + (spare / 3);
-        placed[0] = new(0, 0, left, whole - CaptionHeight);
-        PlaceRows(placed, cells, rows, new(left, 0, width - left, whole), whole - flatHeight);
-        return (placed, whole);
-    }
-
-    /// <summary>The flat views below the pictorial one.</summary>
-    private static (ViewCell[] Cells, double Height)? Below((double Width, double Height)[] cells, int[][] rows, double width, double height)
-    {
-        var top = cells[0].Height + CaptionHeight;
-        var whole = top + rows.Sum(row => row.Max(view => cells[view].Height) + CaptionHeight);
-        if (whole > height || cells[0].Width > width || rows.Any(row => row.Sum(view => cells[view].Width) > width))
-        {
-            return null;
-        }
-
-        var placed = new ViewCell[cells.Length];
-        placed[0] = new(0, 0, width, cells[0].Height);
-        PlaceRows(placed, cells, rows, new(0, top, width, whole - top), 0);
-        return (placed, whole);
-    }
-
-    private static void PlaceRows(ViewCell[] placed, (double Width, double Height)[] cells, int[][] rows, ViewCell area, double spareHeight)
-    {
-        var top = area.Top;
-        foreach (var row in rows)
-        {
-            var rowHeight = row.Max(view => cells[view].Height) + (spareHeight / rows.Length);
-            var spare = (area.Width - row.Sum(view => cells[view].Width)) / row.Length;
-            var left = area.Left;
-            foreach (var view in row)
+            Arrangement? lowest = null;
+            foreach (var rows in FlatRows)
             {
-                placed[view] = new(left, top, cells[view].Width + spare, rowHeight);
-                left += placed[view].Width;
+                foreach (var beside in (ReadOnlySpan<bool>)[true, false])
+                {
+                    var arrangement = new Arrangement(cells, rows, beside);
+                    if (arrangement.Fits(width, height) && !(arrangement.Height >= lowest?.Height))
+                    {
+                        lowest = arrangement;
+                    }
+                }
             }
 
-            top += rowHeight + CaptionHeight;
+            return lowest is null ? null : new(first, others, lowest.Placed(width), lowest.Height);
+        }
+    }
+
+    /// <summary>The flat views in rows, either on the right of the pictorial one or below it.</summary>
+    private sealed class Arrangement
+    {
+        private readonly (double Width, double Height)[] _cells;
+        private readonly int[][] _rows;
+        private readonly bool _beside;
+        private readonly double _flatWidth;
+        private readonly double _flatHeight;
+
+        public Arrangement((double Width, double Height)[] cells, int[][] rows, bool beside)
+        {
+            (_cells, _rows, _beside) = (cells, rows, beside);
+            foreach (var row in rows)
+            {
+                _flatWidth = Math.Max(_flatWidth, WidthOf(row));
+                _flatHeight += HeightOf(row) + CaptionHeight;
+            }
+
+            var pictorial = cells[0].Height + CaptionHeight;
+            Height = beside ? Math.Max(pictorial, _flatHeight) : pictorial + _flatHeight;
+        }
+
+        /// <summary>Captions included.</summary>
+        public double Height { get; }
+
+        public bool Fits(double width, double height) =>
+            Height <= height && (_beside ? _cells[0].Width + _flatWidth : Math.Max(_cells[0].Width, _flatWidth)) <= width;
+
+        /// <summary>Where each view comes to lie; what is to spare is shared out among them.</summary>
+        public ViewCell[] Placed(double width)
+        {
+            var placed = new ViewCell[_cells.Length];
+            var left = _beside ? _cells[0].Width + ((width - _cells[0].Width - _flatWidth) / 3) : 0;
+            var top = _beside ? 0 : _cells[0].Height + CaptionHeight;
+            placed[0] = _beside ? new(0, 0, left, Height - CaptionHeight) : new(0, 0, width, _cells[0].Height);
+            var spareHeight = (Height - top - _flatHeight) / _rows.Length;
+            foreach (var row in _rows)
+            {
+                var rowHeight = HeightOf(row) + spareHeight;
+                var spare = (width - left - WidthOf(row)) / row.Length;
+                var x = left;
+                foreach (var view in row)
+                {
+                    placed[view] = new(x, top, _cells[view].Width + spare, rowHeight);
+                    x += placed[view].Width;
+                }
+
+                top += rowHeight + CaptionHeight;
+            }
+
+            return placed;
+        }
+
+        private double WidthOf(int[] row)
+        {
+            var width = 0.0;
+            foreach (var view in row)
+            {
+                width += _cells[view].Width;
+            }
+
+            return width;
+        }
+
+        private double HeightOf(int[] row)
+        {
+            var height = 0.0;
+            foreach (var view in row)
+            {
+                height = Math.Max(height, _cells[view].Height);
+            }
+
+            return height;
         }
     }
 }

@@ -27,8 +27,17 @@ public class SyntaxWriterTests
     }
 
     [Fact]
-    public void Integers_words_and_codes_follow_one_another() =>
-        Assert.Equal("/P 7 0000000012 <00AF", Text(new SyntaxWriter(1).Raw("/P "u8).Integer(7).Raw(" ").Integer(12, digits: 10).Raw(" <"u8).Code(0xAF)));
+    public void Words_and_integers_follow_one_another() =>
+        Assert.Equal("/P 7 0000000012", Text(new SyntaxWriter(1).Raw("/P "u8).Integer(7).Raw(" ").Integer(12, digits: 10)));
+
+    /// <summary>ISO 32000-1, 7.3.4.2, table 3.</summary>
+    [Theory]
+    [InlineData('A', "\0A")]
+    [InlineData(0x2829, "\\(\\)")]
+    [InlineData(0x5C0D, "\\\\\\r")]
+    [InlineData(0x0A0A, "\n\n")]
+    public void A_code_in_a_string_is_its_two_bytes_and_what_would_end_the_string_is_escaped(ushort code, string expected) =>
+        Assert.Equal(expected, Text(new SyntaxWriter(1).Code(code)));
 
     private static string Text(SyntaxWriter writer) => Encoding.ASCII.GetString(writer.Written.Span);
 }
