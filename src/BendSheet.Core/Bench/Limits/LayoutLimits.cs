@@ -10,7 +10,7 @@ public static class LayoutLimits
     /// <summary>What does not hold, in the order of the tube.</summary>
     public static IEnumerable<Finding> Of(LineTemplate template, RouteLayout layout) =>
     [
-        .. LegTooShort.Check(layout),
+        .. LegTooShort.Check(template, layout),
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(template, layout),
         .. PullDoubtful.Check(template, layout),
