@@ -17,6 +17,7 @@ public static class LayoutLimits
         .. BendTooTight.Check(template, layout),
         .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
+        .. NearlyU.Check(template, layout),
         .. NotForBrakes.Check(template),
         .. WallTooThin.Check(template),
         .. FlareAndWall.Check(template),

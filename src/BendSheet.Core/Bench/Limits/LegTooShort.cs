@@ -15,8 +15,6 @@ public static class LegTooShort
     public static Rule Rule { get; } = new(
         "leg-too-short", RuleSubject.Making, "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
 
-    private static Angle NearlyU => Angle.FromDegrees(175);
-
     /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
     /// <remarks>The two slopes of a saddle are alike, and are one finding.</remarks>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
@@ -35,12 +33,12 @@ public static class LegTooShort
             var inner = template.Route.Legs[i].Inner;
             if (inner is null || said.Add((inner, leg.At)))
             {
-                yield return Rule.Error(leg.At, Message(i + 1, inner, corner, Length.Zero - leg.StraightLeft, before, after));
+                yield return Rule.Error(leg.At, Message(template, i + 1, inner, corner, Length.Zero - leg.StraightLeft, before, after));
             }
         }
     }
 
-    private static string Message(int number, InnerLeg? inner, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
+    private static string Message(LineTemplate template, int number, InnerLeg? inner, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
     {
         var bends = (before, after) switch
         {
@@ -51,10 +49,10 @@ public static class LegTooShort
         var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
         var halfTangents = HalfTangent(before) + HalfTangent(after);
         var radius = corner.Millimetres / halfTangents;
-        var nearlyU = new[] { before, after }.Any(bend => bend is not null && bend.Bend.Turn > NearlyU);
+        var nearlyU = new[] { before, after }.Any(bend => bend is not null && NearlyU.Is(bend.Bend));
         var cure = inner is not null ? "type " + InnerLegCure.InWords(inner, corner, before!, after!) + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
-            ? "a bend so near to 180° has its corner far out: type it as `bend: 180`, and measure the flat parts (`measured: straight`)"
+            ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
             : radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
             : "no radius would fit; measure again";
