@@ -9,8 +9,8 @@ namespace BendSheet.Core.Fit;
 /// <param name="Off">How far it is more than the sheet says: a bend turned further, a roll further clockwise.</param>
 internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
 {
-    /// <summary>Further off the first-order motion is no longer near the truth, and nobody bends so wrongly, in degrees.</summary>
-    private const double MostDegrees = 15;
+    /// <summary>Further off the first-order motion is no longer near the truth, and nobody bends so wrongly.</summary>
+    public static Angle Most => Angle.FromDegrees(15);
 
     /// <summary>In words: <c>bend 2 turned about 3.1° too little</c>.</summary>
     public string InWords
@@ -49,7 +49,7 @@ internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
         {
             // Where the distance does not depend on the angle this is infinite, or not a number where the distance is right as well.
             var degrees = check.Residual.Millimetres / (mmForOneRadian * Math.PI / 180);
-            if (Math.Abs(degrees) <= MostDegrees)
+            if (Math.Abs(degrees) <= Most.Degrees)
             {
                 causes.Add(new(bend, isRotation, Angle.FromDegrees(degrees)));
             }

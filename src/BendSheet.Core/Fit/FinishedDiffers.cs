@@ -46,7 +46,7 @@ public static class FinishedDiffers
         var causes = FinishedCause.Of(check, centreline).Take(MostCauses).ToList();
         if (causes.Count == 0)
         {
-            return "no single angle between explains it, so a mark, an end or the tape was out: measure again";
+            return $"no single angle off by up to {AngleNotation.Figure(FinishedCause.Most)} explains it, so a mark, an end, the tape or several angles were out: measure again, over one bend at a time";
         }
 
         var one = string.Join(", or ", causes.Select(cause => cause.InWords));

@@ -81,7 +81,7 @@ public class FinishedDiffersTests
 
     [Fact]
     public void Where_no_angle_explains_it_none_is_named() => Assert.EndsWith(
-        ": no single angle between explains it, so a mark, an end or the tape was out: measure again", OneFinding.Of(Checked(0, 4, 500)).Message, StringComparison.Ordinal);
+        ": no single angle off by up to 15° explains it, so a mark, an end, the tape or several angles were out: measure again, over one bend at a time", OneFinding.Of(Checked(0, 4, 500)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void The_piece_itself_and_its_mirror_image_are_measured_alike() =>
