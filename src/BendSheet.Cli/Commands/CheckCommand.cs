@@ -1,5 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
+using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Stock;
 
 namespace BendSheet.Cli.Commands;
 
@@ -20,10 +24,17 @@ internal static class CheckCommand
         };
         command.SetAction(parsed =>
         {
-            var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            surroundings.Output.WriteLine(CheckSummary.Of(parsed.GetRequiredValue(file), solved));
-            return solved.ExitCode;
+            var name = parsed.GetRequiredValue(file);
+            var solved = SolvedFile.Of(name, parsed.GetValue(line) ?? [], surroundings.StandardInput);
+            var findings = solved.IsWhole ? OfFileAndStock(solved) : solved.Findings;
+            surroundings.Error.Write(FindingText.Of(findings, solved.File.Source, surroundings.Colour));
+            surroundings.Output.WriteLine(CheckSummary.Of(name, solved, findings));
+            return ExitCodes.Of(findings);
         });
         return command;
     }
+
+    /// <summary>How far the search for a cutting plan came is no matter of the file.</summary>
+    private static ImmutableArray<Finding> OfFileAndStock(SolvedFile solved) =>
+        [.. StockedFile.Of(solved).Findings.Where(finding => finding.Rule != StockRules.NotProven)];
 }

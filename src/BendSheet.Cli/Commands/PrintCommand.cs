@@ -47,9 +47,10 @@ internal static class PrintCommand
             }
 
             var name = parsed.GetRequiredValue(file);
+            var wanted = options.In(parsed, solved.File);
             if (options.WantsSvg(parsed))
             {
-                return WriteDrawings(solved, name, parsed.GetValue(options.Output), surroundings);
+                return WriteDrawings([.. solved.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
             }
 
             var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
@@ -59,7 +60,12 @@ internal static class PrintCommand
                 return ExitCodes.WrongInput;
             }
 
-            var wanted = options.In(parsed, solved.File);
+            if (target.IsForDrawings)
+            {
+                surroundings.Error.WriteLine($"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
+                return ExitCodes.WrongInput;
+            }
+
             if (WhyNot(wanted, solved) is { } why)
             {
                 surroundings.Error.WriteLine($"bendsheet: {why}");
@@ -109,7 +115,7 @@ internal static class PrintCommand
             : null;
     }
 
-    private static int WriteDrawings(SolvedFile solved, string name, string? target, Surroundings surroundings)
+    private static int WriteDrawings(IReadOnlyList<SheetContent> sheets, string name, string? target, Surroundings surroundings)
     {
         var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
         if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal) || (piped && target is null))
@@ -118,7 +124,13 @@ internal static class PrintCommand
             return ExitCodes.WrongInput;
         }
 
-        return DrawingFiles.Write([.. solved.Sheets()], target, piped ? null : name, surroundings);
+        if (target is not null && sheets.Count > 0 && DrawingFiles.WhyNot(target, sheets[0].Line) is { } why)
+        {
+            surroundings.Error.WriteLine($"bendsheet: {why}");
+            return ExitCodes.WrongInput;
+        }
+
+        return DrawingFiles.Write(sheets, target, piped ? null : name, surroundings);
     }
 
     private static int Write(PrintedSheets printed, string target, Surroundings surroundings)

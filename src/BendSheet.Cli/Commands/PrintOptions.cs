@@ -91,7 +91,23 @@ internal sealed class PrintOptions
     public void Check(CommandResult result)
     {
         // A word that is not known has an error of its own, and the values cannot be asked for then.
-        if (result.Children.OfType<OptionResult>().Any(option => option.Errors.Any()) || !result.GetValue(Each))
+        if (result.Children.OfType<OptionResult>().Any(option => option.Errors.Any()))
+        {
+            return;
+        }
+
+        if (string.Equals(result.GetValue(Format), Svg, StringComparison.Ordinal))
+        {
+            Option[] ofPages = [Pages, Paper, Each, Mirror, FullSize];
+            if (ofPages.FirstOrDefault(option => result.GetResult(option) is { Implicit: false }) is { } typed)
+            {
+                result.AddError($"`{typed.Name}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.");
+            }
+
+            return;
+        }
+
+        if (!result.GetValue(Each))
         {
             return;
         }

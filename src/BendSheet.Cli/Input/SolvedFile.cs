@@ -18,6 +18,9 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
     /// <summary>The lines asked for that have only a rough length; none where the file is wrong.</summary>
     public ImmutableArray<RoughLine> RoughLines { get; private init; } = [];
 
+    /// <summary>No line was asked for by name: all of them are here, as far as they can be read.</summary>
+    public bool IsWhole { get; private init; } = true;
+
     /// <summary>What the findings ask the program to end with.</summary>
     public int ExitCode => ExitCodes.Of(Findings);
 
@@ -49,7 +52,7 @@ public sealed record SolvedFile(TemplateFile File, ImmutableArray<SolvedLine> Li
 
         // Of a wrong file no figure is shown: it might be made of a default in the place of what could not be read.
         var isWrong = ExitCodes.Of(findings) == ExitCodes.WrongInput;
-        return new(file, isWrong ? [] : lines, findings) { RoughLines = isWrong ? [] : rough, Network = network, SheetsExitCode = ExitCodes.Of(ofLines) };
+        return new(file, isWrong ? [] : lines, findings) { IsWhole = wanted.Count == 0, RoughLines = isWrong ? [] : rough, Network = network, SheetsExitCode = ExitCodes.Of(ofLines) };
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>

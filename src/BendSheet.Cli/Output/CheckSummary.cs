@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Cli.Input;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
@@ -8,14 +9,17 @@ namespace BendSheet.Cli.Output;
 public static class CheckSummary
 {
     /// <summary><c>finch.yaml: 4 lines, tube in all 3.2 m; no findings</c>.</summary>
-    public static string Of(string name, SolvedFile solved)
+    /// <param name="name">Of the file.</param>
+    /// <param name="solved">Its lines.</param>
+    /// <param name="found">All that was said of them.</param>
+    public static string Of(string name, SolvedFile solved, ImmutableArray<Finding> found)
     {
         var plans = solved.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
         var counts = new[]
         {
-            Count(solved.Findings.Count(finding => finding.Severity == Severity.Error), "error"),
-            Count(solved.Findings.Count(finding => finding.Severity == Severity.Warning), "warning"),
-            Count(solved.Findings.Count(finding => finding.Severity == Severity.Note), "note"),
+            Count(found.Count(finding => finding.Severity == Severity.Error), "error"),
+            Count(found.Count(finding => finding.Severity == Severity.Warning), "warning"),
+            Count(found.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
         var lines = Count(solved.Lines.Length + solved.RoughLines.Length, "line");

@@ -7,10 +7,24 @@ namespace BendSheet.Cli.Output;
 /// <summary>Writes every drawing of every line as an SVG of its own, named by line and drawing.</summary>
 internal static class DrawingFiles
 {
-    private const string Ending = ".svg";
+    internal const string Ending = ".svg";
 
     /// <summary>What no system, or not every one, takes in a name.</summary>
     private static readonly char[] NotInNames = ['/', '\\', ':', '*', '?', '"', '<', '>', '|'];
+
+    /// <summary>Why no drawing's name can begin with what was typed behind -o, in a sentence.</summary>
+    /// <param name="target">As typed.</param>
+    /// <param name="line">One of the lines, for the example.</param>
+    public static string? WhyNot(string target, string line)
+    {
+        var what = target.Length == 0 ? "there is no name behind -o"
+            : target.EndsWith(PrintTarget.Ending, StringComparison.OrdinalIgnoreCase) && !Directory.Exists(target) ? $"{Visible.Of(target)} is the name of a PDF"
+            : File.Exists(target) && !target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? $"{Visible.Of(target)} is a file"
+            : null;
+        return what is null
+            ? null
+            : $"{what}, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o drawing` for drawing-{InAName(line)}-strip{Ending}";
+    }
 
     /// <summary>Writes them all, or up to the first that the disk does not take.</summary>
     /// <param name="sheets">A line each.</param>
@@ -21,6 +35,12 @@ internal static class DrawingFiles
     public static int Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
     {
         var begins = Begins(target, source);
+        if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
+        {
+            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Of(folder)}: make it first, or name one that is there with -o");
+            return ExitCodes.NotWritten;
+        }
+
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
         var missing = new List<string>();
         foreach (var sheet in sheets)

@@ -10,7 +10,10 @@ internal sealed record PrintTarget(string? Named, string Beside)
     /// <summary>Stands for standard output.</summary>
     public const string StandardOutput = "-";
 
-    private const string Ending = ".pdf";
+    internal const string Ending = ".pdf";
+
+    /// <summary>It was named as a drawing is, and a PDF by that name would open nowhere.</summary>
+    public bool IsForDrawings => Named?.EndsWith(DrawingFiles.Ending, StringComparison.OrdinalIgnoreCase) == true;
 
     /// <summary>Null where measurements from standard input leave no name.</summary>
     public static PrintTarget? Of(string file, string? named) =>

@@ -20,33 +20,39 @@ public static class SolvedRows
     /// <summary>The lines with their remarks.</summary>
     public static string Of(SolvedFile solved)
     {
-        var text = new StringBuilder("# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\nlines:\n");
+        var text = new StringBuilder("# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\n");
+        var tools = RowTools.Of(solved);
+        if (tools.OwnIsNamedHere)
+        {
+            Append(text, $"# at the top of the file, in place of `bender: {{…}}`: `benders: {{hand: {{…}}, {tools.Entries}}}`, with what stood behind `bender` between the braces of `hand`\n");
+        }
+        else if (tools.Entries.Length > 0)
+        {
+            Append(text, $"# with `{tools.Entries}` in `benders:`\n");
+        }
+
+        text.Append("lines:\n");
         foreach (var line in solved.Lines)
         {
             if (line.Layout is { } layout)
             {
-                Append(text, line.Template, layout);
+                Append(text, line.Template, layout, tools);
             }
         }
 
         return text.ToString();
     }
 
-    private static void Append(StringBuilder text, LineTemplate template, RouteLayout layout)
+    private static void Append(StringBuilder text, LineTemplate template, RouteLayout layout, RowTools tools)
     {
         var cornered = layout.Legs.All(leg => leg.CornerToCorner is not null);
         text.Append("  ").Append(Name(template.Name)).Append(":\n");
         AppendWord(text, "tube", template.Tube.Name);
-        AppendWord(text, "bender", template.Bender.Name);
+        AppendWord(text, "bender", tools.NameOf(template.Bender));
         text.Append("    measured: ").Append(cornered ? "corner" : "straight").Append('\n');
         if (!cornered)
         {
             Append(text, $"    # with `wire: {{radius: {Mm(WireRadius(template))}}}` at the top of the file\n");
-        }
-
-        foreach (var former in layout.Bends.Where(bend => bend.Bend.FromTangent).Select(bend => bend.Bend.Bender).Distinct())
-        {
-            Append(text, $"    # with `{Name(former.Name)}: {{radius: {Mm(former.Radius)}}}` in `benders:`\n");
         }
 
         if (template.LiesOnCar)
@@ -62,14 +68,14 @@ public static class SolvedRows
             Append(text, $"      - {{straight: {Mm(cornered ? layout.Legs[i].CornerToCorner!.Value : Flat(template, layout.Legs[i], before, after))}");
             if (after is not null)
             {
-                AppendBend(text, after.Bend, template.Bender);
+                AppendBend(text, after.Bend, template.Bender, tools);
             }
 
             text.Append("}\n");
         }
     }
 
-    private static void AppendBend(StringBuilder text, Bend bend, Bender lines)
+    private static void AppendBend(StringBuilder text, Bend bend, Bender lines, RowTools tools)
     {
         if (bend.Rotation != Angle.Zero)
         {
@@ -79,7 +85,7 @@ public static class SolvedRows
         Append(text, $", bend: {Figure(bend.Turn.Degrees)}");
         if (bend.Bender != lines)
         {
-            Append(text, $", bender: {Name(bend.Bender.Name)}");
+            Append(text, $", bender: {Name(tools.NameOf(bend))}");
         }
 
         if (bend.Note is { } note)
@@ -105,7 +111,7 @@ public static class SolvedRows
         }
     }
 
-    private static string Mm(Length length) => Figure(length.Millimetres) + " mm";
+    internal static string Mm(Length length) => Figure(length.Millimetres) + " mm";
 
     private static string Point(Vector3D point) => $"[{Figure(point.X)}, {Figure(point.Y)}, {Figure(point.Z)}]";
 

@@ -3,6 +3,7 @@ using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fit;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
@@ -61,6 +62,7 @@ public sealed record SolvedLine(
                 .. TubeAgainstItself.Check(template, layout, centreline),
                 .. ClipsFarApart.Check(template),
                 .. NoPlaceForClip.Check(template, clips),
+                .. FinishedDiffers.Check(template, centreline),
             ])
         {
             Clips = clips,

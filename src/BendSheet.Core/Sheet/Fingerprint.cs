@@ -37,6 +37,11 @@ public static class Fingerprint
             AddBender(text, bend.Bender, tube);
         }
 
+        foreach (var check in template.Checks)
+        {
+            Add(text, check.From, check.To, check.Distance);
+        }
+
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
     }
 

@@ -123,6 +123,12 @@ public static class SheetWriter
             yield return TapedInWords(taped);
         }
 
+        if (!line.Template.Checks.IsEmpty)
+        {
+            yield return "Measured on the finished piece less the sheet's, in mm: " + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
+                FormattableString.Invariant($"{check.Name} {check.Residual.Millimetres:+0.0;-0.0;0.0}"))) + ".";
+        }
+
         if (line.Template.Route.Bends.IsEmpty)
         {
             yield break;

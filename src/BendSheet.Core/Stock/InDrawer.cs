@@ -3,9 +3,15 @@ using BendSheet.Core.Findings;
 
 namespace BendSheet.Core.Stock;
 
-/// <summary>Takes what lies in the drawer off the list. A name of one word or more means the things whose name and specification have all its words.</summary>
+/// <summary>
+/// Takes what lies in the drawer off the list. A name means the things that have all its words, and one of them says what sort of thing it is:
+/// <c>tee</c>, <c>an3 nut</c>, <c>inverted bulkhead</c>.
+/// </summary>
 public static class InDrawer
 {
+    /// <summary>More choices would not be read.</summary>
+    private const int MostChoices = 4;
+
     /// <summary>A name that several things answer to.</summary>
     public static Rule Unclear { get; } = new("have-unclear", RuleSubject.File, "A nut of one size does not replace one of another.");
 
@@ -16,51 +22,47 @@ public static class InDrawer
     public static ShoppingList Subtract(ImmutableArray<ShoppingItem> items, ImmutableArray<InTheDrawer> have)
     {
         var left = items.ToBuilder();
+        var names = items.Select(ListedName.Of).ToList();
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var drawer in have)
         {
-            var meant = Enumerable.Range(0, left.Count).Where(i => Means(drawer.Name, left[i])).ToList();
-            if (meant.Count == 1)
+            var (meant, sure) = Meant(drawer.Name, names);
+            if (sure && meant is [var only])
             {
-                var item = left[meant[0]];
-                left[meant[0]] = item with { Have = Math.Min(item.Count, item.Have + drawer.Count) };
+                var item = left[only];
+                left[only] = item with { Have = Math.Min(item.Count, item.Have + drawer.Count) };
             }
-            else if (meant.Count > 1)
+            else if (meant.Count > 0)
             {
-                var choices = string.Join(" or ", meant.Take(4).Select(i => $"`{left[i].Name} {Tells(left[i], [.. meant.Select(other => left[other])])}`"));
-                findings.Add(Unclear.Warning(drawer.At, $"`{drawer.Name}` in `have` may be several things on the list, so none is taken off: write {choices}"));
+                var choices = meant.Take(MostChoices).Select(i => $"`{names[i].Told(names)}`");
+                var more = meant.Count > MostChoices ? FormattableString.Invariant($", or the name of one of {meant.Count - MostChoices} more as the list prints it") : string.Empty;
+                var why = sure ? "may be several things on the list" : "does not say what sort of thing it is";
+                findings.Add(Unclear.Warning(drawer.At, $"`{drawer.Name}` in `have` {why}, so none is taken off: write {string.Join(" or ", choices)}{more}"));
             }
             else
             {
                 findings.Add(NotNeeded.Note(drawer.At, items.IsEmpty
                     ? $"`{drawer.Name}` in `have` is not needed: nothing is on the list"
-                    : $"`{drawer.Name}` in `have` is not on the list, which has {string.Join(", ", items.Select(item => $"`{item.Name}`").Distinct(StringComparer.Ordinal).Take(12))}"));
+                    : $"`{drawer.Name}` in `have` is not on the list, which has {string.Join(", ", names.Select(name => $"`{name.Sort}`").Distinct(StringComparer.Ordinal).Take(12))}"));
             }
         }
 
         return new(left.ToImmutable(), findings.ToImmutable());
     }
 
-    /// <summary>The first word of its specification that none of the others has; the whole of it where there is none.</summary>
-    private static string Tells(ShoppingItem item, IReadOnlyList<ShoppingItem> all)
+    /// <summary>The things that answer to a name: by the whole of its name, or else by its sort, or else by a word of its sort.</summary>
+    /// <returns>Not sure where no word says what sort of thing it is.</returns>
+    private static (List<int> Items, bool Sure) Meant(string typed, List<ListedName> names)
     {
-        var others = all.Where(other => other != item).SelectMany(other => Words(other.Specification)).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        return Words(item.Specification).FirstOrDefault(word => !others.Contains(word)) ?? item.Specification;
+        foreach (var answers in new Func<ListedName, string, bool>[] { (name, text) => name.IsWholly(text), (name, text) => name.IsOfSort(text), (name, text) => name.IsOfSortInShort(text) })
+        {
+            var found = Enumerable.Range(0, names.Count).Where(i => answers(names[i], typed)).ToList();
+            if (found.Count > 0)
+            {
+                return (found, true);
+            }
+        }
+
+        return ([.. Enumerable.Range(0, names.Count).Where(i => names[i].Has(typed))], false);
     }
-
-    private static bool Means(string typed, ShoppingItem item)
-    {
-        var name = Words(item.Name);
-        var all = name.Concat(Words(item.Specification)).ToList();
-        var words = Words(typed);
-        return words.Length > 0
-            && words.All(word => all.Exists(known => Same(word, known)))
-            && name.All(own => words.Any(word => Same(word, own)));
-    }
-
-    /// <summary>People count in the plural: <c>nuts: 4</c>.</summary>
-    private static bool Same(string typed, string known) =>
-        typed.Equals(known, StringComparison.OrdinalIgnoreCase) || typed.Equals(known + "s", StringComparison.OrdinalIgnoreCase);
-
-    private static string[] Words(string text) => text.Split([' ', ',', '(', ')'], StringSplitOptions.RemoveEmptyEntries);
 }

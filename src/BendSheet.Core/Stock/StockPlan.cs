@@ -32,20 +32,25 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
             }
         }
 
-        var tubes = kinds.Select(kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores)).ToImmutableArray();
+        var made = lines.Where(line => line.Template.Made).Select(line => line.Template.Tube).ToList();
+        ImmutableArray<Tube> named = [.. pieces.Select(one => one.Tube), .. stores.Rolls.Select(roll => roll.Tube), .. stores.Practice.Select(one => one.Tube), .. made];
+        var tubes = kinds.Select(kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores, named)).ToImmutableArray();
         return new(
             tubes,
             [.. lines.Where(line => !line.Template.Made && line.Plan is null).Select(line => line.Template.Name)],
-            [.. tubes.SelectMany(StockRules.Check), .. StockRules.LeftUnknown(tubes, [.. lines.Where(line => line.Template.Made).Select(line => line.Template.Tube)])]);
+            [.. tubes.SelectMany(StockRules.Check), .. StockRules.LeftUnknown(tubes, made)]);
     }
 
-    private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores)
+    private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named)
     {
         var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
         var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
             .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
         ImmutableArray<Piece> cut = [.. practice, .. lines];
         var need = new TubeNeed(cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
-        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare));
+        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare))
+        {
+            Names = [.. named.Where(one => TubeKinds.AreOne(tube, one)).Select(one => one.Name).Where(name => name.Length > 0).Distinct(StringComparer.Ordinal)],
+        };
     }
 }

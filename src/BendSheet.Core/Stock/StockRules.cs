@@ -47,13 +47,13 @@ public static class StockRules
         {
             yield return NotProven.Note(
                 tube.Rolls[0].At,
-                FormattableString.Invariant($"the search for the fewest rolls of {TubeNames.InWords(tube.Tube)} stopped early: {plan.Bought} found, and fewer than {plan.BoughtAtLeast} cannot do"));
+                FormattableString.Invariant($"the search for the fewest rolls of {tube.InWords} stopped early: {plan.Bought} found, and fewer than {plan.BoughtAtLeast} cannot do"));
         }
         else if (!plan.LeftIsProven)
         {
             yield return NotProven.Note(
                 tube.Rolls[0].At,
-                $"the search for the longest piece left of {TubeNames.InWords(tube.Tube)} stopped early: {FindingFigures.Mm(plan.LongestLeft)} found, and more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot be");
+                $"the search for the longest piece left of {tube.InWords} stopped early: {FindingFigures.Mm(plan.LongestLeft)} found, and more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot be");
         }
     }
 
@@ -69,7 +69,7 @@ public static class StockRules
             {
                 yield return LeftNotTyped.Warning(
                     tube.Rolls[0].At,
-                    FormattableString.Invariant($"{count} {(count == 1 ? "line" : "lines")} of {TubeNames.InWords(tube.Tube)} {(count == 1 ? "is" : "are")} made and no roll of it says what is left: it is taken as whole; measure it and add `left`"));
+                    FormattableString.Invariant($"{count} {(count == 1 ? "line" : "lines")} of {tube.InWords} {(count == 1 ? "is" : "are")} made and no roll of it says what is left: it is taken as whole; measure it and add `left`"));
             }
         }
     }
@@ -85,7 +85,7 @@ public static class StockRules
             ? $"it is {FindingFigures.UpMm(missing)} short"
             : "it is enough in all and the pieces do not go into it whole";
         var waiting = what.Length == 0 ? (spare ? "the spare" : "practice pieces") : what + (spare ? " and the spare" : string.Empty);
-        return $"{TubeNames.InWords(tube.Tube)}: {FindingFigures.UpMm(tube.Need.Total)} needed, {FindingFigures.DownMm(tube.Left)} left: {by}; "
+        return $"{tube.InWords}: {FindingFigures.UpMm(tube.Need.Total)} needed, {FindingFigures.DownMm(tube.Left)} left: {by}; "
             + FormattableString.Invariant($"buy {plan.Bought} {plan.ToBuy!.KindInWords}{(plan.Bought == 1 ? string.Empty : "s")} of {FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}");
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -24,6 +25,14 @@ public sealed record TubeNeed(ImmutableArray<Piece> Pieces, Length CuttingLosses
 /// <param name="Plan">Null where no roll of this tube is typed.</param>
 public sealed record TubePlan(Tube Tube, TubeNeed Need, ImmutableArray<Roll> Rolls, CuttingPlan? Plan)
 {
+    /// <summary>What the file calls it, each name once; none where it has no name.</summary>
+    public required ImmutableArray<string> Names { get; init; }
+
+    /// <summary>In a sentence: <c>the tube</c>, <c>tube main</c>, <c>tubes main and brake (one tube under 2 names)</c>.</summary>
+    public string InWords => Names.Length < 2
+        ? TubeNames.InWords(Tube)
+        : FormattableString.Invariant($"tubes {string.Join(", ", Names[..^1])} and {Names[^1]} (one tube under {Names.Length} names)");
+
     /// <summary>What is left on all rolls.</summary>
     public Length Left => Rolls.Aggregate(Length.Zero, (sum, roll) => sum + (roll.Count * roll.Left));
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fit;
@@ -34,6 +35,9 @@ public sealed record LineTemplate(
 
     /// <summary>What its taped distances came to, where it was measured with nothing but a tape.</summary>
     public TapedFit? Taped { get; init; }
+
+    /// <summary>What was measured on the finished piece, in the order of the file.</summary>
+    public ImmutableArray<FinishedDistance> Checks { get; init; } = [];
 
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }

@@ -14,12 +14,14 @@ public static class Offset
     /// <param name="first">The first bend: its turn is below 180°, its rotation is the way the offset goes.</param>
     /// <param name="straight">Up to the first bend, as the rest of the line was measured.</param>
     /// <param name="at">Where the offset was typed.</param>
-    public static IEnumerable<Row> Rows(Length height, Bend first, Row straight, SourcePosition at)
+    /// <param name="fromRun">The bend was reckoned from the run.</param>
+    public static IEnumerable<Row> Rows(Length height, Bend first, Row straight, SourcePosition at, bool fromRun = false)
     {
         yield return straight with { Bend = first };
         yield return new(Travel(height, first.Turn), at, first with { Rotation = Angle.FromDegrees(180), Note = null })
         {
             Habit = MeasuringHabit.Corner,
+            Inner = new(InnerLegKind.OffsetSlope, height, first.Turn, fromRun),
         };
     }
 
@@ -39,14 +41,19 @@ public static class Saddle
     /// Three bends: up by a, a bend of 2a over the top, down by a. From outer corner to outer corner it is 2·height / tan a wide. Common
     /// practice, no source.
     /// </summary>
-    /// <inheritdoc cref="Offset.Rows" path="/param"/>
-    public static IEnumerable<Row> ThreeBends(Length height, Bend first, Row straight, SourcePosition at)
+    /// <param name="height">From run to top, centreline to centreline; above zero.</param>
+    /// <param name="first">The first bend.</param>
+    /// <param name="straight">Up to the first bend.</param>
+    /// <param name="at">Where the saddle was typed.</param>
+    /// <param name="fromWidth">The bend was reckoned from the width.</param>
+    public static IEnumerable<Row> ThreeBends(Length height, Bend first, Row straight, SourcePosition at, bool fromWidth = false)
     {
         var slope = Offset.Travel(height, first.Turn);
         var plain = first with { Note = null, Rotation = Back };
         yield return straight with { Bend = first };
-        yield return Inner(slope, at, plain with { Turn = Angle.FromDegrees(2 * first.Turn.Degrees) });
-        yield return Inner(slope, at, plain);
+        var leg = new InnerLeg(InnerLegKind.ThreeBendSlope, height, first.Turn, fromWidth);
+        yield return Inner(slope, at, plain with { Turn = Angle.FromDegrees(2 * first.Turn.Degrees) }, leg);
+        yield return Inner(slope, at, plain, leg);
     }
 
     /// <summary>Four bends: an offset up, a flat top, and an offset down. Common practice, no source.</summary>
@@ -60,10 +67,11 @@ public static class Saddle
         var slope = Offset.Travel(height, first.Turn);
         var plain = first with { Note = null, Rotation = Back };
         yield return straight with { Bend = first };
-        yield return Inner(slope, at, plain);
-        yield return Inner(top, at, plain with { Rotation = Angle.Zero });
-        yield return Inner(slope, at, plain);
+        var leg = new InnerLeg(InnerLegKind.FourBendSlope, height, first.Turn, SlopeFromSpan: false);
+        yield return Inner(slope, at, plain, leg);
+        yield return Inner(top, at, plain with { Rotation = Angle.Zero }, leg with { Kind = InnerLegKind.FourBendTop });
+        yield return Inner(slope, at, plain, leg);
     }
 
-    private static Row Inner(Length leg, SourcePosition at, Bend bend) => new(leg, at, bend) { Habit = MeasuringHabit.Corner };
+    private static Row Inner(Length length, SourcePosition at, Bend bend, InnerLeg leg) => new(length, at, bend) { Habit = MeasuringHabit.Corner, Inner = leg };
 }

@@ -48,7 +48,7 @@ public sealed record Route
         Leg? open = null;
         foreach (var row in rows)
         {
-            open = open is null ? new Leg(row.Straight, row.StraightAt, row.Habit) : open with { Measured = open.Measured + row.Straight };
+            open = open is null ? new Leg(row.Straight, row.StraightAt, row.Habit) { Inner = row.Inner } : open with { Measured = open.Measured + row.Straight };
             if (row.Bend is { } bend)
             {
                 legs.Add(open);
@@ -69,7 +69,7 @@ public sealed record Route
 
     /// <summary>The same as rows: one for each bend, and a last one that only goes straight.</summary>
     public IEnumerable<Row> ToRows() => Legs.Select((leg, i) =>
-        new Row(leg.Measured, leg.At, i < Bends.Length ? Bends[i] : null) { Habit = leg.Habit });
+        new Row(leg.Measured, leg.At, i < Bends.Length ? Bends[i] : null) { Habit = leg.Habit, Inner = leg.Inner });
 
     /// <summary>The same with its first bend, where it has one, rolled further: what joins it to the bend before.</summary>
     public Route Joined(Angle rotation) => Bends.IsEmpty

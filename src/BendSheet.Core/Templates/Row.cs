@@ -12,6 +12,9 @@ public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
 {
     /// <summary>Between which points the straight lies, where it is not as the rest of the line was measured: inside an offset.</summary>
     public MeasuringHabit? Habit { get; init; }
+
+    /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
+    public InnerLeg? Inner { get; init; }
 }
 
 /// <summary>A bend as it was measured on the template.</summary>
@@ -34,4 +37,8 @@ public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Not
 /// <param name="Measured">Zero or more.</param>
 /// <param name="At">Where it was typed; the first place where several rows add up to it.</param>
 /// <param name="Habit">Between which points it lies, where it is not as the rest of the line was measured.</param>
-public sealed record Leg(Length Measured, SourcePosition At, MeasuringHabit? Habit = null);
+public sealed record Leg(Length Measured, SourcePosition At, MeasuringHabit? Habit = null)
+{
+    /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
+    public InnerLeg? Inner { get; init; }
+}

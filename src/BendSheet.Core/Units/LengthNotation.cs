@@ -39,11 +39,13 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// A length that is a given size rather than a measured place, as exactly as it was given and in the unit it is round in:
     /// <c>3/16 in</c>, <c>0.028 in</c>, <c>4.75 mm</c>. Used for tube diameters, walls and radii, where rounding would name another size.
     /// </summary>
+    /// <remarks>A quarter of an inch is 6.35 mm to the last digit, and nobody sells it by that name: a fraction of an inch goes before decimals.</remarks>
     public string Size(Length length)
     {
-        string?[] metric = [Decimals(length.Millimetres, "0.##", " mm")];
-        string?[] inches = [ExactFraction(length.Inches), Decimals(length.Inches, "0.###", " in")];
-        return (Imperial ? inches.Concat(metric) : metric.Concat(inches)).OfType<string>().FirstOrDefault()
+        var (whole, decimals) = (Decimals(length.Millimetres, "0", " mm"), Decimals(length.Millimetres, "0.##", " mm"));
+        var (fraction, thousandths) = (ExactFraction(length.Inches), Decimals(length.Inches, "0.###", " in"));
+        string?[] sizes = Imperial ? [fraction, thousandths, decimals] : [whole, fraction, decimals, thousandths];
+        return sizes.OfType<string>().FirstOrDefault()
             ?? (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
     }
 

@@ -91,7 +91,7 @@ internal static class DistancesReader
             return null;
         }
 
-        var bends = TypedMap.Of(map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)], []), context)!;
+        var bends = TypedMap.Of(map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)]), context)!;
         var sides = map.Entries.Select(entry => bends.Choice(entry.Key.Text, Sides) is { } side
             ? new TapedSide(Corner(entry.Key.Text)!.Value, side, entry.Value.Position)
             : null).ToList();

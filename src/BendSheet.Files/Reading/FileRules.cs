@@ -8,9 +8,6 @@ public static class FileRules
     /// <summary>A word that the format does not have.</summary>
     public static Rule UnknownWord { get; } = File("unknown-word", "A misspelt word would otherwise be left out in silence.");
 
-    /// <summary>A word of the format that is still to come.</summary>
-    public static Rule NotYetSupported { get; } = File("not-yet-supported", "A word that is not read yet must not look as if it had been.");
-
     /// <summary>Something that must be said and is not.</summary>
     public static Rule MissingWord { get; } = File("missing-word", "What is not said is not guessed.");
 
@@ -56,7 +53,7 @@ public static class FileRules
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
-        UnknownWord, NotYetSupported, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
+        UnknownWord, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
         NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle,
     ];
 

@@ -60,14 +60,15 @@ internal sealed class LineReader(
         var made = map.Choice("made", YesOrNo.Choices);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : clips;
         var route = new LineRouteReader(benders, pieces, context).Read(map, entry.Key, bender);
-        if (map.HasLaterWord || map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null))
+        var checks = ChecksReader.Read(map, route?.Route, context);
+        if (map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null))
         {
             return null;
         }
 
         var line = tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false, Clips = held };
+            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false, Clips = held, Checks = checks };
         return line is not null && WireIsKnown(map, line) ? line : null;
     }
 
@@ -94,9 +95,10 @@ internal sealed class LineReader(
         var to = map.Has("to") ? End(map, "to") : other.To with { At = null, Port = null };
         var made = map.Choice("made", YesOrNo.Choices);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
-        return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
+        var checks = ChecksReader.Read(map, other.Route, context);
+        return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
-            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false, Clips = held };
+            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false, Clips = held, Checks = checks };
     }
 
     /// <summary>Reports words that a mirrored line cannot say for itself.</summary>
@@ -129,8 +131,7 @@ internal sealed class LineReader(
             return map.Text(word) is { } name ? named.Find(name, context) : null;
         }
 
-        // What is not read yet may say it: a mirrored line has the tube of the other one.
-        return map.HasLaterWord ? null : named.Only(entry.Key.Position, context);
+        return named.Only(entry.Key.Position, context);
     }
 
     /// <summary>An end is a map, or only the name of what it connects to.</summary>

@@ -32,7 +32,7 @@ internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, File
             context.Report(FileRules.SaidTwice.Error(line.PositionOf(said[1]), $"`{said[0]}` and `{said[1]}` both say the route of this line: keep one of them"));
         }
 
-        if (said.Count == 0 && !line.HasLaterWord && !line.HasUnknownWord && !line.Has("mirror") && !line.Has("rough"))
+        if (said.Count == 0 && !line.HasUnknownWord && !line.Has("mirror") && !line.Has("rough"))
         {
             context.Report(FileRules.MissingWord.Error(
                 name.Position, $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`; or `rough: 2.4 m`, about its length, until there is a template"));

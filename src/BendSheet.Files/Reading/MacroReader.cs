@@ -64,7 +64,7 @@ internal static class MacroReader
 
         var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Offset.Rows(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, map.Value("offset")!.Position)
+            ? (IEnumerable<Row?>)Core.Templates.Offset.Rows(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, map.Value("offset")!.Position, fromRun: run is not null)
             : Nothing;
     }
 
@@ -105,7 +105,7 @@ internal static class MacroReader
 
         var turn = width is { } across ? Core.Templates.Offset.BendOver(rise, 0.5 * across) : bend;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Saddle.ThreeBends(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, at)
+            ? (IEnumerable<Row?>)Core.Templates.Saddle.ThreeBends(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, at, fromWidth: width is not null)
             : Nothing;
     }
 

@@ -11,9 +11,6 @@ internal sealed class MapWords
     {
     }
 
-    /// <summary>A word stands here that is not read yet, so that something must be missing.</summary>
-    public bool HasLaterWord { get; private set; }
-
     /// <summary>A word stands here that nobody can tell the meaning of, so that something may be missing.</summary>
     public bool HasUnknownWord { get; private set; }
 
@@ -61,15 +58,7 @@ internal sealed class MapWords
     private bool TakeOther(YamlEntry entry, Vocabulary vocabulary, bool belongsFurtherIn, FileContext context)
     {
         var key = entry.Key;
-        if (vocabulary.Later.Contains(key.Text, StringComparer.Ordinal))
-        {
-            HasLaterWord = true;
-            context.Report(FileRules.NotYetSupported.Error(
-                key.Position, $"`{key.Text}` in {vocabulary.Place} is not supported yet: this version reads {ReadWords(vocabulary)} there"));
-            return false;
-        }
-
-        var nearest = NearestWord.Of(key.Text, [.. vocabulary.Known.Where(word => !_entries.ContainsKey(word)), .. vocabulary.Later]);
+        var nearest = NearestWord.Of(key.Text, [.. vocabulary.Known.Where(word => !_entries.ContainsKey(word))]);
         if (nearest is null && belongsFurtherIn)
         {
             HasUnknownWord = true;
@@ -81,10 +70,6 @@ internal sealed class MapWords
         if (nearest is null)
         {
             HasUnknownWord = true;
-        }
-        else if (vocabulary.Later.Contains(nearest, StringComparer.Ordinal))
-        {
-            HasLaterWord = true;
         }
         else
         {

@@ -12,7 +12,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
 
     private static readonly string[] Routes = ["rows", "corners", "legs", "distances"];
 
-    private static readonly string[] OfARoute = ["measured", "start", "side", "clips"];
+    private static readonly string[] OfARoute = ["measured", "start", "side", "clips", "checks"];
 
     /// <summary>Whether a line says so.</summary>
     public static bool IsRough(YamlEntry entry) =>
@@ -41,7 +41,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         var (from, to) = (lines.End(map, "from"), lines.End(map, "to"));
         var made = map.Choice("made", YesOrNo.Choices);
         var length = map.Length(Word, Range.PositiveLength);
-        return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || route is not null || tube is null || from is null || to is null
+        return !nameIsUsable || map.HasUnknownWord || route is not null || tube is null || from is null || to is null
             || length is not { } about || (map.Has("made") && made is null)
             ? null
             : new(entry.Key.Text, entry.Key.Position, tube, from, to, about, map.PositionOfValue(Word), made ?? false);
@@ -57,7 +57,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         var from = map.Has("from") ? lines.End(map, "from") : other.From with { At = null };
         var to = map.Has("to") ? lines.End(map, "to") : other.To with { At = null };
         var made = map.Choice("made", YesOrNo.Choices);
-        return !nameIsUsable || map.HasLaterWord || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
+        return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
             : other with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, LengthAt = map.PositionOfValue("mirror"), Made = made ?? false };
     }

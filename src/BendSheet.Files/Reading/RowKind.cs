@@ -54,7 +54,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Words)
         }
 
         kind ??= Straight;
-        if (kind == Straight && (row.HasUnknownWord || row.HasLaterWord))
+        if (kind == Straight && row.HasUnknownWord)
         {
             // The word that nobody knows may be what the row is made for.
             return kind;

@@ -78,7 +78,7 @@ internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pi
 
         var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
         var rows = Expanded(map, kind, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool, note);
-        var isReadable = !map.HasLaterWord && !map.HasUnknownWord && (straight is not null || (!kind.NeedsStraight && !map.Has("straight"))) && (rotation is not null || !map.Has("rotate"));
+        var isReadable = !map.HasUnknownWord && (straight is not null || (!kind.NeedsStraight && !map.Has("straight"))) && (rotation is not null || !map.Has("rotate"));
         return isReadable ? rows : [null];
     }
 

@@ -25,16 +25,13 @@ internal sealed class TypedMap
     /// <summary>Where the map begins.</summary>
     public SourcePosition Position { get; }
 
-    /// <summary>A word stands here that is not read yet, so that something must be missing.</summary>
-    public bool HasLaterWord => _words.HasLaterWord;
-
     /// <summary>A word stands here that nobody can tell the meaning of, so that something may be missing.</summary>
     public bool HasUnknownWord => _words.HasUnknownWord;
 
     /// <summary>Reports that a word is missing; not where a word stands here that may have been meant for it.</summary>
     public void ReportMissing(string message)
     {
-        if (!HasLaterWord && !HasUnknownWord)
+        if (!HasUnknownWord)
         {
             _context.Report(FileRules.MissingWord.Error(Position, message));
         }

@@ -4,8 +4,7 @@ namespace BendSheet.Files.Reading;
 /// <param name="Place">In a sentence: <c>a row</c>.</param>
 /// <param name="Example">What a sound one begins with, as it is typed.</param>
 /// <param name="Known">Words that are read.</param>
-/// <param name="Later">Words of the format that this version does not read yet; each gets a finding, never silence.</param>
-public sealed record Vocabulary(string Place, string Example, IReadOnlyList<string> Known, IReadOnlyList<string> Later)
+public sealed record Vocabulary(string Place, string Example, IReadOnlyList<string> Known)
 {
     private readonly HashSet<string> _known = new(Known, StringComparer.Ordinal);
 
@@ -20,69 +19,69 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             "project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "parts",
             "hoses", "pedal-switch", "lines",
             "stock", "cutting-loss", "spare", "practice", "have",
-        ],
-        []);
+        ]);
 
     /// <summary>A tube.</summary>
-    public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"], []);
+    public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"]);
 
     /// <summary>A bender.</summary>
     public static Vocabulary Bender { get; } = new(
         "a bender",
         "{radius: 9/16 in}",
-        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "tests"],
-        []);
+        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "tests"]);
 
     /// <summary>A test of a bender.</summary>
     public static Vocabulary Test { get; } = new(
-        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"], []);
+        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"]);
 
     /// <summary>A fitting.</summary>
-    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"], []);
+    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"]);
 
     /// <summary>The template's wire.</summary>
-    public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"], []);
+    public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"]);
 
     /// <summary>How well the template was measured.</summary>
-    public static Vocabulary Tolerance { get; } = new("the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"], []);
+    public static Vocabulary Tolerance { get; } = new("the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"]);
 
     /// <summary>A line that is more than a list of rows.</summary>
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough", "made"],
-        ["checks"]);
+        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough", "checks", "made"]);
+
+    /// <summary>A distance on the finished piece.</summary>
+    public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
 
     /// <summary>How a line is held.</summary>
-    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"], []);
+    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"]);
 
     /// <summary>A roll or a stick of tube.</summary>
     public static Vocabulary Roll { get; } = new(
-        "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"], []);
+        "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
     /// <summary>Flares that are tried first.</summary>
-    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "length", "tube"], []);
+    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "length", "tube"]);
 
     /// <summary>How a line lies on the car.</summary>
-    public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"], []);
+    public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"]);
 
     /// <summary>A move from one corner to the next.</summary>
-    public static Vocabulary Move { get; } = new("a move", "{forward: 120}", ["forward", "back", "left", "right", "up", "down"], []);
+    public static Vocabulary Move { get; } = new("a move", "{forward: 120}", ["forward", "back", "left", "right", "up", "down"]);
 
     /// <summary>One end of a line.</summary>
-    public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"], []);
+    public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"]);
 
     /// <summary>A part of the car with ports.</summary>
-    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "screws-into", "have"], []);
+    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "screws-into", "have"]);
 
     /// <summary>A port of a part, where more than its thread and seat is said.</summary>
-    public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"], []);
+    public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"]);
 
     /// <summary>A hose.</summary>
-    public static Vocabulary Hose { get; } = new("a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"], []);
+    public static Vocabulary Hose { get; } = new("a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"]);
 
     /// <summary>One end of a hose, where more than its place is said.</summary>
-    public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"], []);
+    public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
 
     /// <summary>A row.</summary>
     public static Vocabulary Row { get; } = new(
@@ -91,9 +90,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         [
             "straight", "rotate", "bend", "included", "bender", "note", "use", "reverse", "mirror", "offset", "run", "saddle", "bends", "width",
             "coil", "radius", "pitch", "winds",
-        ],
-        []);
+        ]);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, Check, End, Start, Move, Row];
 }

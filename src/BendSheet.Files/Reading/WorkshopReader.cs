@@ -139,7 +139,7 @@ internal static class WorkshopReader
         foreach (var item in value is YamlList list ? list.Items : [value])
         {
             if (item is YamlMap { Entries: [var piece] }
-                && TypedMap.Of(item, new Vocabulary("a piece to slide on", "{nut: 17 mm}", [piece.Key.Text], []), context) is { } map)
+                && TypedMap.Of(item, new Vocabulary("a piece to slide on", "{nut: 17 mm}", [piece.Key.Text]), context) is { } map)
             {
                 var hasName = NameCheck.CanBePrinted(piece.Key, "a piece to slide on", context);
                 if (map.Length(piece.Key.Text, Range.PositiveLength) is { } length && hasName)

@@ -73,6 +73,36 @@ public class CheckTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task What_stock_has_to_say_of_the_file_is_said_by_check_as_well()
+    {
+        var file = Typed(CarFiles.Sound + "stock: [{length: 2 m}]\nhave: {olive: 3}\n");
+        var (check, stock) = (await Run("check", file), await Run("stock", file));
+        Assert.Equal(0, check.Code);
+        Assert.Equal(stock.Error, check.Error);
+        Assert.Contains(":14:8: note: `olive` in `have` is not needed: nothing is on the list [have-not-needed]", check.Error, StringComparison.Ordinal);
+        Assert.EndsWith("; 1 note\n", check.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_roll_that_is_too_short_is_told_before_the_first_cut()
+    {
+        var file = Typed(CarFiles.Sound + "stock: [{length: 200}]\n");
+        var ran = await Run("check", file);
+        Assert.Equal(1, ran.Code);
+        Assert.Contains(":13:9: error: the tube: ", ran.Error, StringComparison.Ordinal);
+        Assert.EndsWith("; 1 error\n", ran.Output, StringComparison.Ordinal);
+        Assert.Equal((await Run("stock", file)).Code, ran.Code);
+    }
+
+    [Fact]
+    public async Task Of_a_line_that_I_ask_for_alone_nothing_is_said_about_the_stock()
+    {
+        var ran = await Run("check", Typed(CarFiles.Sound + "stock: [{length: 200}]\nhave: {olive: 3}\n"), "--line", "rear");
+        Assert.Equal(0, ran.Code);
+        Assert.Empty(ran.Error);
+    }
+
+    [Fact]
     public async Task A_line_that_I_did_not_ask_for_is_not_looked_at()
     {
         var ran = await Run("check", Typed(CarFiles.LegTooShort), "--line", "front-left");

@@ -67,7 +67,62 @@ public class PrintDrawingsTests : AtTheTerminal
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", Place("nowhere/"));
         Assert.Equal(3, ran.Code);
-        Assert.EndsWith(" was not written: there is no such folder\n", ran.Error, StringComparison.Ordinal);
+        Assert.Equal($"bendsheet: no drawing was written: there is no folder {Place("nowhere")}: make it first, or name one that is there with -o\n", ran.Error);
+        Assert.Equal(3, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", Place("nowhere/bench"))).Code);
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Fact]
+    public async Task A_file_that_is_there_is_no_place_for_several_drawings()
+    {
+        var file = Typed(CarFiles.Sound);
+        var ran = await Run("print", file, "--format", "svg", "-o", file);
+        Assert.Equal(
+            (2, $"bendsheet: {file} is a file, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o drawing` for drawing-front-left-strip.svg\n"),
+            Ended(ran));
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Theory]
+    [InlineData("out.pdf", "bendsheet: out.pdf is the name of a PDF, and there are several drawings: ")]
+    [InlineData("", "bendsheet: there is no name behind -o, and there are several drawings: ")]
+    public async Task A_name_that_no_drawing_can_begin_with_is_said(string name, string begins)
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", name);
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith(begins, ran.Error, StringComparison.Ordinal);
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Fact]
+    public async Task A_drawings_name_for_a_PDF_is_asked_about()
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "-o", Place("strip.svg"));
+        Assert.Equal((2, $"bendsheet: {Place("strip.svg")} is the name of a drawing: say `--format svg` for drawings, or name a PDF\n"), Ended(ran));
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Theory]
+    [InlineData("--pages cover")]
+    [InlineData("--paper a4")]
+    [InlineData("--each")]
+    [InlineData("--mirror")]
+    [InlineData("--full-size all")]
+    public async Task What_belongs_to_pages_is_not_left_out_in_silence(string option)
+    {
+        var ran = await Run(["print", Typed(CarFiles.Sound), "--format", "svg", .. option.Split(' ')]);
+        Assert.Equal(2, ran.Code);
+        Assert.StartsWith($"bendsheet: `{option.Split(' ')[0]}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.\n", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Fact]
+    public async Task Drawings_are_in_the_unit_that_I_ask_for()
+    {
+        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "--units", "in", "-o", Place("inches"))).Code);
+        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "-o", Place("metric"))).Code);
+        var (inches, metric) = (await File.ReadAllTextAsync(Place("inches-rear-strip.svg")), await File.ReadAllTextAsync(Place("metric-rear-strip.svg")));
+        Assert.NotEqual(inches, metric, StringComparer.Ordinal);
     }
 
     private static (int Code, string Error) Ended(Ran ran) => (ran.Code, ran.Error);

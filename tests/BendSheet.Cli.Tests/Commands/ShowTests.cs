@@ -2,6 +2,32 @@ namespace BendSheet.Cli.Tests.Commands;
 
 public class ShowTests : AtTheTerminal
 {
+    /// <summary>100 and 80 round a right angle: B is √(100² + 80²) = 128.1 from A.</summary>
+    [Fact]
+    public async Task I_measured_the_finished_piece_and_am_told_how_it_differs()
+    {
+        var typed = CarFiles.Sound.Replace(
+            "  front-left:\n    - {straight: 100, bend: 90}\n    - {straight: 80}\n",
+            "  front-left:\n    checks: [{from: A, to: 1, distance: 100.5}, {from: A, to: B, distance: 136}]\n    rows: [{straight: 100, bend: 90}, {straight: 80}]\n",
+            StringComparison.Ordinal);
+        var ran = await Run("show", Typed(typed), "--line", "front-left");
+        Assert.Equal(0, ran.Code);
+        Assert.Contains(
+            ":7:76: warning: A to B is 136.0 mm (5.354 in) on the finished piece, 7.9 mm (0.313 in) more than the sheet's 128.1 mm (5.042 in): bend 1 turned about ",
+            ran.Error,
+            StringComparison.Ordinal);
+        Assert.Contains("° too little, if its mark was right [finished-differs]", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("  ! Measured on the finished piece less the sheet's, in mm: A to corner 1 +0.5, A to B +7.9.\n", ran.Output, StringComparison.Ordinal);
+
+        using var json = System.Text.Json.JsonDocument.Parse((await Run("show", Place("car.yaml"), "--format", "json")).Output);
+        var check = json.RootElement.GetProperty("lines")[0].GetProperty("checks")[1];
+        Assert.Equal("A to B", check.GetProperty("between").GetString());
+        Assert.Equal(136, check.GetProperty("measured").GetDouble());
+        Assert.Equal(Math.Sqrt((100 * 100) + (80 * 80)), check.GetProperty("expected").GetDouble(), 9);
+        Assert.Equal(136 - check.GetProperty("expected").GetDouble(), check.GetProperty("residual").GetDouble(), 9);
+        Assert.Empty(json.RootElement.GetProperty("lines")[1].GetProperty("checks").EnumerateArray());
+    }
+
     [Fact]
     public async Task I_see_where_the_pen_goes()
     {

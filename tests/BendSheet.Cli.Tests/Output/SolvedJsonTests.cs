@@ -10,7 +10,7 @@ public class SolvedJsonTests : AtTheTerminal
         var (_, json) = await Show(CarFiles.LegTooShort);
         Assert.Equal("project lines findings", Names(json));
         var line = json.GetProperty("lines")[0];
-        Assert.Equal("name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips findings", Names(line));
+        Assert.Equal("name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips checks findings", Names(line));
         Assert.Equal(
             "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever", Names(line.GetProperty("bends")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("findings")[0]));

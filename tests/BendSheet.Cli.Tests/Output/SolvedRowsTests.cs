@@ -27,6 +27,43 @@ public class SolvedRowsTests : AtTheTerminal
         Assert.All(wanted.Figures.Zip(pasted.Figures), pair => Assert.Equal(pair.First, pair.Second, 8));
     }
 
+    private const string TwoCoils = """
+        lines:
+          a:
+            rows: [{straight: 60, bend: 45}, {straight: 120, coil: 2, radius: 30, pitch: 8}, {straight: 90}]
+          b:
+            rows: [{straight: 120, coil: 1, radius: 20, pitch: 8}, {straight: 90, coil: 1, radius: 30, pitch: 8}, {straight: 90}]
+
+        """;
+
+    /// <summary>What the remark says is done by hand here, as somebody would who has a single bender without a name.</summary>
+    [Fact]
+    public async Task Beside_a_bender_without_a_name_I_am_told_how_to_write_both_tools()
+    {
+        var first = Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15, grip: 1}\n" + TwoCoils);
+        var rows = await Run("show", first, "--format", "rows");
+        Assert.Equal(0, rows.Code);
+        const string Remark = "# at the top of the file, in place of `bender: {…}`: `benders: {hand: {…}, coil former 1: {radius: 30.054037964609 mm}, coil former 2: {radius: 20.081056946914 mm}}`, with what stood behind `bender` between the braces of `hand`\n";
+        Assert.Contains(Remark, rows.Output, StringComparison.Ordinal);
+        Assert.Equal(2, rows.Output.Split("    bender: hand\n").Length - 1);
+        var tools = Remark.Split('`')[3].Replace("{…}", "{radius: 15, grip: 1}", StringComparison.Ordinal);
+        var second = Typed($"units: mm\ntube: {{od: 3/16 in}}\n{tools}\n{rows.Output}", "pasted.yaml");
+        var (wanted, pasted) = (await Bends(first), await Bends(second));
+        Assert.Equal(wanted.Length, pasted.Length, 9);
+        Assert.All(wanted.Figures.Zip(pasted.Figures, (one, other) => (one, other)), pair => Assert.Equal(pair.one, pair.other, 8));
+    }
+
+    [Fact]
+    public async Task Two_formers_of_one_file_have_two_names_and_none_is_said_twice()
+    {
+        var lines = TwoCoils.Replace("    rows:", "    bender: coil former\n    rows:", StringComparison.Ordinal);
+        var ran = await Run("show", Typed("units: mm\ntube: {od: 3/16 in}\nbenders: {coil former: {radius: 15}, other: {radius: 10}}\n" + lines), "--format", "rows");
+        Assert.Equal(0, ran.Code);
+        Assert.Contains("# with `coil former 1: {radius: 30.054037964609 mm}, coil former 2: {radius: 20.081056946914 mm}` in `benders:`\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("bender: coil former 1}", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("bender: coil former 2}", ran.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Every_sample_line_is_written_back()
     {

@@ -24,7 +24,7 @@ public class ClipWordsTests
 
     [Fact]
     public void One_clip_is_one() => Assert.Equal(
-        ["1 clip, 1 hole of 6.35 mm.", "Middles from the cut end of A, to be marked with the bends: 50.0 mm."], [.. FullLine.Content(Line(100, 6.35)).Clips]);
+        ["1 clip, 1 hole of 1/4 in.", "Middles from the cut end of A, to be marked with the bends: 50.0 mm."], [.. FullLine.Content(Line(100, 6.35)).Clips]);
 
     [Fact]
     public void Without_clips_there_is_nothing_to_say() => Assert.Empty(FullLine.Content(FullLine.Template).Clips);

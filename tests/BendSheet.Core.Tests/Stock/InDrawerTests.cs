@@ -14,6 +14,64 @@ public class InDrawerTests
         new("brake tee", "3/8-24 inverted", 1, ["c"]),
     ];
 
+    /// <summary>As the plumbing of a car is listed.</summary>
+    private static readonly ImmutableArray<ShoppingItem> Parts =
+    [
+        new("master-cylinder, 2 × 3/8-24 flare 37", string.Empty, 1, ["a"]),
+        new("tee, 3 × 3/8-24 flare 37", string.Empty, 2, ["b"]),
+        new("bulkhead, 2 × 3/8-24 flare 37", string.Empty, 3, ["c"]),
+        new("bulkhead, 3/8-24 inverted 45, 3/8-24 flare 37", string.Empty, 1, ["d"]),
+        new("hose, 350.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["e"]),
+        new("hose, 400.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["f"]),
+        new("sealing washer for banjo M10x1", string.Empty, 8, ["g"]),
+    ];
+
+    [Theory]
+    [InlineData("tee", 1)]
+    [InlineData("tees", 1)]
+    [InlineData("flare tee", 1)]
+    [InlineData("Master cylinder", 0)]
+    [InlineData("master-cylinder", 0)]
+    [InlineData("inverted bulkhead", 3)]
+    [InlineData("bulkhead 2 x 3/8-24 flare 37", 2)]
+    [InlineData("bulkhead, 3/8-24 inverted 45, 3/8-24 flare 37", 3)]
+    [InlineData("hose 400.0", 5)]
+    [InlineData("washers", 6)]
+    [InlineData("sealing washer", 6)]
+    public void A_short_name_that_fits_one_thing_means_it(string typed, int item)
+    {
+        var list = InDrawer.Subtract(Parts, [new(typed, 1, Stocked.At)]);
+        Assert.Empty(list.Findings);
+        Assert.Equal(item, Assert.Single(Enumerable.Range(0, Parts.Length), i => list.Items[i].Have == 1));
+    }
+
+    [Theory]
+    [InlineData("bulkhead", "`bulkhead` in `have` may be several things on the list, so none is taken off: write `bulkhead 2 x 3/8-24 flare 37` or `bulkhead inverted`")]
+    [InlineData("hoses", "`hoses` in `have` may be several things on the list, so none is taken off: write `hose 350.0` or `hose 400.0`")]
+    [InlineData("inverted", "`inverted` in `have` does not say what sort of thing it is, so none is taken off: write `bulkhead inverted`")]
+    public void What_to_type_instead_is_said_and_does_mean_one_thing(string typed, string message)
+    {
+        var finding = Assert.Single(InDrawer.Subtract(Parts, [new(typed, 1, Stocked.At)]).Findings);
+        Assert.Equal((InDrawer.Unclear, Severity.Warning, message), (finding.Rule, finding.Severity, finding.Message));
+        Assert.All(finding.Message.Split(": write ")[1].Split(" or ").Select(choice => choice.Trim('`')), choice => Assert.Single(
+            InDrawer.Subtract(Parts, [new(choice, 1, Stocked.At)]).Items, item => item.Have == 1));
+    }
+
+    [Fact]
+    public void Of_many_choices_a_few_are_named()
+    {
+        ImmutableArray<ShoppingItem> many = [.. Enumerable.Range(1, 9).Select(i => new ShoppingItem("nut", FormattableString.Invariant($"kind{i}, 17 mm"), 2, ["a"]))];
+        Assert.EndsWith(
+            "write `nut kind1` or `nut kind2` or `nut kind3` or `nut kind4`, or the name of one of 5 more as the list prints it",
+            Assert.Single(InDrawer.Subtract(many, [new("nut", 1, Stocked.At)]).Findings).Message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_not_on_the_list_is_told_what_is_in_short() => Assert.Equal(
+        "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`",
+        Assert.Single(InDrawer.Subtract(Parts, [new("olive", 1, Stocked.At)]).Findings).Message);
+
     [Theory]
     [InlineData("sleeve", "0 0 3 0")]
     [InlineData("sleeves", "0 0 3 0")]
@@ -22,6 +80,7 @@ public class InDrawerTests
     [InlineData("inverted nuts", "0 3 0 0")]
     [InlineData("nut 20 mm", "0 3 0 0")]
     [InlineData("brake tee", "0 0 0 1")]
+    [InlineData("tee", "0 0 0 1")]
     public void Is_taken_off_the_thing_that_has_all_its_words(string typed, string have)
     {
         var list = Subtract(typed);
@@ -39,13 +98,18 @@ public class InDrawerTests
         Assert.EndsWith("write `nut an3` or `nut inverted`", finding.Message, StringComparison.Ordinal);
     }
 
-    [Theory]
-    [InlineData("tee")]
-    [InlineData("washer")]
-    [InlineData("an3")]
-    public void A_name_that_nothing_answers_to_is_a_note(string typed)
+    [Fact]
+    public void A_name_without_a_sort_of_thing_is_taken_off_nothing()
     {
-        var finding = Assert.Single(Subtract(typed).Findings);
+        var list = Subtract("an3");
+        Assert.All(list.Items, item => Assert.Equal(0, item.Have));
+        Assert.EndsWith("does not say what sort of thing it is, so none is taken off: write `nut an3` or `sleeve`", Assert.Single(list.Findings).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_name_that_nothing_answers_to_is_a_note()
+    {
+        var finding = Assert.Single(Subtract("washer").Findings);
         Assert.Equal((InDrawer.NotNeeded, Severity.Note, Stocked.At), (finding.Rule, finding.Severity, finding.Position));
     }
 

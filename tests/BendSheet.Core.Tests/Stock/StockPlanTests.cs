@@ -75,6 +75,23 @@ public class StockPlanTests
     }
 
     [Fact]
+    public void A_tube_with_two_names_is_called_by_both()
+    {
+        var brake = Lines.Tube with { Name = "brake" };
+        var roll = Roll(7620, 7620) with { LeftIsTyped = false };
+        var finding = Assert.Single(Of([Made(Straight("a", 1000, brake), true), Straight("b", 1000)], Stores([roll])).Findings);
+        Assert.Equal(
+            "1 line of tubes main and brake (one tube under 2 names) is made and no roll of it says what is left: it is taken as whole; measure it and add `left`",
+            finding.Message);
+        var onlyMade = Assert.Single(Of([Made(Straight("a", 1000, brake), true)], Stores([roll])).Findings);
+        Assert.Equal(finding.Message, onlyMade.Message);
+        var small = Of([Straight("a", 1000, brake)], Stores([Roll(500, 500)])).Findings;
+        Assert.All(small, error => Assert.DoesNotContain("tube brake", error.Message, StringComparison.Ordinal));
+        Assert.Contains(Of([Straight("a", 1000, brake), Straight("b", 1000)], Stores([Roll(1500, 1500)])).Findings, error =>
+            error.Message.StartsWith("tubes brake and main (one tube under 2 names): 2002.0 mm", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Tubes_of_one_size_wall_and_material_are_one_whatever_they_are_called()
     {
         Tube[] tubes =

@@ -51,6 +51,13 @@ public class LengthNotationTests
     [InlineData(true, 10.123 / 25.4, "0.3985 in")]
     [InlineData(false, 0.5625, "9/16 in")]
     [InlineData(false, 3.0 / 16, "3/16 in")]
+    [InlineData(false, 0.25, "1/4 in")] // 6.35 mm to the last digit
+    [InlineData(false, 0.3125, "5/16 in")]
+    [InlineData(false, 0.5, "1/2 in")] // 12.7 mm
+    [InlineData(false, 0.75, "3/4 in")]
+    [InlineData(false, 1, "1 in")]
+    [InlineData(false, 300, "7620 mm")] // whole in both
+    [InlineData(false, 4.76 / 25.4, "4.76 mm")]
     [InlineData(false, 0.028, "0.028 in")]
     [InlineData(false, 4.75 / 25.4, "4.75 mm")]
     [InlineData(false, 10 / 25.4, "10 mm")]

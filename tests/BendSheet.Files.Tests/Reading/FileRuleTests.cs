@@ -23,7 +23,7 @@ public class FileRuleTests
         { Top + "line:\n  fl:\n    - {straight: 80}\n", "4:1", "unknown-word", "did you mean `lines`?" },
         { Top + Line + "  fr: {miror: fl}\n", "8:8", "unknown-word", "did you mean `mirror`?" },
         { Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word", "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, `bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, `lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`" },
-        { LongLine("checks: []"), "6:5", "not-yet-supported", "`checks` in a line is not supported yet: this version reads `tube`, `bender`, `from`, `to`, `measured`, `start`, `rows`, `corners`, `legs`, `distances`, `side`, `mirror`, `clips`, `rough`, `made` there" },
+        { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: [{from: A, to: B, distance: 1632 mm}]`, and this is empty" },
 
         // Parts and ports
         { Top + "parts: {tee: {kind: tee}}\n" + LongLine("from: tee.lift").Replace(Top, string.Empty, StringComparison.Ordinal), "7:11", "unknown-port", "`tee` has no port `lift`: did you mean `tee.left`?" },

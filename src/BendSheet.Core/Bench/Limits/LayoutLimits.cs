@@ -10,13 +10,14 @@ public static class LayoutLimits
     /// <summary>What does not hold, in the order of the tube.</summary>
     public static IEnumerable<Finding> Of(LineTemplate template, RouteLayout layout) =>
     [
-        .. LegTooShort.Check(layout),
+        .. LegTooShort.Check(template, layout),
         .. EndTooShort.Check(template, layout),
         .. BendBeyondTool.Check(template, layout),
         .. PullDoubtful.Check(template, layout),
         .. BendTooTight.Check(template, layout),
         .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
+        .. NearlyU.Check(template, layout),
         .. NotForBrakes.Check(template),
         .. WallTooThin.Check(template),
         .. FlareAndWall.Check(template),

@@ -1,5 +1,6 @@
 using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench.Limits;
@@ -14,11 +15,11 @@ public static class LegTooShort
     public static Rule Rule { get; } = new(
         "leg-too-short", RuleSubject.Making, "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
 
-    private static Angle NearlyU => Angle.FromDegrees(175);
-
     /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
-    public static IEnumerable<Finding> Check(RouteLayout layout)
+    /// <remarks>The two slopes of a saddle are alike, and are one finding.</remarks>
+    public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
     {
+        var said = new HashSet<(InnerLeg Inner, SourcePosition At)>();
         for (var i = 0; i < layout.Legs.Length; i++)
         {
             var leg = layout.Legs[i];
@@ -29,11 +30,15 @@ public static class LegTooShort
 
             var before = i == 0 ? null : layout.Bends[i - 1];
             var after = i == layout.Bends.Length ? null : layout.Bends[i];
-            yield return Rule.Error(leg.At, Message(i + 1, corner, Length.Zero - leg.StraightLeft, before, after));
+            var inner = template.Route.Legs[i].Inner;
+            if (inner is null || said.Add((inner, leg.At)))
+            {
+                yield return Rule.Error(leg.At, Message(template, i + 1, inner, corner, Length.Zero - leg.StraightLeft, before, after));
+            }
         }
     }
 
-    private static string Message(int number, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
+    private static string Message(LineTemplate template, int number, InnerLeg? inner, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
     {
         var bends = (before, after) switch
         {
@@ -44,13 +49,15 @@ public static class LegTooShort
         var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
         var halfTangents = HalfTangent(before) + HalfTangent(after);
         var radius = corner.Millimetres / halfTangents;
-        var nearlyU = new[] { before, after }.Any(bend => bend is not null && bend.Bend.Turn > NearlyU);
-        var cure = nearlyU
-            ? "a bend so near to 180° has its corner far out: type it as `bend: 180`, and measure the flat parts (`measured: straight`)"
+        var nearlyU = new[] { before, after }.Any(bend => bend is not null && NearlyU.Is(bend.Bend));
+        var cure = inner is not null ? "type " + InnerLegCure.InWords(inner, corner, before!, after!) + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
+            : nearlyU
+            ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
             : radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
             : "no radius would fit; measure again";
-        return $"leg {number} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
+        var leg = inner is null ? FormattableString.Invariant($"leg {number}") : FormattableString.Invariant($"{inner.Name} (leg {number})");
+        return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
     }
 
     private static double HalfTangent(BendLayout? bend) => bend is null ? 0 : Math.Tan(bend.Bend.Turn.Radians / 2);

@@ -28,7 +28,7 @@ public static class NoOrder
         }
 
         var bare = BendingTask.Of(layout, tube, default, default);
-        var tooNear = TooNear(layout, bare).ToList();
+        var tooNear = TooNear(template, layout, bare).ToList();
         return tooNear.Count > 0 ? tooNear
             : [OrderPlanner.Best([default], [default], layout, tube, swings) is not null
                 ? EndInTheWay(template, layout, BendingTask.Of(layout, tube, Roomiest(waysAtA), Roomiest(waysAtB)), waysAtA, tube, swings)
@@ -45,7 +45,7 @@ public static class NoOrder
     private static EndWork Roomiest(EndWork[] ways) => ways.MinBy(way => way.Taken);
 
     /// <summary>Straights that are too short for whatever is made beside them last.</summary>
-    private static IEnumerable<Finding> TooNear(RouteLayout layout, BendingTask task)
+    private static IEnumerable<Finding> TooNear(LineTemplate template, RouteLayout layout, BendingTask task)
     {
         var first = layout.Bends[0].Bend.Bender;
         if (Short(task.TowardsA(0, made: false), Least(task, 0, room => room.TowardsA)) is { } atA)
@@ -61,9 +61,10 @@ public static class NoOrder
             var onSecond = Least(task, i, room => room.TowardsA);
             if (Short(task.TowardsA(i, made: true), onFirst < onSecond ? onFirst : onSecond) is { } between)
             {
+                var how = template.Route.Legs[i].Inner is { } inner ? $" ({InnerLegCure.Apart(inner)} does that)" : string.Empty;
                 yield return Rule.Error(
                     layout.Legs[i].At,
-                    $"bends {i} and {i + 1} have {FindingFigures.Mm(between.Left)} of straight tube between them, and whichever is made second needs at least {FindingFigures.UpMm(between.Need)} there for the tool's grip, follow or mark: move them {FindingFigures.UpMm(between.Need - between.Left)} apart, or use a tool that needs less");
+                    $"bends {i} and {i + 1} have {FindingFigures.Mm(between.Left)} of straight tube between them, and whichever is made second needs at least {FindingFigures.UpMm(between.Need)} there for the tool's grip, follow or mark: move them {FindingFigures.UpMm(between.Need - between.Left)} further apart{how}, or use a tool that needs less");
             }
         }
 

@@ -47,7 +47,7 @@ public class NoOrderTests
         NoOrder.Rule,
         Lines.StraightAt(1),
         "bends 1 and 2 have 10.0 mm (0.394 in) of straight tube between them, and whichever is made second needs at least 11.0 mm (0.434 in) there for the tool's grip, follow or mark: "
-        + "move them 1.0 mm (0.040 in) apart, or use a tool that needs less");
+        + "move them 1.0 mm (0.040 in) further apart, or use a tool that needs less");
 
     [Fact]
     public void Every_straight_that_is_too_short_is_said() => Assert.Equal(
