@@ -26,7 +26,7 @@ internal enum Align
 internal sealed class Canvas(IInk ink, double left, double width, ReadingOrder? reading = null)
 {
     /// <summary>A line that is only there to guide the eye.</summary>
-    public const double Thin = 0.15;
+    public const double Thin = 0.2;
 
     /// <summary>An ordinary line.</summary>
     public const double Medium = 0.3;

@@ -149,12 +149,11 @@ internal sealed class ShapeViews
         // the caption where the tube is further away.
         var arms = Axes.Select(axis => (axis.Name, Way: projection.Of(axis.Axis))).ToList();
         var reach = arms.Max(arm => (AxisLength * arm.Way.Y) + (AxisLetter * arm.Way.Y / arm.Way.Norm) + (TextStyle.Small.CapHeight / 2));
-        const double MarkRoom = 2 * (AxisLength + AxisLetter);
-        var (mark, tips) = new[] { middle + (captionWidth / 2), middle - (captionWidth / 2) }
+        var (mark, tips) = new[] { middle + (captionWidth / 2) + AxisLength, middle - (captionWidth / 2) - AxisLength }
             .Select(x => new PagePoint(x, foot - 0.4 - reach))
             .Select(origin => (origin, arms.ConvertAll(arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)))))
             .MaxBy(place => place.Item2.Min(tube.DistanceTo));
-        var left = middle - ((captionWidth + (mark.X > middle ? MarkRoom : -MarkRoom)) / 2);
+        var left = middle - (captionWidth / 2) + (mark.X > middle ? -(AxisLength + AxisLetter) : AxisLength + AxisLetter);
         var labels = ViewLabels.Of(tube, cell, tips, _measure);
         var view = new ShapeView(tube, labels);
         return ((canvas, top) =>

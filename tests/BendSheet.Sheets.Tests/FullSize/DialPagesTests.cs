@@ -14,7 +14,7 @@ public class DialPagesTests
     private const double ToleranceDegrees = 0.02;
     private const double Rim = 72;
     private const double Medium = 0.3;
-    private const double Thin = 0.15;
+    private const double Thin = 0.2;
 
     [Theory]
     [InlineData(Paper.A4, "3/16 in", 4.7625)]

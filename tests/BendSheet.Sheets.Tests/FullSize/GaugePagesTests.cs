@@ -11,7 +11,7 @@ public class GaugePagesTests
     private const double ToleranceDegrees = 0.05;
     private const double FacePen = 0.3;
     private const double WedgePen = 0.4;
-    private const double ThinPen = 0.15;
+    private const double ThinPen = 0.2;
     private const double Diameter = 4.7625;
     private const double Radius = 14.2875;
 
