@@ -24,7 +24,7 @@ internal static class BendTable
             yield break;
         }
 
-        var columns = Columns(sheet, measure, width);
+        var columns = Columns(sheet, width);
         var heading = HeadingRow(columns, measure);
         yield return Block.Space(1);
         yield return heading with { KeepWithNext = true };
@@ -39,7 +39,7 @@ internal static class BendTable
                 }
             }
 
-            yield return Row(columns, row, [.. notes.Take(LinesInRow)], measure, heading);
+            yield return Row(columns, row, [.. notes.Take(LinesInRow)], heading);
             foreach (var line in notes.Skip(LinesInRow))
             {
                 yield return new(
@@ -81,7 +81,7 @@ internal static class BendTable
     ];
 
     /// <summary>Each column at least as wide as its longest figure in the smallest type; what is left is to write in.</summary>
-    private static List<Column> Columns(SheetContent sheet, TextMeasure measure, double width)
+    private static List<Column> Columns(SheetContent sheet, double width)
     {
         var unit = sheet.Notation.Symbol;
         List<Column> columns =
@@ -154,7 +154,7 @@ internal static class BendTable
         };
     }
 
-    private static Block Row(List<Column> columns, BendRow row, List<string> notes, TextMeasure measure, Block heading)
+    private static Block Row(List<Column> columns, BendRow row, List<string> notes, Block heading)
     {
         var height = Math.Max(LeastRow, (notes.Count * TextStyle.Small.LineHeight) + (2 * Padding));
         return new(
@@ -172,7 +172,7 @@ internal static class BendTable
                     var left = x;
                     canvas.As(
                         column.Kind == Kind.Number ? Role.RowHead : Role.Cell,
-                        () => DrawCell(canvas, column, row, notes, measure, left, top, height));
+                        () => DrawCell(canvas, column, row, notes, left, top, height));
                     x += column.Width;
                 }
             },
@@ -182,7 +182,7 @@ internal static class BendTable
         };
     }
 
-    private static void DrawCell(Canvas canvas, Column column, BendRow row, List<string> notes, TextMeasure measure, double x, double top, double height)
+    private static void DrawCell(Canvas canvas, Column column, BendRow row, List<string> notes, double x, double top, double height)
     {
         var text = column.Text(row);
         var right = x + column.Width - Padding;

@@ -38,7 +38,7 @@ internal static class CoverTable
             (string Text, TextStyle Style)[] tube = [.. measure.Wrap(line.Tube, TextStyle.Small, TubeWidth - (2 * Padding)).Select(text => (text, TextStyle.Small))];
             for (var from = 0; from < Math.Max(what.Length, tube.Length); from += LinesInRow)
             {
-                yield return Row(from == 0 ? line : null, [.. what.Skip(from).Take(LinesInRow)], [.. tube.Skip(from).Take(LinesInRow)], edges, measure, heading);
+                yield return Row(from == 0 ? line : null, [.. what.Skip(from).Take(LinesInRow)], [.. tube.Skip(from).Take(LinesInRow)], edges, heading);
             }
         }
     }
@@ -67,9 +67,8 @@ internal static class CoverTable
     /// <param name="what">Name and ends.</param>
     /// <param name="tube">Size and material.</param>
     /// <param name="edges">Of the columns.</param>
-    /// <param name="measure">Measures texts.</param>
     /// <param name="heading">To be repeated.</param>
-    private static Block Row(CoverLine? line, (string Text, TextStyle Style)[] what, (string Text, TextStyle Style)[] tube, double[] edges, TextMeasure measure, Block heading)
+    private static Block Row(CoverLine? line, (string Text, TextStyle Style)[] what, (string Text, TextStyle Style)[] tube, double[] edges, Block heading)
     {
         var height = Math.Max(line is null ? 0 : LeastRow, Math.Max(HeightOf(what), HeightOf(tube)) + (2 * Padding));
         return new(

@@ -93,7 +93,7 @@ internal static class StripDrawing
         // Beside the labels where there is room, or else below those that are in the way.
         double EndsBelowLabels(IReadOnlyList<string> ofA, IReadOnlyList<string> ofB)
         {
-            var (rightOfA, leftOfB) = (Widest(ofA, measure), width - Widest(ofB, measure));
+            var (rightOfA, leftOfB) = (Widest(ofA), width - Widest(ofB));
             return labels.Zip(labelHeights)
                 .Where(label => label.First - (pitch / 2) < rightOfA || label.First + (pitch / 2) > leftOfB)
                 .Select(label => label.Second)
@@ -105,7 +105,7 @@ internal static class StripDrawing
     private static double Fan(IReadOnlyList<double> marks, IReadOnlyList<double> labels) =>
         Math.Min(MostRise, marks.Zip(labels, (mark, label) => Rise * Math.Abs(mark - label)).DefaultIfEmpty(0).Max());
 
-    private static double Widest(IReadOnlyList<string> lines, TextMeasure measure) =>
+    private static double Widest(IReadOnlyList<string> lines) =>
         lines.Select(line => TextStyle.Small.Width(line) + LabelGap).DefaultIfEmpty(0).Max();
 
     private static IReadOnlyList<string> EndLines(IEnumerable<string> hardware, bool flared, TextMeasure measure, double width)

@@ -52,7 +52,7 @@ internal static class DialDrawing
         DrawSlit(canvas, centre, hole, sheet.DialStops);
         List<Place> taken = [];
         DrawName(canvas, centre, hole, sheet, measure, taken);
-        DrawStops(canvas, centre, hole, sheet.DialStops, measure, taken);
+        DrawStops(canvas, centre, hole, sheet.DialStops, taken);
     });
 
     /// <summary>A strip with an arrowhead, to be fixed beside the dial.</summary>
@@ -111,7 +111,7 @@ internal static class DialDrawing
     }
 
     /// <summary>Bend numbers in boxes, each on the line of its reading, the further in the more of them there are.</summary>
-    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, TextMeasure measure, List<Place> taken)
+    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, List<Place> taken)
     {
         var boxes = new List<(string Text, Place Box)>();
         foreach (var stop in stops)

@@ -37,7 +37,7 @@ internal static class TileDrawing
         var tileWidth = tile.Last ? width - LeftRoom : (tile.End - tile.Start).Millimetres;
         double At(Length place) => (place - tile.Start).Millimetres;
 
-        var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), measure, tileWidth);
+        var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), tileWidth);
         var names = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text))).ToList();
         var rows = LabelRows.Place(names.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows);
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);

@@ -48,11 +48,10 @@ internal sealed class TileLabels
     /// <summary>Places the labels of a tile's bends in as few rows as hold them.</summary>
     /// <param name="bends">Of the tile, from left to right.</param>
     /// <param name="at">Where a bend's mark is.</param>
-    /// <param name="measure">Measures texts.</param>
     /// <param name="width">Of the tile.</param>
-    public static TileLabels Of(IEnumerable<StripBend> bends, Func<StripBend, double> at, TextMeasure measure, double width)
+    public static TileLabels Of(IEnumerable<StripBend> bends, Func<StripBend, double> at, double width)
     {
-        var labels = bends.OrderBy(bend => bend.Mark).Select(bend => new Label(bend, at(bend), measure)).ToList();
+        var labels = bends.OrderBy(bend => bend.Mark).Select(bend => new Label(bend, at(bend))).ToList();
         if (labels.Count == 0)
         {
             return new(labels, [], 0, width);
@@ -132,7 +131,7 @@ internal sealed class TileLabels
         private readonly string _mark;
         private readonly double _markWidth;
 
-        public Label(StripBend bend, double x, TextMeasure measure)
+        public Label(StripBend bend, double x)
         {
             X = x;
             Number = FormattableString.Invariant($"{bend.Number}");

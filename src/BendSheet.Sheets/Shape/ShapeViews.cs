@@ -109,7 +109,9 @@ internal sealed class ShapeViews
     /// A pictorial view taller than wide lies down, with A on the left as on the straight tube, where it can be drawn larger so. Up is only up
     /// where the line lies as on the car.
     /// </summary>
-    private (IReadOnlyList<Projection> Projections, ViewLayout Layout) Laid(double width, double height)
+    /// <param name="width">Of the type area.</param>
+    /// <param name="height">That may be used, without the heading.</param>
+    internal (IReadOnlyList<Projection> Projections, ViewLayout Layout) Laid(double width, double height)
     {
         var upright = ViewLayout.Of(_sizes, width, height, LabelRoom);
         if (_sheet.LiesOnCar || _sizes[0].Height <= _sizes[0].Width)
@@ -136,7 +138,7 @@ internal sealed class ShapeViews
         var foot = cell.Top + cell.Height + ViewLayout.CaptionHeight;
         if (Projection.Flat.Contains(projection))
         {
-            var labelsOfFlat = ViewLabels.Of(tube, cell, [], _measure);
+            var labelsOfFlat = ViewLabels.Of(tube, cell, []);
             var flat = new ShapeView(tube, labelsOfFlat);
             return ((canvas, top) =>
             {
@@ -154,7 +156,7 @@ internal sealed class ShapeViews
             .Select(origin => (origin, arms.ConvertAll(arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)))))
             .MaxBy(place => place.Item2.Min(tube.DistanceTo));
         var left = middle - (captionWidth / 2) + (mark.X > middle ? -(AxisLength + AxisLetter) : AxisLength + AxisLetter);
-        var labels = ViewLabels.Of(tube, cell, tips, _measure);
+        var labels = ViewLabels.Of(tube, cell, tips);
         var view = new ShapeView(tube, labels);
         return ((canvas, top) =>
         {

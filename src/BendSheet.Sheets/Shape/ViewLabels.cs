@@ -19,13 +19,12 @@ internal static class ViewLabels
     /// <param name="drawn">What they belong to.</param>
     /// <param name="cell">Where labels may lie.</param>
     /// <param name="taken">Lines of something else that is drawn in the cell.</param>
-    /// <param name="measure">Of texts.</param>
-    public static IReadOnlyList<ViewLabel> Of(DrawnTube drawn, ViewCell cell, IReadOnlyList<Segment> taken, TextMeasure measure)
+    public static IReadOnlyList<ViewLabel> Of(DrawnTube drawn, ViewCell cell, IReadOnlyList<Segment> taken)
     {
         IReadOnlyList<ViewLabel> most = [];
         foreach (var nearer in Nearer)
         {
-            var labels = Placed(drawn, new(drawn.Points, drawn.Width, cell, taken), measure, Groups(drawn, nearer));
+            var labels = Placed(drawn, new(drawn.Points, drawn.Width, cell, taken), Groups(drawn, nearer));
             if (labels.Complete)
             {
                 return labels.Labels;
@@ -37,7 +36,7 @@ internal static class ViewLabels
         return most;
     }
 
-    private static (IReadOnlyList<ViewLabel> Labels, bool Complete) Placed(DrawnTube drawn, LabelPlaces places, TextMeasure measure, List<(int First, int Last)> groups)
+    private static (IReadOnlyList<ViewLabel> Labels, bool Complete) Placed(DrawnTube drawn, LabelPlaces places, List<(int First, int Last)> groups)
     {
         var labels = new List<ViewLabel>(groups.Count + 2);
         var complete = Add("A", [drawn.Points[0]], drawn.AwayFromA) && Add("B", [drawn.Points[^1]], drawn.AwayFromB);

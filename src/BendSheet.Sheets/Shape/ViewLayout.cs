@@ -38,12 +38,13 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
 
     /// <summary>The best arrangement.</summary>
     /// <param name="sizes">Of each view, in the shape's own millimetres, the pictorial one first.</param>
-    /// <param name="width">Of the type area.</param>
-    /// <param name="height">That may be used.</param>
+    /// <param name="width">Of the type area; at least what the captions need side by side.</param>
+    /// <param name="height">That may be used; more is, where it is not enough for empty cells.</param>
     /// <param name="labelRoom">Around the pictorial view, beyond that which every view has.</param>
     public static ViewLayout Of(IReadOnlyList<(double Width, double Height)> sizes, double width, double height, double labelRoom = 0)
     {
-        // An empty cell always fits, so that a scale is found for whatever was typed.
+        // Empty cells then fit, so that a scale is found for whatever was typed.
+        height = Math.Max(height, (2 * (Margin + labelRoom)) + CaptionHeight);
         var pictorial = 0;
         ViewLayout? layout;
         while ((layout = At(pictorial, pictorial)) is null)

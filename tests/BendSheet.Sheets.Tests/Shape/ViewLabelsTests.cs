@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Shape;
 
 namespace BendSheet.Sheets.Tests.Shape;
@@ -33,14 +32,13 @@ public class ViewLabelsTests
     {
         var line = Printed.Solved(Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n" + rows)[0];
         var shape = Polyline.Of(line.Centreline!);
-        var measure = new TextMeasure();
         Projection[] views = [ViewDirection.Best(line.Centreline!, 4.76), .. Projection.Flat];
         Assert.All(views, view =>
         {
             var (width, height) = DrawnTube.Size(shape, view, 4.76);
             var cell = new ViewCell(0, 0, Math.Max(38, (width / scale) + (2 * ViewLayout.Margin)), (height / scale) + (2 * ViewLayout.Margin));
             var drawn = DrawnTube.Of(shape, line.Centreline!, view, 4.76, scale, cell);
-            var labels = ViewLabels.Of(drawn, cell, [], measure);
+            var labels = ViewLabels.Of(drawn, cell, []);
             Assert.Equal(["A", "B"], labels.Take(2).Select(label => label.Text), StringComparer.Ordinal);
             Assert.Equal(Enumerable.Range(1, line.Centreline!.Arcs.Length), labels.Skip(2).SelectMany(Numbers));
             Clear(labels, drawn);
@@ -53,11 +51,10 @@ public class ViewLabelsTests
         var line = Printed.Solved(Printed.Head + "  line:\n    - {straight: 60, bend: 90}\n    - {straight: 80, rotate: 90, bend: 90}\n    - {straight: 60}\n")[0];
         var shape = Polyline.Of(line.Centreline!);
         var cell = new ViewCell(0, 0, 80, 80);
-        var measure = new TextMeasure();
 
         // Seen along the middle leg at a small scale.
         var drawn = DrawnTube.Of(shape, line.Centreline!, Projection.Side, 4.76, 20, cell);
-        Assert.Equal(["A", "B", "1–2"], ViewLabels.Of(drawn, cell, [], measure).Select(label => label.Text), StringComparer.Ordinal);
+        Assert.Equal(["A", "B", "1–2"], ViewLabels.Of(drawn, cell, []).Select(label => label.Text), StringComparer.Ordinal);
     }
 
     private static void Clear(IReadOnlyList<ViewLabel> labels, DrawnTube drawn)
