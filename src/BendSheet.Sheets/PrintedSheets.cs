@@ -19,6 +19,11 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     /// <summary>Of the foot, below the type area.</summary>
     private const double FootHeight = 5;
 
+    private const string MirroredWords = "Mirrored: copy it face down";
+
+    /// <summary>Nearly no page has more content, in bytes.</summary>
+    private const int TypicalContent = 64 * 1024;
+
     /// <summary>Prints a sheet for each line, each on pages of its own, without a cover.</summary>
     /// <param name="lines">At least one.</param>
     /// <param name="paper">To print on.</param>
@@ -31,7 +36,19 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     {
         ArgumentNullException.ThrowIfNull(job);
         var press = new Press(job);
-        var parts = Drawn([.. press.Cover(), .. press.Lines()]);
+        var parts = new DrawnPart[press.Parts];
+
+        // They know nothing of one another, so they are drawn side by side.
+        Parallel.For(
+            0,
+            parts.Length,
+            () => new SyntaxWriter(TypicalContent),
+            (i, _, content) =>
+            {
+                parts[i] = press.Part(i, content);
+                return content;
+            },
+            _ => { });
         return new(
             BoundParts.Of(parts, job.Title.Length > 0 ? job.Title : "Bend sheets"),
             job.Lines.Length,
@@ -39,30 +56,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
             [.. parts.SelectMany(part => part.Missing).Distinct(StringComparer.Ordinal)]);
     }
 
-    /// <summary>Parts know nothing of one another, so they are drawn side by side.</summary>
-    private static DrawnPart[] Drawn(ImmutableArray<Func<SyntaxWriter, DrawnPart>> draw)
-    {
-        var parts = new DrawnPart[draw.Length];
-        Parallel.For(
-            0,
-            parts.Length,
-            () => new SyntaxWriter(TypicalContent),
-            (i, _, content) =>
-            {
-                parts[i] = draw[i](content);
-                return content;
-            },
-            _ => { });
-        return parts;
-    }
-
     /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
     internal static (double Width, double Height) TypeArea(PaperSize size) => (size.WidthMm - (2 * Margin), size.HeightMm - (2 * Margin) - FootHeight);
-
-    /// <summary>Of nearly all pages, in bytes.</summary>
-    private const int TypicalContent = 64 * 1024;
-
-    private const string MirroredWords = "Mirrored: copy it face down";
 
     /// <summary>What the foot of a part says beside the number of the page.</summary>
     private sealed record Foot(string Left, string Middle);
@@ -72,10 +67,12 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
     {
         private PaperSize Paper { get; } = Job.Paper == BendSheet.Core.Sheet.Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
 
-        public IEnumerable<Func<SyntaxWriter, DrawnPart>> Cover() => Job.Cover is { } cover ? [content => Cover(cover, content)] : [];
+        private int Covers => Job.Cover is null ? 0 : 1;
 
-        public IEnumerable<Func<SyntaxWriter, DrawnPart>> Lines() =>
-            Job.Lines.Select<SheetContent, Func<SyntaxWriter, DrawnPart>>(line => content => Line(line, content));
+        /// <summary>The cover, if there is one, and a part for each line.</summary>
+        public int Parts => Covers + Job.Lines.Length;
+
+        public DrawnPart Part(int index, SyntaxWriter content) => index < Covers ? Cover(Job.Cover!, content) : Line(Job.Lines[index - Covers], content);
 
         private DrawnPart Cover(CoverContent cover, SyntaxWriter content)
         {

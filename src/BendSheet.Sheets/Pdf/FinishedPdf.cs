@@ -28,8 +28,8 @@ public static class FinishedPdf
     public static byte[] Of(PdfDocument document, string title) => Of(document, title, CompressionLevel.Fastest, structure: null).ToArray();
 
     /// <summary>The file with its structure.</summary>
-    /// <param name="document">As above.</param>
-    /// <param name="title">As above.</param>
+    /// <param name="document">Its pages have their content; the catalogue says that there is a structure.</param>
+    /// <param name="title">What a viewer shows in its title bar. Any text.</param>
     /// <param name="contentSize">Of all pages together, in bytes.</param>
     /// <param name="structure">Of the whole document.</param>
     internal static ReadOnlyMemory<byte> Of(PdfDocument document, string title, int contentSize, StructureTree structure) =>
