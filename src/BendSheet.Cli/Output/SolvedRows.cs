@@ -94,10 +94,9 @@ public static class SolvedRows
         }
     }
 
-    /// <summary>The flat part on the wire that comes to this leg; beside a bend without a corner the tube's own.</summary>
-    private static Length Flat(LineTemplate template, LegLayout leg, BendLayout? before, BendLayout? after) => leg.CornerToCorner is { } corner
-        ? corner - ((HalfTangent(before) + HalfTangent(after)) * WireRadius(template))
-        : leg.StraightLeft;
+    /// <summary>The flat part on the wire that comes to this leg.</summary>
+    private static Length Flat(LineTemplate template, LegLayout leg, BendLayout? before, BendLayout? after) =>
+        leg.Whole - ((HalfTangent(before) + HalfTangent(after)) * WireRadius(template));
 
     private static double HalfTangent(BendLayout? bend) => bend is { Setback: { } setback } ? setback / bend.Radius : 0;
 

@@ -5,11 +5,16 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Centreline;
 
-/// <summary>A leg of the tube between two neighbouring corners or ends.</summary>
-/// <param name="CornerToCorner">Along the centreline's straights, prolonged to the corners; null beside a bend of 180° or more.</param>
+/// <summary>A leg of the tube between two neighbouring corners or ends. A bend of 180° or more has no corner: the leg ends where the bend begins.</summary>
+/// <param name="Whole">Along the centreline's straights, prolonged to the corners.</param>
+/// <param name="HasCorners">False beside a bend of 180° or more.</param>
 /// <param name="StraightLeft">What stays straight between the bends; negative where the leg is too short for them.</param>
 /// <param name="At">Where it was typed.</param>
-public sealed record LegLayout(Length? CornerToCorner, Length StraightLeft, SourcePosition At);
+public sealed record LegLayout(Length Whole, bool HasCorners, Length StraightLeft, SourcePosition At)
+{
+    /// <summary>The whole leg; null beside a bend of 180° or more.</summary>
+    public Length? CornerToCorner => HasCorners ? Whole : null;
+}
 
 /// <summary>A bend on the tool's radius.</summary>
 /// <param name="Bend">As measured.</param>
@@ -61,21 +66,20 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
 
     private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
     {
-        if (before?.Bend.HasCorner == false || after?.Bend.HasCorner == false)
-        {
-            return new(null, leg.Measured, leg.At);
-        }
-
-        var corner = LegConversion.CornerToCorner(leg.Measured, leg.Habit ?? template.Habit, template.Wire, MeasuredTo(before), MeasuredTo(after))
-            + BeyondTangent(before) + BeyondTangent(after);
-        var left = corner - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
+        // Where a bend of 180° or more begins is where the wire has it, and a corner at the other end stays where it is as well.
+        var (first, second) = (MeasuredTo(before), MeasuredTo(after));
+        var measured = first is null && second is null
+            ? leg.Measured
+            : LegConversion.CornerToCorner(leg.Measured, leg.Habit ?? template.Habit, template.Wire, first, second);
+        var whole = measured + BeyondTangent(before) + BeyondTangent(after);
+        var left = whole - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
 
         // Bends that just meet leave nothing, not the last digit of a subtraction.
-        return new(corner, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
+        return new(whole, before?.Bend.HasCorner != false && after?.Bend.HasCorner != false, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
     }
 
-    /// <summary>The bend whose corner the ruler touched; null at a free end and at a bend that was measured to its tangent point.</summary>
-    private static Angle? MeasuredTo(BendLayout? bend) => bend is { Bend.FromTangent: false } ? bend.Bend.Turn : null;
+    /// <summary>The bend whose corner the ruler touched; null at a free end, and at a bend that was measured to its tangent point or has no corner.</summary>
+    private static Angle? MeasuredTo(BendLayout? bend) => bend is { Bend: { FromTangent: false, HasCorner: true } } ? bend.Bend.Turn : null;
 
     private static Length BeyondTangent(BendLayout? bend) => bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
 }

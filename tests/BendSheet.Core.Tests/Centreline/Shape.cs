@@ -30,7 +30,7 @@ public sealed record Shape(double Radius, double[] Straights, double[] Turns, do
     /// <summary>Measured straight with the tool's own radius, so that straights of zero stay zero.</summary>
     public TubeCentreline Centreline() => TubeCentreline.Of(
         new RouteLayout(
-            [.. Straights.Select((straight, i) => new LegLayout(null, Lines.Mm(straight), Lines.StraightAt(i)))],
+            [.. Straights.Select((straight, i) => new LegLayout(Lines.Mm(straight), HasCorners: false, Lines.Mm(straight), Lines.StraightAt(i)))],
             [.. Template().Route.Bends.Select(bend => new BendLayout(bend))]),
         Frame.Default);
 

@@ -23,7 +23,7 @@ public static class LegTooShort
         for (var i = 0; i < layout.Legs.Length; i++)
         {
             var leg = layout.Legs[i];
-            if (leg.CornerToCorner is not { } corner || leg.StraightLeft >= Length.Zero)
+            if (leg.StraightLeft >= Length.Zero)
             {
                 continue;
             }
@@ -33,13 +33,14 @@ public static class LegTooShort
             var inner = template.Route.Legs[i].Inner;
             if (inner is null || said.Add((inner, leg.At)))
             {
-                yield return Rule.Error(leg.At, Message(template, i + 1, inner, corner, Length.Zero - leg.StraightLeft, before, after));
+                yield return Rule.Error(leg.At, Message(template, i + 1, inner, leg, Length.Zero - leg.StraightLeft, before, after));
             }
         }
     }
 
-    private static string Message(LineTemplate template, int number, InnerLeg? inner, Length corner, Length shortfall, BendLayout? before, BendLayout? after)
+    private static string Message(LineTemplate template, int number, InnerLeg? inner, LegLayout layout, Length shortfall, BendLayout? before, BendLayout? after)
     {
+        var whole = layout.Whole;
         var bends = (before, after) switch
         {
             ({ } first, { } second) => $"its two bends ({AngleNotation.Figure(first.Bend.Turn)} and {AngleNotation.Figure(second.Bend.Turn)})",
@@ -48,17 +49,17 @@ public static class LegTooShort
         var needs = before is null || after is null ? "it needs" : "they need";
         var need = (before?.Setback ?? Length.Zero) + (after?.Setback ?? Length.Zero);
         var halfTangents = HalfTangent(before) + HalfTangent(after);
-        var radius = corner.Millimetres / halfTangents;
+        var radius = whole.Millimetres / halfTangents;
         var nearlyU = new[] { before, after }.Any(bend => bend is not null && NearlyU.Is(bend.Bend));
-        var cure = inner is not null ? "type " + InnerLegCure.InWords(inner, corner, before!, after!) + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
+        var cure = inner is not null ? "type " + InnerLegCure.InWords(inner, whole, before!, after!) + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
             ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
             : radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
             : "no radius would fit; measure again";
         var leg = inner is null ? FormattableString.Invariant($"leg {number}") : FormattableString.Invariant($"{inner.Name} (leg {number})");
-        return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(corner)} corner to corner; {cure}";
+        return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(whole)} {(layout.HasCorners ? "corner to corner" : "from the U-bend to the other corner")}; {cure}";
     }
 
-    private static double HalfTangent(BendLayout? bend) => bend is null ? 0 : Math.Tan(bend.Bend.Turn.Radians / 2);
+    private static double HalfTangent(BendLayout? bend) => bend is { Bend.HasCorner: true } ? Math.Tan(bend.Bend.Turn.Radians / 2) : 0;
 }

@@ -6,7 +6,7 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Bench.Limits;
 
 /// <summary>
-/// Beside a bend of 180° or more the flat parts are carried over unchanged, so the ends of the tube's bend lie further or less far apart
+/// A bend of 180° or more begins and ends where the wire has it along its legs, so these lie further or less far apart
 /// than the wire's. Never silently.
 /// </summary>
 /// <remarks>Chord of an arc, 2·R·|sin(bend/2)|: for a U-bend twice the radius.</remarks>

@@ -35,11 +35,23 @@ public class NearlyUTests
     }
 
     [Fact]
-    public void From_175_degrees_on()
+    public void Below_175_degrees_it_is_no_U_bend_and_another_wire_is_the_cure() => OneFinding.Is(
+        Line(170, wireRadius: 4),
+        Severity.Warning,
+        NearlyU.Rule,
+        Lines.TurnAt(0),
+        "bend 1 (170°) begins 125.7 mm (4.950 in) further from its corner in tube than in the wire, because a bend so near to 180° has its corner far out; "
+        + "if that does not fit, bend the wire round something of the tool's radius, 15.0 mm (0.591 in), and measure it again");
+
+    [Fact]
+    public void From_150_degrees_on()
     {
-        Assert.Equal(NearlyU.Rule, OneFinding.Of(Line(175, wireRadius: 4)).Rule);
-        OneFinding.None(Line(174.9, wireRadius: 4));
+        Assert.Equal(NearlyU.Rule, OneFinding.Of(Line(150, wireRadius: 4)).Rule);
+        OneFinding.None(Line(149.9, wireRadius: 4));
     }
+
+    [Fact]
+    public void What_a_tape_does_not_show_is_not_said() => OneFinding.None(Line(160, wireRadius: 14.5));
 
     [Fact]
     public void On_the_wires_own_radius_it_is_silent() => OneFinding.None(Line(178, wireRadius: 15));

@@ -64,13 +64,13 @@ public class SwingTests
             }
 
             var turn = i == bend ? Lines.Deg(Math.Max(1e-9, part * typed.Turn.Degrees)) : typed.Turn;
-            legs.Add(new(null, straight, typed.TurnAt));
+            legs.Add(new(straight, HasCorners: false, straight, typed.TurnAt));
             bends.Add(new(typed with { Turn = turn, Rotation = rotation }));
             straight = i == bend ? (1 - part) * layout.Bends[i].Arc : Lines.Mm(0);
             rotation = Lines.Deg(0);
         }
 
-        legs.Add(new(null, straight + layout.Legs[^1].StraightLeft, layout.Legs[^1].At));
+        legs.Add(new(straight + layout.Legs[^1].StraightLeft, HasCorners: false, straight + layout.Legs[^1].StraightLeft, layout.Legs[^1].At));
         var shape = TubeCentreline.Of(new([.. legs], [.. bends]), Frame.Default);
         var former = shape.Arcs[0];
         var axis = former.Start.Axis;
