@@ -17,6 +17,9 @@ public readonly record struct BendPlace(Length Start, Length Middle, Length End)
 /// <param name="CutLength">What is cut off the roll: the developed length and the trim.</param>
 public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length DevelopedLength, Length CutLength)
 {
+    /// <summary>Over the outside.</summary>
+    public Length Diameter { get; private init; }
+
     /// <summary>The tube for a layout without a straight below zero.</summary>
     public static StraightTube Of(LineTemplate template, RouteLayout layout)
     {
@@ -31,6 +34,6 @@ public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length Develo
         }
 
         var developed = reached + layout.Legs[^1].StraightLeft + template.To.Takes;
-        return new(bends.MoveToImmutable(), developed, developed + template.To.Trim);
+        return new(bends.MoveToImmutable(), developed, developed + template.To.Trim) { Diameter = template.Tube.OutsideDiameter };
     }
 }

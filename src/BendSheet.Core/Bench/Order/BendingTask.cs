@@ -11,8 +11,14 @@ namespace BendSheet.Core.Bench.Order;
 /// <param name="BareTo">Where it stops being so.</param>
 /// <param name="HeldAtA">Room each bend needs held from A.</param>
 /// <param name="HeldAtB">Room it needs held from B.</param>
+/// <param name="MostReach">How far the centreline may swing at each bend; null where the file does not say what is round the tool.</param>
 internal sealed record BendingTask(
-    ImmutableArray<BendPlace> Places, Length BareFrom, Length BareTo, ImmutableArray<ToolRoom> HeldAtA, ImmutableArray<ToolRoom> HeldAtB)
+    ImmutableArray<BendPlace> Places,
+    Length BareFrom,
+    Length BareTo,
+    ImmutableArray<ToolRoom> HeldAtA,
+    ImmutableArray<ToolRoom> HeldAtB,
+    ImmutableArray<Length?> MostReach)
 {
     /// <summary>How many bends there are.</summary>
     public int Count => Places.Length;
@@ -23,7 +29,11 @@ internal sealed record BendingTask(
         atA.Taken,
         tube.CutLength - atB.Taken,
         [.. layout.Bends.Select((bend, i) => ToolRoom.Of(bend.Bend.Bender, TubeEnd.A, tube.Bends[i]))],
-        [.. layout.Bends.Select((bend, i) => ToolRoom.Of(bend.Bend.Bender, TubeEnd.B, tube.Bends[i]))]);
+        [.. layout.Bends.Select((bend, i) => ToolRoom.Of(bend.Bend.Bender, TubeEnd.B, tube.Bends[i]))],
+        [.. layout.Bends.Select(bend => bend.Bend.Bender.Room - (0.5 * tube.Diameter))]);
+
+    /// <summary>Whether a swing hits what is round the tool.</summary>
+    public bool IsCramped(int bend, Length swing) => MostReach[bend] is { } most && most.FallsShortOf(swing);
 
     /// <summary>The room a bend needs.</summary>
     public ToolRoom Room(int bend, TubeEnd held) => (held == TubeEnd.A ? HeldAtA : HeldAtB)[bend];

@@ -6,8 +6,9 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
-/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest
-/// turn-rounds of the tube, then the smaller swing, then starting at A, or else at B rather than in the middle.
+/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest bends that
+/// swing into what is round the tool, then fewest turn-rounds of the tube, then the smaller swing, then starting at A, or else at B rather than
+/// in the middle.
 /// </summary>
 internal static class OrderPlanner
 {
@@ -41,7 +42,7 @@ internal static class OrderPlanner
 
         var least = starts.Min(start => start.Cost);
         var most = least.SwingMm + SameSwing.Millimetres;
-        var best = starts.Where(start => start.Cost.TurnRounds == least.TurnRounds && start.Cost.SwingMm <= most)
+        var best = starts.Where(start => (start.Cost.Cramped, start.Cost.TurnRounds) == (least.Cramped, least.TurnRounds) && start.Cost.SwingMm <= most)
             .MinBy(start => start.Bend == 0 ? 0 : start.Bend == layout.Bends.Length - 1 ? 1 : start.Bend + 1);
         var within = new OrderSearch(BendingTask.Of(layout, tube, best.Way.AtA, best.Way.AtB), swings, most);
         return new(within.StartingWith(best.Bend), best.Way.AtA.FlaredFirst, best.Way.AtB.FlaredFirst);

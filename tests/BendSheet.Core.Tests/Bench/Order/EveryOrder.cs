@@ -28,7 +28,7 @@ internal sealed class EveryOrder
     private int Count => _layout.Bends.Length;
 
     /// <summary>What every order that works takes, with the ends that are flared first in it.</summary>
-    public IEnumerable<(int TurnRounds, double Swing, int Start, bool FlareAFirst, bool FlareBFirst)> Working()
+    public IEnumerable<(int Cramped, int TurnRounds, double Swing, int Start, bool FlareAFirst, bool FlareBFirst)> Working()
     {
         foreach (var flareA in Choices(_template.From, _layout.Legs[0].StraightLeft.Millimetres))
         {
@@ -41,8 +41,8 @@ internal sealed class EveryOrder
                         var steps = order.Zip(held).ToList();
                         if (Works(steps, flareA, flareB))
                         {
-                            var (turns, swing, start) = Cost(steps);
-                            yield return (turns, swing, start, flareA, flareB);
+                            var (cramped, turns, swing, start) = Cost(steps);
+                            yield return (cramped, turns, swing, start, flareA, flareB);
                         }
                     }
                 }
@@ -50,18 +50,23 @@ internal sealed class EveryOrder
         }
     }
 
-    /// <summary>Turn-rounds, the largest swing in millimetres, and how far from the best start: A, B, then the middle from A on.</summary>
-    public (int TurnRounds, double Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
+    /// <summary>
+    /// Bends that swing into what is round the tool, turn-rounds, the largest swing in millimetres, and how far from the best start: A, B, then
+    /// the middle from A on.
+    /// </summary>
+    public (int Cramped, int TurnRounds, double Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
     {
         var turned = Enumerable.Range(1, steps.Count - 1).Count(i => steps[i].Held != steps[i - 1].Held);
-        var swing = Enumerable.Range(0, steps.Count).Max(i =>
+        var swings = Enumerable.Range(0, steps.Count).Select(i =>
         {
             var (bend, held) = steps[i];
             var swept = steps.Take(i).Count(made => held == TubeEnd.A ? made.Bend > bend : made.Bend < bend);
             return _swings.Of(bend, held, swept).Millimetres;
-        });
+        }).ToList();
+        var cramped = steps.Zip(swings).Count(step =>
+            step.Second + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.Room?.Millimetres ?? double.PositiveInfinity) + 1e-6);
         var first = steps[0].Bend;
-        return (turned, swing, first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);
+        return (cramped, turned, swings.Max(), first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);
     }
 
     /// <summary>Whether every bend finds its room, with what is made and what is flared before it.</summary>
