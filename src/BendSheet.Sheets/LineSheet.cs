@@ -38,18 +38,25 @@ internal static class LineSheet
                 column => CautionList.Of(measure, column),
             ],
             width);
-        var left = height - before.Sum(block => block.Height);
-        Block[] upper = [.. before, .. Views(new(sheet, measure), width, left, left - after.Height)];
         var continued = Title.Continued(sheet, measure, width);
         double HeightOf(int page) => page == 0 ? height : height - continued.Height;
-        var begun = PageFlow.Spread(upper, HeightOf);
-        var (last, top) = begun[^1][^1];
-        var lower = after.Blocks(HeightOf(begun.Count - 1) - top - last.Height, HeightOf(begun.Count));
+        var left = Left(before);
+        var forAll = left - after.Height >= LeastViews ? after.Height : after.LeastHeight;
+        Block[] upper = [.. before, .. Views(new(sheet, measure), width, left, left - forAll)];
+        var lower = after.Blocks(Left(upper), HeightOf(1));
         return [.. PageFlow.Spread([.. upper, .. lower], HeightOf).Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
+
+        // Of the last page, when blocks have been spread over pages.
+        double Left(IReadOnlyList<Block> blocks)
+        {
+            var pages = PageFlow.Spread(blocks, HeightOf);
+            var (last, top) = pages[^1][^1];
+            return HeightOf(pages.Count - 1) - top - last.Height;
+        }
     }
 
     /// <summary>
-    /// In what the rest leaves of the one page, as long as bends need not share numbers for it in the picture from which the piece is bent; or
+    /// In what the rest leaves of the page, as long as bends need not share numbers for it in the picture from which the piece is bent; or
     /// else on the rest of the page that they come to lie on, or much of a page of their own.
     /// </summary>
     private static IReadOnlyList<Block> Views(ShapeViews views, double width, double leftOfPage, double leftOfOne)

@@ -106,6 +106,24 @@ public class PrintedSheetsTests
             Assert.InRange(box.Top / PointsPerMm, MarginMm - 1.5, (page.Height / PointsPerMm) - MarginMm + 0.3);
         }));
 
+    /// <summary>Where the columns behind the table end in the middle of a long paragraph.</summary>
+    [Theory]
+    [InlineData(165, Paper.Letter)]
+    [InlineData(176, Paper.A4)]
+    [InlineData(216, Paper.A4)]
+    [InlineData(292, Paper.A4)]
+    public void However_many_bends_nothing_runs_into_the_foot(int bends, Paper paper)
+    {
+        const double FootMm = 14.5;
+        var rows = Enumerable.Range(0, bends).Select(i => FormattableString.Invariant($"    - {{straight: 100, rotate: {i * 37 % 180}, bend: {20 + (i % 50)}}}\n"));
+        Assert.All(
+            Printed.Pages(Printed.Sheets(Printed.Head + "  many:\n" + string.Concat(rows) + "    - {straight: 80}\n", paper)),
+            page => Assert.Equal(
+                $"many page {page.Number} of",
+                string.Join(' ', page.GetWords().Where(word => word.BoundingBox.Bottom / PointsPerMm < FootMm).Select(word => word.Text).Skip(2).SkipLast(1)),
+                StringComparer.Ordinal));
+    }
+
     [Theory]
     [MemberData(nameof(Demanding))]
     public void No_text_is_printed_over_another(string yaml, Paper paper)

@@ -53,6 +53,9 @@ internal static class Paragraph
     public static IEnumerable<Block> Remark(string sign, string text, TextStyle style, TextMeasure measure, double width) => WithSign(
         text, style, measure, width, (canvas, baseline) => canvas.Text(sign, style with { Bold = true }, 1.2, baseline));
 
+    /// <summary>A step or remark of so many lines is never broken; a longer one may be.</summary>
+    private const int MostKept = 8;
+
     private static IEnumerable<Block> WithSign(string text, TextStyle style, TextMeasure measure, double width, Action<Canvas, double> sign)
     {
         var lines = measure.Wrap(text, style, width - SignWidth);
@@ -60,7 +63,7 @@ internal static class Paragraph
         {
             var line = Line(lines[i], style, SignWidth) with { Role = Role.ListItem, Continues = i > 0 };
             yield return i > 0
-                ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0) }
+                ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0), KeepWithNext = lines.Count <= MostKept && i < lines.Count - 1 }
                 : line with
                 {
                     Height = line.Height + (lines.Count == 1 ? Between : 0),

@@ -1,4 +1,5 @@
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Tests.Layout;
 
@@ -28,6 +29,24 @@ public class TwoColumnsTests
     {
         var pages = Of(Lines(30, 10)).Blocks(left: 40, page: 100).ToList();
         Assert.Equal([40, 100, 10], pages.Select(page => page.Height)); // 8, 20 and 2 lines
+    }
+
+    [Fact]
+    public void The_second_column_begins_with_a_heading_where_it_is_hardly_longer_so()
+    {
+        var heading = Block.Space(10) with { KeepWithNext = true, Role = Role.Heading };
+        Assert.Equal((70, 60), Heights(Of([.. Lines(7, 10), heading, .. Lines(4, 10)])));
+        Assert.Equal((30, 30), Heights(Of([.. Lines(1, 10), heading, .. Lines(4, 10)])));
+
+        static (double, double) Heights(TwoColumns columns) => (columns.Height, columns.LeastHeight);
+    }
+
+    [Fact]
+    public void A_long_paragraph_is_cut_where_a_column_ends_and_nothing_is_longer_than_the_page()
+    {
+        List<Block> paragraph = [.. Lines(30, 10).Select((line, i) => line with { Continues = i > 0 })];
+        Assert.Equal([100, 100], Of([.. Lines(5, 10), .. paragraph]).Blocks(left: 100, page: 100).Select(page => page.Height));
+        Assert.Equal([100, 100], Of([.. Lines(2, 10), .. paragraph, .. Lines(1, 10)]).Blocks(left: 20, page: 100).Select(page => page.Height));
     }
 
     [Fact]
