@@ -177,6 +177,7 @@ public static class SheetWriter
     private static string AxesInWords(LineTemplate template) => template switch
     {
         { LiesOnCar: true } => "X forward, Y left, Z up, as the line lies on the car",
+        { Route.Bends: [] } => "X along the tube",
         { Route.Bends: [{ Rotation.Degrees: not 0 }, ..] } => "X along the first straight; the first bend is rolled out of Y as typed",
         _ => "X along the first straight, Y where the first bend turns, Z at right angles",
     };

@@ -53,7 +53,7 @@ public sealed record Strip(
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
 /// <param name="Label">The same from the datum, as it is printed.</param>
-/// <param name="Rotation">From the bend made before, as in the table, with an arrow; empty where there is none.</param>
+/// <param name="Rotation">From the bend made before, as in the table, with an arrow, and which one that was where it is not the one before on the tube; empty where there is none.</param>
 public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label, string Rotation)
 {
     /// <summary>The letter of the end whose side is held.</summary>
@@ -74,13 +74,19 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
             bend.End,
             bend.Mark,
             notation.Figure(bend.Mark - plan.Datum),
-            roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll))
+            roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll) + After(bend, plan))
         {
             Held = bend.Held.ToString(),
             Rolled = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty,
             Dial = AngleNotation.Dial(bend.Dial),
         };
     }
+
+    /// <summary>On the strip bends are read from A to B: where they are made otherwise, it is said which one was made before.</summary>
+    private static string After(BenchBend bend, BenchPlan plan) =>
+        plan.InWorkingOrder.TakeWhile(made => made != bend).LastOrDefault() is { } before && before.Number != bend.Number - 1
+            ? FormattableString.Invariant($" after {before.Number}")
+            : string.Empty;
 
     private static string Arrow(Angle rotation) => rotation > Angle.Zero ? "↻ " : "↺ ";
 }

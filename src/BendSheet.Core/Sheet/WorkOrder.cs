@@ -57,7 +57,8 @@ public static class WorkOrder
             yield return step;
         }
 
-        yield return "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.";
+        var seats = new[] { template.From, template.To }.Count(end => end.IsFlared) switch { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
+        yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
     }
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { SlideOns.IsEmpty: false };

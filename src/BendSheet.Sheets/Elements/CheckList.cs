@@ -63,5 +63,5 @@ internal static class CheckList
     }
 
     private static IEnumerable<string> Sentences(SheetContent sheet) =>
-        new[] { "A corner is where two straights would meet.", $"Outside box, X × Y × Z: {sheet.Envelope}", sheet.Levers }.OfType<string>();
+        new[] { sheet.Rows.IsEmpty ? null : "A corner is where two straights would meet.", $"Outside box, X × Y × Z: {sheet.Envelope}", sheet.Levers }.OfType<string>();
 }

@@ -45,7 +45,7 @@ internal static class StripDrawing
 
     /// <summary>What it is.</summary>
     public static string Heading(SheetContent sheet) =>
-        $"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName} (hatched: what becomes the bend)";
+        $"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName}{(sheet.Rows.IsEmpty ? string.Empty : " (hatched: what becomes the bend)")}";
 
     private static Block Part(SheetContent sheet, StripPart part, double pitch, TextMeasure measure, double width)
     {

@@ -45,7 +45,7 @@ public class ShowTests : AtTheTerminal
     {
         var ran = await Run("show", Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines:\n  a: {clips: {every: 300, from-ends: 60}, rows: [{straight: 420}]}\n"));
         Assert.Contains(
-            "\n  2 clips, at most 300.0 mm apart. Middles from the cut end of A, to be marked with the bends: 60.0, 360.0 mm.\n", ran.Output, StringComparison.Ordinal);
+            "\n  2 clips, at most 300.0 mm apart. Middles from the cut end of A, to be marked before it is fitted: 60.0, 360.0 mm.\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -16,7 +16,7 @@ public class StripTests
             strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
 
         // Made in the order 3, 2, 1, at the dial readings 45°, 90°, 0°.
-        Assert.Equal(["↺ 90° ccw", "↻ 45° cw", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
+        Assert.Equal(["↺ 90° ccw after 2", "↻ 45° cw after 3", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
@@ -31,11 +31,14 @@ public class StripTests
         foreach (var template in new[] { FullLine.Template, Lines.Of(Lines.Bender(10), [300, 60, 70, 50], (20, 30), (-90, 45), (30, 60)), Lines.Of(Lines.Bender(10), [50, 60, 70, 500], (0, 30), (180, 45), (30, 60)) })
         {
             var content = FullLine.Content(template);
-            Assert.All(content.Rows, row =>
+            Assert.All(content.Rows.Zip(content.Rows.Prepend(null)), pair =>
             {
-                var rotate = content.Strip.Bends[int.Parse(row.Number, System.Globalization.CultureInfo.InvariantCulture) - 1].Rotation;
-                Assert.Equal(row.Rotate is SheetWriter.Dash or "0°" ? string.Empty : row.Rotate, rotate.TrimStart('↻', '↺', ' '));
-                Assert.Equal(rotate.Contains('↺', StringComparison.Ordinal), rotate.EndsWith("ccw", StringComparison.Ordinal));
+                var (row, before) = pair;
+                var number = int.Parse(row.Number, System.Globalization.CultureInfo.InvariantCulture);
+                var after = before is null || string.Equals(before.Number, FormattableString.Invariant($"{number - 1}"), StringComparison.Ordinal) ? string.Empty : $" after {before.Number}";
+                var rotate = content.Strip.Bends[number - 1].Rotation;
+                Assert.Equal(row.Rotate is SheetWriter.Dash or "0°" ? string.Empty : row.Rotate + after, rotate.TrimStart('↻', '↺', ' '));
+                Assert.Equal(rotate.Contains('↺', StringComparison.Ordinal), rotate.Contains("ccw", StringComparison.Ordinal));
             });
         }
     }
