@@ -101,9 +101,11 @@ public static class SheetWriter
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {
-        var benders = template.Route.Bends.Select(bend => bend.Bender).Distinct().DefaultIfEmpty(template.Bender);
-        return string.Join("; ", benders.Select(bender =>
-            (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
+        // A coil's former has the radius that was typed in its name; that of the curve, which nobody typed, depends on the pitch as well.
+        var benders = template.Route.Bends.Select(bend => (bend.Bender, IsFormer: bend.FromTangent)).DefaultIfEmpty((template.Bender, IsFormer: false));
+        return string.Join("; ", benders.Select(tool => tool.IsFormer
+            ? tool.Bender.Name
+            : (tool.Bender.Name.Length == 0 ? string.Empty : tool.Bender.Name + ", ") + "radius " + notation.Size(tool.Bender.Radius)).Distinct(StringComparer.Ordinal));
     }
 
     internal static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";

@@ -28,6 +28,21 @@ public class ShowTests : AtTheTerminal
         Assert.Empty(json.RootElement.GetProperty("lines")[1].GetProperty("checks").EnumerateArray());
     }
 
+    [Theory]
+    [InlineData("mm", "30", "8", "30 mm")]
+    [InlineData("in", "1.25", "3/8", "1 1/4 in")]
+    [InlineData("in", "30 mm", "8 mm", "30 mm")]
+    public async Task A_coils_former_is_called_by_the_radius_that_I_typed(string units, string radius, string pitch, string named)
+    {
+        var file = Typed($"units: {units}\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  a: [{{straight: 120 mm, coil: 1, radius: {radius}, pitch: {pitch}}}, {{straight: 200 mm, coil: 1, radius: {radius}, pitch: 0}}, {{straight: 120 mm}}]\n");
+        var name = $"coil former of radius {named}";
+        Assert.Contains($"; bender {name}; developed", (await Run("show", file)).Output, StringComparison.Ordinal);
+        using var json = System.Text.Json.JsonDocument.Parse((await Run("show", file, "--format", "json")).Output);
+        var bend = json.RootElement.GetProperty("lines")[0].GetProperty("bends")[0];
+        Assert.Equal(name, bend.GetProperty("bender").GetString());
+        Assert.Contains($",{name},", (await Run("show", file, "--format", "csv")).Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task I_see_where_the_pen_goes()
     {
