@@ -17,7 +17,7 @@ public class ShowTests : AtTheTerminal
             ran.Error,
             StringComparison.Ordinal);
         Assert.Contains("° too little, if its mark was right [finished-differs]", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("  ! Measured on the finished piece less the sheet's, in mm: A to corner 1 +0.5, A to B +7.9.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.5 mm, A to B +7.9 mm.\n", ran.Output, StringComparison.Ordinal);
 
         using var json = System.Text.Json.JsonDocument.Parse((await Run("show", Place("car.yaml"), "--format", "json")).Output);
         var check = json.RootElement.GetProperty("lines")[0].GetProperty("checks")[1];
@@ -26,6 +26,14 @@ public class ShowTests : AtTheTerminal
         Assert.Equal(Math.Sqrt((100 * 100) + (80 * 80)), check.GetProperty("expected").GetDouble(), 9);
         Assert.Equal(136 - check.GetProperty("expected").GetDouble(), check.GetProperty("residual").GetDouble(), 9);
         Assert.Empty(json.RootElement.GetProperty("lines")[1].GetProperty("checks").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task How_the_finished_piece_differs_is_in_the_unit_of_the_sheet()
+    {
+        const string Top = "units: in\ntube: {od: 3/16 in}\nbender: {radius: 9/16}\nlines:\n";
+        var ran = await Run("show", Typed(Top + "  a:\n    checks: [{from: A, to: 1, distance: 4.02}, {from: 1, to: B, distance: 3}, {from: A, to: B, distance: 4.9}]\n    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
+        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.020 in, corner 1 to B 0.000 in, A to B -0.100 in.\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Theory]
