@@ -46,6 +46,11 @@ internal static class PrintCommand
                 return solved.SheetsExitCode;
             }
 
+            foreach (var warning in AlikeOnPaper.Warnings(solved.Lines.Select(read => read.Template.Name).Concat(solved.RoughLines.Select(read => read.Name))))
+            {
+                surroundings.Error.WriteLine($"bendsheet: {warning}");
+            }
+
             var name = parsed.GetRequiredValue(file);
             var wanted = options.In(parsed, solved.File);
             if (options.WantsSvg(parsed))
