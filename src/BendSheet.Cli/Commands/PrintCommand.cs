@@ -46,11 +46,17 @@ internal static class PrintCommand
                 return solved.SheetsExitCode;
             }
 
+            foreach (var warning in AlikeOnPaper.Warnings(solved.Lines.Select(read => read.Template.Name).Concat(solved.RoughLines.Select(read => read.Name))))
+            {
+                surroundings.Error.WriteLine($"bendsheet: {warning}");
+            }
+
             var name = parsed.GetRequiredValue(file);
             var wanted = options.In(parsed, solved.File);
             if (options.WantsSvg(parsed))
             {
-                return WriteDrawings([.. solved.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
+                var drawn = WriteDrawings([.. solved.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
+                return drawn == ExitCodes.Done ? solved.ExitCode : drawn;
             }
 
             var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
@@ -75,8 +81,7 @@ internal static class PrintCommand
             var sheets = solved.Sheets(wanted.Notation).ToList();
             if (sheets.Count == 0)
             {
-                surroundings.Error.WriteLine("bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
-                return ExitCodes.CannotBeMade;
+                return NothingToPrint(surroundings);
             }
 
             var written = wanted.Each
@@ -115,6 +120,12 @@ internal static class PrintCommand
             : null;
     }
 
+    private static int NothingToPrint(Surroundings surroundings)
+    {
+        surroundings.Error.WriteLine("bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
+        return ExitCodes.CannotBeMade;
+    }
+
     private static int WriteDrawings(IReadOnlyList<SheetContent> sheets, string name, string? target, Surroundings surroundings)
     {
         var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
@@ -124,7 +135,12 @@ internal static class PrintCommand
             return ExitCodes.WrongInput;
         }
 
-        if (target is not null && sheets.Count > 0 && DrawingFiles.WhyNot(target, sheets[0].Line) is { } why)
+        if (sheets.Count == 0)
+        {
+            return NothingToPrint(surroundings);
+        }
+
+        if (target is not null && DrawingFiles.WhyNot(target, sheets[0].Line) is { } why)
         {
             surroundings.Error.WriteLine($"bendsheet: {why}");
             return ExitCodes.WrongInput;

@@ -39,7 +39,7 @@ internal sealed class PrintOptions
 
     public Option<string> Output { get; } = new("--output", "-o")
     {
-        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For svg a folder, or what the names begin with.",
+        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For --each and svg a folder, or what the names begin with.",
         HelpName = "PDF",
     };
 

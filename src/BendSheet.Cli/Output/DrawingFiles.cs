@@ -34,7 +34,7 @@ internal static class DrawingFiles
     /// <returns>One of <see cref="ExitCodes"/>.</returns>
     public static int Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
     {
-        var begins = Begins(target, source);
+        var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
         {
             surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Of(folder)}: make it first, or name one that is there with -o");
@@ -67,18 +67,6 @@ internal static class DrawingFiles
         }
 
         return ExitCodes.Done;
-    }
-
-    private static string Begins(string? target, string? source)
-    {
-        var stem = source is null ? string.Empty : Path.GetFileNameWithoutExtension(source) + "-";
-        return target switch
-        {
-            null => Path.Combine(Path.GetDirectoryName(source) ?? string.Empty, stem),
-            _ when Directory.Exists(target) || Path.EndsInDirectorySeparator(target) => Path.Combine(target, stem),
-            _ when target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) => target[..^Ending.Length] + "-",
-            _ => target + "-",
-        };
     }
 
     /// <summary>A line's name as a part of a file's name.</summary>

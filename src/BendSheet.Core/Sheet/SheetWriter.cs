@@ -101,9 +101,11 @@ public static class SheetWriter
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {
-        var benders = template.Route.Bends.Select(bend => bend.Bender).Distinct().DefaultIfEmpty(template.Bender);
-        return string.Join("; ", benders.Select(bender =>
-            (bender.Name.Length == 0 ? string.Empty : bender.Name + ", ") + "radius " + notation.Size(bender.Radius)));
+        // A coil's former has the radius that was typed in its name; that of the curve, which nobody typed, depends on the pitch as well.
+        var benders = template.Route.Bends.Select(bend => (bend.Bender, IsFormer: bend.FromTangent)).DefaultIfEmpty((template.Bender, IsFormer: false));
+        return string.Join("; ", benders.Select(tool => tool.IsFormer
+            ? tool.Bender.Name
+            : (tool.Bender.Name.Length == 0 ? string.Empty : tool.Bender.Name + ", ") + "radius " + notation.Size(tool.Bender.Radius)).Distinct(StringComparer.Ordinal));
     }
 
     internal static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
@@ -120,13 +122,13 @@ public static class SheetWriter
 
         if (line.Template.Taped is { } taped)
         {
-            yield return TapedInWords(taped);
+            yield return TapedInWords(taped, notation);
         }
 
         if (!line.Template.Checks.IsEmpty)
         {
-            yield return "Measured on the finished piece less the sheet's, in mm: " + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
-                FormattableString.Invariant($"{check.Name} {check.Residual.Millimetres:+0.0;-0.0;0.0}"))) + ".";
+            yield return "Measured on the finished piece less the sheet's: " + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
+                $"{check.Name} {notation.Difference(check.Residual)}")) + ".";
         }
 
         if (line.Template.Route.Bends.IsEmpty)
@@ -147,17 +149,16 @@ public static class SheetWriter
     }
 
     /// <summary>How well the distances go together. With none to spare they always do, which proves nothing.</summary>
-    private static string TapedInWords(TapedFit taped)
+    private static string TapedInWords(TapedFit taped, LengthNotation notation)
     {
         if (taped.Worst is not { } worst || taped.RootMeanSquare <= Tolerances.SamePoint)
         {
             return "The corners come from taped distances with none to spare: a wrong one would not show. Tape one or two more.";
         }
 
-        var all = string.Join(", ", taped.Residuals.Select(residual => FormattableString.Invariant(
-            $"{residual.Measured.Name} {residual.Residual.Millimetres:+0.0;-0.0;0.0}")));
-        return FormattableString.Invariant($"The corners come from {taped.Residuals.Length} taped distances, which miss them by {taped.RootMeanSquare.Millimetres:0.0} mm ")
-            + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled, in mm: {all}.";
+        var all = string.Join(", ", taped.Residuals.Select(residual => $"{residual.Measured.Name} {notation.Difference(residual.Residual)}"));
+        return FormattableString.Invariant($"The corners come from {taped.Residuals.Length} taped distances, which miss them by {notation.Fine(taped.RootMeanSquare)} ")
+            + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled: {all}.";
     }
 
     /// <summary>To every corner that can be found on the piece, which those inside a coil cannot.</summary>

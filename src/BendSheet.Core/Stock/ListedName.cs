@@ -8,6 +8,9 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>Shorter words, such as counts and units, tell nobody which thing is meant.</summary>
     private const int ShortestTelling = 3;
 
+    /// <summary>As the list writes them behind a size.</summary>
+    private static readonly string[] Units = ["mm", "in"];
+
     /// <summary>What stands before the first comma is the sort.</summary>
     public static ListedName Of(ShoppingItem item) => item.Name.Split(',', 2) is [var sort, var rest]
         ? new(sort, $"{rest.Trim()}, {item.Specification}".TrimEnd(',', ' '))
@@ -25,10 +28,45 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>It has every word that is typed.</summary>
     public bool Has(string typed) => Typed(typed) is { Length: > 0 } words && words.All(word => All().Any(own => Same(word, own)));
 
-    /// <summary>The shortest name that means nothing else on the list: its sort, or its sort and one more word, or else all of it.</summary>
-    public string Told(IReadOnlyList<ListedName> list) => Words(Details).Where(word => word.Length >= ShortestTelling)
-        .Select(word => $"{Sort} {word}").Prepend(Sort).FirstOrDefault(name => list.Count(other => other.Has(name)) == 1)
+    /// <summary>A word says what it is, such as <c>tee</c>, whatever else is typed.</summary>
+    public bool IsNamedIn(string typed) => Words(Sort.Split(" for ", 2)[0]).Any(own => Typed(typed).Any(word => Same(word, own)));
+
+    /// <summary>How many typed words are the beginning of one of its own, as <c>m10</c> is of <c>M10x1</c>.</summary>
+    public int NearWords(string typed) => Typed(typed).Count(word => All().Any(own => own.StartsWith(word, StringComparison.OrdinalIgnoreCase)));
+
+    /// <summary>The same without hyphens, to be held against what is typed <see cref="Loosely(string)"/>.</summary>
+    public ListedName Loosely() => new(WithoutHyphens(Sort), WithoutHyphens(Details));
+
+    /// <summary>What is typed, without hyphens and with units that stand by themselves: <c>an-3 17mm</c> is <c>an3 17 mm</c>.</summary>
+    public static string Loosely(string typed) => string.Join(' ', Words(WithoutHyphens(typed)).Select(ApartFromUnit));
+
+    /// <summary>The shortest name that means nothing else on the list: its sort, or its sort and one more word or size, or else all of it.</summary>
+    public string Told(IReadOnlyList<ListedName> list) => Telling(Words(Details))
+        .Select(detail => $"{Sort} {detail}").Prepend(Sort).FirstOrDefault(name => list.Count(other => other.Has(name)) == 1)
         ?? string.Join(' ', All()).Replace('×', 'x');
+
+    /// <summary>Words that tell things apart; a size with its unit.</summary>
+    private static IEnumerable<string> Telling(string[] words)
+    {
+        for (var i = 0; i < words.Length; i++)
+        {
+            if (i + 1 < words.Length && Units.Contains(words[i + 1], StringComparer.Ordinal))
+            {
+                yield return $"{words[i]} {words[i + 1]}";
+            }
+            else if (words[i].Length >= ShortestTelling)
+            {
+                yield return words[i];
+            }
+        }
+    }
+
+    private static string ApartFromUnit(string word) =>
+        Array.Find(Units, unit => word.Length > unit.Length && word.EndsWith(unit, StringComparison.OrdinalIgnoreCase) && char.IsAsciiDigit(word[^(unit.Length + 1)])) is { } unit
+            ? $"{word[..^unit.Length]} {unit}"
+            : word;
+
+    private static string WithoutHyphens(string text) => text.Replace("-", string.Empty, StringComparison.Ordinal);
 
     private IEnumerable<string> All() => Words(Sort).Concat(Words(Details));
 

@@ -23,7 +23,7 @@ public static class Coil
     /// <param name="pitch">From turn to turn, centreline to centreline; zero or more.</param>
     /// <param name="rightHanded">Winds clockwise while it goes away from the eye.</param>
     /// <param name="rotation">The way the first turn goes, since the bend before.</param>
-    /// <param name="former">What it is wound on: a tool whose radius is <see cref="FormerRadius"/>.</param>
+    /// <param name="former">What it is wound on: a tool that bends to <see cref="CurveRadius"/>.</param>
     /// <param name="straight">Up to the coil, as the rest of the line was measured.</param>
     /// <param name="at">Where the coil was typed.</param>
     /// <param name="note">Printed at its first mark.</param>
@@ -45,7 +45,7 @@ public static class Coil
     }
 
     /// <summary>Radius of curvature of the helix: a little more than its own radius where it rises.</summary>
-    public static Length FormerRadius(Length radius, Length pitch)
+    public static Length CurveRadius(Length radius, Length pitch)
     {
         var rise = pitch.Millimetres / (2 * Math.PI);
         return Length.FromMillimetres(radius.Millimetres + (rise * rise / radius.Millimetres));

@@ -59,6 +59,9 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
         return (text.Any(digit => digit is >= '1' and <= '9') ? text : text.TrimStart('-')) + " " + Symbol;
     }
 
+    /// <summary>How much more one length is than another, as fine as <see cref="Fine"/>: <c>+0.5 mm</c>, <c>-0.110 in</c>, <c>0.0 mm</c>.</summary>
+    public string Difference(Length difference) => Fine(difference) is var text && difference > Length.Zero && text.Any(digit => digit is >= '1' and <= '9') ? "+" + text : text;
+
     private static string MillimetreFigure(Length length)
     {
         var steps = RoundToWhole(length.Millimetres / MillimetreStep);

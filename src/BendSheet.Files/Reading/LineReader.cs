@@ -91,8 +91,8 @@ internal sealed class LineReader(
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
         ReportWhatOtherHas(map);
         var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
-        var from = map.Has("from") ? End(map, "from") : other.From with { At = null, Port = null };
-        var to = map.Has("to") ? End(map, "to") : other.To with { At = null, Port = null };
+        var from = End(map, "from", other.From);
+        var to = End(map, "to", other.To);
         var made = map.Choice("made", YesOrNo.Choices);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
         var checks = ChecksReader.Read(map, other.Route, context);
@@ -135,11 +135,15 @@ internal sealed class LineReader(
     }
 
     /// <summary>An end is a map, or only the name of what it connects to.</summary>
-    public LineEnd? End(TypedMap line, string word)
+    /// <param name="line">That may say it.</param>
+    /// <param name="word"><c>from</c> or <c>to</c>.</param>
+    /// <param name="other">The same end of the line that this one is the mirror image of: it has what is not said here, but for where it leads.</param>
+    public LineEnd? End(TypedMap line, string word, LineEnd? other = null)
     {
+        var unsaid = (other ?? LineEnd.Unknown) with { At = null, Port = null };
         if (!line.Has(word))
         {
-            return LineEnd.Unknown;
+            return unsaid;
         }
 
         if (line.Value(word) is not { } value)
@@ -149,7 +153,7 @@ internal sealed class LineReader(
 
         if (value is YamlText place)
         {
-            return LineEnd.Unknown with { At = line.FreeText(word), Port = ports.Find(place) };
+            return unsaid with { At = line.FreeText(word), Port = ports.Find(place) };
         }
 
         if (TypedMap.Of(value, Vocabulary.End, context) is not { } map)
@@ -168,7 +172,7 @@ internal sealed class LineReader(
         var complete = (!map.Has("fitting") || fitting is not null) && (!map.Has("trim") || trim is not null);
         var connects = map.FreeText("at");
         var port = connects is not null && map.Text("at") is { } at ? ports.Find(at) : null;
-        return complete ? new(connects, fitting, trim ?? Length.Zero) { Port = port } : null;
+        return complete ? new(connects, fitting ?? unsaid.Fitting, trim ?? unsaid.Trim) { Port = port } : null;
     }
 
     private bool WireIsKnown(TypedMap map, LineTemplate line)

@@ -47,7 +47,9 @@ internal static class MacroReader
         }
 
         var at = map.Value("coil")!.Position;
-        var former = new Bender("coil former", Core.Templates.Coil.FormerRadius(known, rise), map.Value("radius")!.Position);
+        // Looked for on the bench by the radius that was typed; the tube on it curves a little less tightly where it rises.
+        var name = "coil former of radius " + new LengthNotation(context.Unit is LengthUnit.Inch or LengthUnit.Foot, 64).Size(known);
+        var former = new Bender(name, Core.Templates.Coil.CurveRadius(known, rise), map.Value("radius")!.Position);
         return Core.Templates.Coil.Rows(count, known, rise, winds ?? true, rotation, former, straight, at, note);
     }
 

@@ -54,8 +54,8 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         lines.ReportWhatOtherHas(map);
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
         var tube = map.Has("tube") ? lines.TubeOf(map, entry) : other.Tube;
-        var from = map.Has("from") ? lines.End(map, "from") : other.From with { At = null };
-        var to = map.Has("to") ? lines.End(map, "to") : other.To with { At = null };
+        var from = lines.End(map, "from", other.From);
+        var to = lines.End(map, "to", other.To);
         var made = map.Choice("made", YesOrNo.Choices);
         return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null

@@ -117,6 +117,28 @@ public class PrintDrawingsTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task A_mistake_in_the_plumbing_asks_for_the_same_end_as_with_a_pdf()
+    {
+        var file = Typed($"{CarFiles.Sound}parts: {{wheel: {{kind: wheel-cylinder}}, pedal: {{kind: master-cylinder, ports: {{out: {{circuit: main}}}}}}}}\n");
+        var (pdf, svg) = (await Run("print", file), await Run("print", file, "--format", "svg"));
+        Assert.Equal(1, svg.Code);
+        Assert.Equal(Ended(pdf), Ended(svg));
+        Assert.Contains("[wheel-not-reached]", svg.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists(Place("car-rear-strip.svg")));
+        Assert.Equal(0, (await Run("print", file, "--format", "svg", "--line", "rear")).Code);
+    }
+
+    [Fact]
+    public async Task Where_only_rough_lines_are_there_is_nothing_to_draw()
+    {
+        var file = Typed("units: mm\ntube: {od: 3/16 in}\nlines: {rear: {rough: 2.4 m}}\n");
+        var (pdf, svg) = (await Run("print", file), await Run("print", file, "--format", "svg"));
+        Assert.Equal(1, svg.Code);
+        Assert.Equal(Ended(pdf), Ended(svg));
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
+    [Fact]
     public async Task Drawings_are_in_the_unit_that_I_ask_for()
     {
         Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "--units", "in", "-o", Place("inches"))).Code);

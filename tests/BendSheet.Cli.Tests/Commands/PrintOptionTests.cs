@@ -111,6 +111,32 @@ public class PrintOptionTests : AtTheTerminal
         Assert.Equal($"{expected} car.yaml".Split(' ').Order(StringComparer.Ordinal), InTheFolder().Split(' '), StringComparer.Ordinal);
     }
 
+    [Theory]
+    [InlineData("sheets", "")]
+    [InlineData("sheets/", "")]
+    [InlineData("sheets.pdf", "")]
+    [InlineData("sheets", "-")]
+    public async Task In_a_folder_that_I_name_the_files_have_the_typed_ones_name(string folder, string piped)
+    {
+        Directory.CreateDirectory(Place(folder));
+        Piped = CarFiles.Sound;
+        var file = piped.Length > 0 ? piped : Typed(CarFiles.Sound);
+        Assert.Equal(0, (await Run("print", file, "--each", "--line", "rear", "-o", Place(folder))).Code);
+        Assert.Equal(0, (await Run("print", file, "--format", "svg", "--line", "rear", "-o", Place(folder))).Code);
+        var stem = piped.Length > 0 ? "rear" : "car-rear";
+        Assert.Equal(
+            [$"{stem}-end.svg", $"{stem}-pictorial.svg", $"{stem}-side.svg", $"{stem}-strip.svg", $"{stem}-top.svg", $"{stem}.pdf"],
+            Directory.EnumerateFiles(Place(folder)).Select(Path.GetFileName).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_folder_that_is_not_there_is_not_a_name_to_begin_with()
+    {
+        var ran = await Run("print", Typed(CarFiles.Sound), "--each", "-o", Place("nowhere/"));
+        Assert.Equal((3, $"bendsheet: {Place("nowhere/car-front-left.pdf")} was not written: there is no such folder\n"), (ran.Code, ran.Error));
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
     [Fact]
     public async Task Something_else_by_the_name_of_one_line_stays_and_what_is_written_already_stays_too()
     {

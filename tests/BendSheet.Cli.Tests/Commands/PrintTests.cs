@@ -255,6 +255,25 @@ public class PrintTests : AtTheTerminal
         Assert.Matches("^bendsheet: the font has no sign for .+; □ stands in its place.\n$", ran.Error);
     }
 
+    [Theory]
+    [InlineData("管", "箱", "□")]
+    [InlineData("left管", "left箱", "left□")]
+    [InlineData("rear", "re\u00adar", "rear")]
+    public async Task I_am_told_when_two_names_come_out_alike(string one, string other, string printed)
+    {
+        var file = Typed($"units: mm\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  {one}: [{{straight: 300}}]\n  third: [{{straight: 300}}]\n  {other}: {{rough: 900}}\n");
+        var warning = $"bendsheet: the lines `{one}` and `{other}` both print as `{printed}`, and nobody can tell them apart on paper: "
+            + "give them names that differ in letters, figures or signs that print.\n";
+        foreach (var options in new[] { "--pages cover", "--each", "--format svg" })
+        {
+            var ran = await Run(["print", file, .. options.Split(' ')]);
+            Assert.Equal(0, ran.Code);
+            Assert.Contains(warning, ran.Error, StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("tell them apart", (await Run("print", file, "--line", one, "--line", "third")).Error, StringComparison.Ordinal);
+    }
+
     private string Text(string name)
     {
         using var sheet = PdfDocument.Open(Place(name));

@@ -17,7 +17,7 @@ public class ShowTests : AtTheTerminal
             ran.Error,
             StringComparison.Ordinal);
         Assert.Contains("° too little, if its mark was right [finished-differs]", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("  ! Measured on the finished piece less the sheet's, in mm: A to corner 1 +0.5, A to B +7.9.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.5 mm, A to B +7.9 mm.\n", ran.Output, StringComparison.Ordinal);
 
         using var json = System.Text.Json.JsonDocument.Parse((await Run("show", Place("car.yaml"), "--format", "json")).Output);
         var check = json.RootElement.GetProperty("lines")[0].GetProperty("checks")[1];
@@ -26,6 +26,29 @@ public class ShowTests : AtTheTerminal
         Assert.Equal(Math.Sqrt((100 * 100) + (80 * 80)), check.GetProperty("expected").GetDouble(), 9);
         Assert.Equal(136 - check.GetProperty("expected").GetDouble(), check.GetProperty("residual").GetDouble(), 9);
         Assert.Empty(json.RootElement.GetProperty("lines")[1].GetProperty("checks").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task How_the_finished_piece_differs_is_in_the_unit_of_the_sheet()
+    {
+        const string Top = "units: in\ntube: {od: 3/16 in}\nbender: {radius: 9/16}\nlines:\n";
+        var ran = await Run("show", Typed(Top + "  a:\n    checks: [{from: A, to: 1, distance: 4.02}, {from: 1, to: B, distance: 3}, {from: A, to: B, distance: 4.9}]\n    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
+        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.020 in, corner 1 to B 0.000 in, A to B -0.100 in.\n", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("mm", "30", "8", "30 mm")]
+    [InlineData("in", "1.25", "3/8", "1 1/4 in")]
+    [InlineData("in", "30 mm", "8 mm", "30 mm")]
+    public async Task A_coils_former_is_called_by_the_radius_that_I_typed(string units, string radius, string pitch, string named)
+    {
+        var file = Typed($"units: {units}\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  a: [{{straight: 120 mm, coil: 1, radius: {radius}, pitch: {pitch}}}, {{straight: 200 mm, coil: 1, radius: {radius}, pitch: 0}}, {{straight: 120 mm}}]\n");
+        var name = $"coil former of radius {named}";
+        Assert.Contains($"; bender {name}; developed", (await Run("show", file)).Output, StringComparison.Ordinal);
+        using var json = System.Text.Json.JsonDocument.Parse((await Run("show", file, "--format", "json")).Output);
+        var bend = json.RootElement.GetProperty("lines")[0].GetProperty("bends")[0];
+        Assert.Equal(name, bend.GetProperty("bender").GetString());
+        Assert.Contains($",{name},", (await Run("show", file, "--format", "csv")).Output, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -24,6 +24,8 @@ public class InDrawerTests
         new("hose, 350.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["e"]),
         new("hose, 400.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["f"]),
         new("sealing washer for banjo M10x1", string.Empty, 8, ["g"]),
+        new("clip", "for 3/16 in tube, hole 5.5 mm", 3, ["h"]),
+        new("clip", "for 6 mm tube, hole 5.5 mm", 3, ["i"]),
     ];
 
     [Theory]
@@ -47,7 +49,8 @@ public class InDrawerTests
 
     [Theory]
     [InlineData("bulkhead", "`bulkhead` in `have` may be several things on the list, so none is taken off: write `bulkhead 2 x 3/8-24 flare 37` or `bulkhead inverted`")]
-    [InlineData("hoses", "`hoses` in `have` may be several things on the list, so none is taken off: write `hose 350.0` or `hose 400.0`")]
+    [InlineData("hoses", "`hoses` in `have` may be several things on the list, so none is taken off: write `hose 350.0 mm` or `hose 400.0 mm`")]
+    [InlineData("clips", "`clips` in `have` may be several things on the list, so none is taken off: write `clip 3/16 in` or `clip 6 mm`")]
     [InlineData("inverted", "`inverted` in `have` does not say what sort of thing it is, so none is taken off: write `bulkhead inverted`")]
     public void What_to_type_instead_is_said_and_does_mean_one_thing(string typed, string message)
     {
@@ -69,10 +72,49 @@ public class InDrawerTests
 
     [Fact]
     public void What_is_not_on_the_list_is_told_what_is_in_short() => Assert.Equal(
-        "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`",
+        "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`, `clip`",
         Assert.Single(InDrawer.Subtract(Parts, [new("olive", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
+    [InlineData("3/8-24 nut", "`3/8-24 nut` in `have` is not on the list in these words: write `nut an3` or `nut inverted` if it is what is meant")]
+    [InlineData("M10 tee", "`M10 tee` in `have` is not on the list in these words: write `brake tee` if it is what is meant")]
+    [InlineData("nut invert", "`nut invert` in `have` is not on the list in these words: write `nut inverted` or `nut an3` if it is what is meant")]
+    public void What_has_another_detail_on_the_list_is_told_how_it_is_written_there(string typed, string message)
+    {
+        var list = Subtract(typed);
+        Assert.All(list.Items, item => Assert.Equal(0, item.Have));
+        var finding = Assert.Single(list.Findings);
+        Assert.Equal((InDrawer.NotNeeded, Severity.Note, message), (finding.Rule, finding.Severity, finding.Message));
+    }
+
+    [Fact]
+    public void A_metric_thread_without_its_pitch_is_told_the_whole_thread() => Assert.Equal(
+        "`m10 tee` in `have` is not on the list in these words: write `tee M10x1` or `tee 3/8-24` if it is what is meant",
+        Assert.Single(InDrawer.Subtract([Parts[1], new("tee, 3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
+
+    [Theory]
+    [InlineData("tube")]
+    [InlineData("tubes")]
+    [InlineData("6 mm tube")]
+    public void Tube_belongs_in_the_stock(string typed)
+    {
+        var finding = Assert.Single(InDrawer.Subtract(Parts, [new(typed, 3, Stocked.At)]).Findings);
+        Assert.Equal((InDrawer.NotNeeded, Severity.Note), (finding.Rule, finding.Severity));
+        Assert.Equal($"`{typed}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, left: 5 m}}]`", finding.Message);
+    }
+
+    [Fact]
+    public void What_is_written_exactly_as_on_the_list_goes_before_what_is_written_nearly_so()
+    {
+        ImmutableArray<ShoppingItem> list = [new("nut", "an-3, 17 mm", 8, ["a"]), new("nut", "an3, 17 mm", 8, ["b"])];
+        Assert.Equal([0, 3], InDrawer.Subtract(list, [new("nut an3", 3, Stocked.At)]).Items.Select(item => item.Have));
+        Assert.Same(InDrawer.Unclear, Assert.Single(InDrawer.Subtract(list, [new("a-n3 nut", 3, Stocked.At)]).Findings).Rule);
+    }
+
+    [Theory]
+    [InlineData("an-3 nut", "3 0 0 0")]
+    [InlineData("nuts an3 17mm", "3 0 0 0")]
+    [InlineData("nut 20MM", "0 3 0 0")]
     [InlineData("sleeve", "0 0 3 0")]
     [InlineData("sleeves", "0 0 3 0")]
     [InlineData("Sleeve", "0 0 3 0")]

@@ -92,4 +92,16 @@ public class LengthNotationTests
         Assert.Equal(metric, new LengthNotation(Imperial: false, 32).Fine(Length.FromMillimetres(millimetres)));
         Assert.Equal(imperial, new LengthNotation(Imperial: true, 32).Fine(Length.FromMillimetres(millimetres)));
     }
+
+    [Theory]
+    [InlineData(6.7375, "+6.7 mm", "+0.265 in")]
+    [InlineData(0.04, "0.0 mm", "+0.002 in")]
+    [InlineData(0, "0.0 mm", "0.000 in")]
+    [InlineData(-0.04, "0.0 mm", "-0.002 in")]
+    [InlineData(-2.8, "-2.8 mm", "-0.110 in")]
+    public void A_difference_has_a_sign_unless_it_shows_as_nothing(double millimetres, string metric, string imperial)
+    {
+        Assert.Equal(metric, new LengthNotation(Imperial: false, 32).Difference(Length.FromMillimetres(millimetres)));
+        Assert.Equal(imperial, new LengthNotation(Imperial: true, 32).Difference(Length.FromMillimetres(millimetres)));
+    }
 }

@@ -28,6 +28,15 @@ public class RoughLineReaderTests
     }
 
     [Fact]
+    public void The_mirror_image_of_a_rough_line_has_its_fittings_and_leads_to_ports_of_its_own()
+    {
+        var file = Read(Top + Fittings + "parts: {tee: {kind: tee, ports: an-3}}\nlines:\n  left: {rough: 900, from: {at: tee.left, fitting: an3}, to: {at: tee.in, fitting: an3}}\n  right: {mirror: left, from: tee.right}\n");
+        Assert.Empty(file.Findings);
+        var right = file.RoughLines[1];
+        Assert.Equal(("tee.right", "an3", "an3", null), (right.From.At, right.From.Fitting?.Name, right.To.Fitting?.Name, right.To.Port));
+    }
+
+    [Fact]
     public void On_the_first_evening_no_tool_is_needed()
     {
         var file = Read("units: mm\ntube: {od: 3/16 in}\nlines: {rear: {rough: 2.4 m}}\n");

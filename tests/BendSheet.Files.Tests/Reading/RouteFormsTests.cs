@@ -48,6 +48,21 @@ public class RouteFormsTests
         Assert.Equal(left.Template.Route.Legs[0].At, right.Template.Route.Legs[0].At);
     }
 
+    [Theory]
+    [InlineData("", null, "f", null, "g", 15)]
+    [InlineData(", from: tee, to: hose", "tee", "f", "hose", "g", 15)]
+    [InlineData(", from: {at: tee}, to: {at: hose}", "tee", "f", "hose", "g", 15)]
+    [InlineData(", from: {fitting: g}, to: {at: hose, trim: 0}", null, "g", "hose", "g", 0)]
+    [InlineData(", to: {trim: 5, fitting: f}", null, "f", null, "f", 5)]
+    public void A_mirrored_end_has_all_that_it_does_not_say_itself_but_for_where_it_leads(string said, string? fromAt, string from, string? toAt, string to, double trim)
+    {
+        var file = Read(Top + "fittings:\n  f: {flare: bubble, takes: 1}\n  g: {flare: bubble, takes: 2}\nlines:\n  left:\n"
+            + "    from: {at: other tee, fitting: f}\n    to: {at: other hose, fitting: g, trim: 15}\n" + Start + Example + $"  right: {{mirror: left{said}}}\n");
+        Assert.Empty(file.Findings);
+        var right = file.Lines[1];
+        Assert.Equal((fromAt, from, toAt, to, trim), (right.From.At, right.From.Fitting?.Name, right.To.At, right.To.Fitting?.Name, right.To.Trim.Millimetres));
+    }
+
     [Fact]
     public void A_template_that_is_used_is_its_rows_typed_in_its_place()
     {

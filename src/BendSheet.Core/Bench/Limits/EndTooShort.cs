@@ -27,7 +27,7 @@ public static class EndTooShort
             {
                 yield return Rule.Error(
                     only.At,
-                    $"the line is {FindingFigures.UpMm(both - only.StraightLeft)} too short for its two ends: their fittings need {FindingFigures.UpMm(both)} of straight tube together");
+                    $"the line is {FindingFigures.UpMm(both - only.StraightLeft)} too short for its two ends: their fittings need {FindingFigures.UpMm(both)} of straight tube together; make the line longer, or use fittings that need less");
             }
 
             yield break;

@@ -29,7 +29,7 @@ public static class NoPlaceForClip
             [
                 Rule.Warning(
                     wish.EveryAt,
-                    $"line {template.Name} has no place for a clip: leave a straight of at least {straight} between bends, ends and hardware, or take `clips` out for this line"),
+                    $"line {template.Name} has no place for a clip: leave a straight of at least {straight} between bends, ends and hardware, or say `clips: none` in this line"),
             ],
             _ => plan.TooLong.Select(gap => Rule.Warning(
                 wish.EveryAt,

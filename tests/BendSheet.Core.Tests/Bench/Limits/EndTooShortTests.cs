@@ -77,7 +77,7 @@ public class EndTooShortTests
             Severity.Error,
             EndTooShort.Rule,
             Lines.StraightAt(0),
-            "the line is 0.5 mm (0.020 in) too short for its two ends: their fittings need 70.0 mm (2.756 in) of straight tube together");
+            "the line is 0.5 mm (0.020 in) too short for its two ends: their fittings need 70.0 mm (2.756 in) of straight tube together; make the line longer, or use fittings that need less");
         OneFinding.None(Line([70], Flared, Flared));
     }
 

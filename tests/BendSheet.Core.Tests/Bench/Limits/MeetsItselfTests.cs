@@ -67,7 +67,7 @@ public class MeetsItselfTests
 
     internal static LineTemplate CoiledLine(double pitch)
     {
-        var former = new Bender("former", Coil.FormerRadius(Lines.Mm(25), Lines.Mm(pitch)), Lines.RadiusAt);
+        var former = new Bender("former", Coil.CurveRadius(Lines.Mm(25), Lines.Mm(pitch)), Lines.RadiusAt);
         var rows = Coil.Rows(
             3, Lines.Mm(25), Lines.Mm(pitch), rightHanded: true, Lines.Deg(0), former, new(Lines.Mm(10), Lines.StraightAt(0), null), Lines.TurnAt(0), null);
         return Lines.OfRows(Lines.Bender(10), [.. rows, new(Lines.Mm(10), Lines.StraightAt(1), null)]);

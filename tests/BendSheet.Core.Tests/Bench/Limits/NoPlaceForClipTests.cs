@@ -24,7 +24,7 @@ public class NoPlaceForClipTests
         Severity.Warning,
         NoPlaceForClip.Rule,
         EveryAt,
-        "line front-left has no place for a clip: leave a straight of at least 9.6 mm (0.375 in) between bends, ends and hardware, or take `clips` out for this line");
+        "line front-left has no place for a clip: leave a straight of at least 9.6 mm (0.375 in) between bends, ends and hardware, or say `clips: none` in this line");
 
     [Fact]
     public void A_bend_at_the_end_that_leaves_it_hanging_is_told_too()
