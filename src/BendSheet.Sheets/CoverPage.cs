@@ -39,7 +39,8 @@ internal static class CoverPage
     {
         // A tube's material may be any length of words.
         var heading = measure.Wrap(section.Heading, TextStyle.Heading, width);
-        yield return Paragraph.Heading(heading[0]);
+        var head = Paragraph.Heading(heading[0]);
+        yield return head;
         foreach (var line in heading.Skip(1).SelectMany(text => Paragraph.Of(text, TextStyle.Heading, measure, width)))
         {
             yield return line with { KeepWithNext = true };
@@ -47,7 +48,7 @@ internal static class CoverPage
 
         foreach (var block in CoverRows.Of(section, measure, width))
         {
-            yield return block;
+            yield return block with { Repeated = head };
         }
 
         if (section.Remark is { } remark)

@@ -24,7 +24,13 @@ internal static class ChecksReader
 
         if (value is YamlList { Items.Count: > 0 } list)
         {
-            return [.. list.Items.Select(item => Check(item, route, context)).OfType<FinishedDistance>()];
+            var checks = list.Items.Select(item => Check(item, route, context)).OfType<FinishedDistance>().ToList();
+            foreach (var again in checks.GroupBy(check => (check.From, check.To)).SelectMany(same => same.Skip(1)))
+            {
+                context.Report(TapedRules.DistanceSaidTwice.Error(again.At, "these two places are here a second time: keep one of the two, or measure again"));
+            }
+
+            return [.. checks];
         }
 
         context.Report(FileRules.WrongKind.Error(

@@ -52,6 +52,7 @@ internal static class CoverRows
                 }))
             {
                 Role = Role.Row,
+                KeepWithNext = i < lines.Count - 1,
             };
         }
     }

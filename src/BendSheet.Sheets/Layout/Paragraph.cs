@@ -14,6 +14,9 @@ internal static class Paragraph
 
     private const double TickBoxSize = 3;
 
+    /// <summary>A text of so many lines is never broken; a longer one may be.</summary>
+    private const int MostKept = 8;
+
     /// <summary>Between one step or remark and the next.</summary>
     private const double Between = 0.5;
 
@@ -23,8 +26,11 @@ internal static class Paragraph
     /// <param name="measure">Measures it.</param>
     /// <param name="width">Of the type area.</param>
     /// <param name="indent">From the left.</param>
-    public static IEnumerable<Block> Of(string text, TextStyle style, TextMeasure measure, double width, double indent = 0) =>
-        measure.Wrap(text, style, width - indent).Select((line, i) => Line(line, style, indent) with { Continues = i > 0 });
+    public static IEnumerable<Block> Of(string text, TextStyle style, TextMeasure measure, double width, double indent = 0)
+    {
+        var lines = measure.Wrap(text, style, width - indent);
+        return lines.Select((line, i) => Line(line, style, indent) with { Continues = i > 0, KeepWithNext = IsKept(i, lines) });
+    }
 
     /// <summary>The heading of a part of the sheet, with a rule above it.</summary>
     /// <param name="text">Printable, on one line.</param>
@@ -53,9 +59,6 @@ internal static class Paragraph
     public static IEnumerable<Block> Remark(string sign, string text, TextStyle style, TextMeasure measure, double width) => WithSign(
         text, style, measure, width, (canvas, baseline) => canvas.Text(sign, style with { Bold = true }, 1.2, baseline));
 
-    /// <summary>A step or remark of so many lines is never broken; a longer one may be.</summary>
-    private const int MostKept = 8;
-
     private static IEnumerable<Block> WithSign(string text, TextStyle style, TextMeasure measure, double width, Action<Canvas, double> sign)
     {
         var lines = measure.Wrap(text, style, width - SignWidth);
@@ -63,7 +66,7 @@ internal static class Paragraph
         {
             var line = Line(lines[i], style, SignWidth) with { Role = Role.ListItem, Continues = i > 0 };
             yield return i > 0
-                ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0), KeepWithNext = lines.Count <= MostKept && i < lines.Count - 1 }
+                ? line with { Height = line.Height + (i == lines.Count - 1 ? Between : 0), KeepWithNext = IsKept(i, lines) }
                 : line with
                 {
                     Height = line.Height + (lines.Count == 1 ? Between : 0),
@@ -76,6 +79,8 @@ internal static class Paragraph
                 };
         }
     }
+
+    private static bool IsKept(int line, IReadOnlyList<string> lines) => lines.Count <= MostKept && line < lines.Count - 1;
 
     private static Block Line(string printable, TextStyle style, double indent) =>
         new(Leading * style.Size, (canvas, top) => canvas.Text(printable, style, indent, top + style.Ascent));

@@ -39,6 +39,7 @@ public class ChecksReaderTests
     [InlineData("[{from: 1, to: 1, distance: 150}]", "6:28 no-distance")]
     [InlineData("[{from: A, to: B, distance: -150}]", "6:41 out-of-range")]
     [InlineData("[{from: A, to: B, distance: far}]", "6:41 unreadable-length")]
+    [InlineData("[{from: A, to: B, distance: 150}, {from: B, to: A, distance: 140}]", "6:74 distance-said-twice")]
     [InlineData("[{from: C, to: B, distance: far}]", "6:21 no-distance; 6:41 unreadable-length")]
     public void What_cannot_be_read_is_one_finding_at_its_place(string checks, string places) => Assert.Equal(places, Places(Read(Checked(checks))));
 
