@@ -1,8 +1,8 @@
 namespace BendSheet.Sheets.FullSize;
 
 /// <summary>
-/// Labels along a line, each in the first row where it meets no other, and inside the type area. What finds no place in the rows there are
-/// is left out: it stands in the table too.
+/// Labels along a line, each in the first row where it meets no other and where no leader, straight down from where a label belongs, passes under
+/// another label, or else where it only meets no other; inside the type area. What finds no place in the rows there are is left out.
 /// </summary>
 internal sealed class LabelRows
 {
@@ -24,27 +24,31 @@ internal sealed class LabelRows
     public static LabelRows Place(IEnumerable<(double X, double Width)> labels, double width, int most)
     {
         var rows = new LabelRows();
-        var taken = new List<List<(double From, double To)>>();
+        var taken = new List<List<(double From, double To, double Leader)>>();
         foreach (var (x, labelWidth) in labels)
         {
             var middle = Math.Clamp(x, Math.Min(labelWidth, width) / 2, Math.Max(width - (labelWidth / 2), labelWidth / 2));
             var from = middle - (labelWidth / 2);
             var to = middle + (labelWidth / 2);
-            var row = taken.FindIndex(others => others.TrueForAll(other => other.To <= from || other.From >= to));
-            if (row < 0 && taken.Count == most)
+            var free = Enumerable.Range(0, Math.Min(taken.Count + 1, most))
+                .Where(row => row == taken.Count || taken[row].TrueForAll(other => other.To <= from || other.From >= to)).ToList();
+            if (free.Count == 0)
             {
                 rows._placed.Add((middle, LeftOut));
                 continue;
             }
 
-            if (row < 0)
+            var row = free.Where(IsClear).DefaultIfEmpty(free[0]).First();
+            if (row == taken.Count)
             {
-                row = taken.Count;
                 taken.Add([]);
             }
 
-            taken[row].Add((from, to));
+            taken[row].Add((from, to, x));
             rows._placed.Add((middle, row));
+
+            bool IsClear(int row) => taken.Take(row).All(nearer => nearer.TrueForAll(other => x <= other.From || x >= other.To))
+                && taken.Skip(row + 1).All(further => further.TrueForAll(other => other.Leader <= from || other.Leader >= to));
         }
 
         rows.Count = taken.Count;

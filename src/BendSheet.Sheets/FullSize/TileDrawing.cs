@@ -38,8 +38,13 @@ internal static class TileDrawing
         double At(Length place) => (place - tile.Start).Millimetres;
 
         var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), tileWidth);
-        var names = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text))).ToList();
-        var rows = LabelRows.Place(names.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows);
+        var all = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text), name.Must)).ToList();
+
+        // Short names find room near the tube; what must be there goes first only where it would be left out otherwise.
+        var (names, rows) = new[] { all.OrderBy(name => name.Must), all.OrderByDescending(name => name.Must) }
+            .Select(order => order.ToList())
+            .Select(order => (Names: order, Rows: LabelRows.Place(order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
+            .OrderBy(placed => placed.Names.Index().Count(name => name.Item.Must && !placed.Rows.Has(name.Index))).First();
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
         var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
 
@@ -87,48 +92,48 @@ internal static class TileDrawing
         return FormattableString.Invariant($"tile {tile.Number} of {tile.Count}{before} – sheet {sheet.Fingerprint} – {sheet.Line}");
     }
 
-    /// <summary>What is named below the tube: joints and ends first, as they must be there whatever else finds room.</summary>
-    private static IEnumerable<(Length Place, string Text)> Names(SheetContent sheet, StripTile tile)
+    /// <summary>What is named below the tube: joints and ends must be there whatever else finds room.</summary>
+    private static IEnumerable<(Length Place, string Text, bool Must)> Names(SheetContent sheet, StripTile tile)
     {
         var strip = sheet.Strip;
         if (!tile.First)
         {
-            yield return (tile.Start, $"{tile.JointBefore}: {sheet.Notation.WithUnit(tile.Start)} from the cut end of A");
+            yield return (tile.Start, $"{tile.JointBefore}: {sheet.Notation.WithUnit(tile.Start)} from the cut end of A", true);
         }
 
         if (!tile.Last)
         {
-            yield return (tile.End, $"{tile.JointAfter}: {sheet.Notation.WithUnit(tile.End)} from the cut end of A");
+            yield return (tile.End, $"{tile.JointAfter}: {sheet.Notation.WithUnit(tile.End)} from the cut end of A", true);
         }
 
         if (tile.First && strip.Datum == Length.Zero)
         {
-            yield return (Length.Zero, "lay the cut end of A here");
+            yield return (Length.Zero, "lay the cut end of A here", true);
         }
 
         if (strip.Datum > Length.Zero && tile.Has(strip.Datum))
         {
-            yield return (strip.Datum, "lay the finished flare face of A here");
+            yield return (strip.Datum, "lay the finished flare face of A here", true);
         }
 
         if (tile.Last)
         {
-            yield return (strip.Length, "cut end of B");
+            yield return (strip.Length, "cut end of B", true);
         }
 
         if (strip.Trim > Length.Zero && tile.Has(strip.Length - strip.Trim))
         {
-            yield return (strip.Length - strip.Trim, "trim here on the car");
+            yield return (strip.Length - strip.Trim, "trim here on the car", true);
         }
 
         foreach (var (from, to, name) in Hardware(strip).Where(piece => tile.Has(0.5 * (piece.From + piece.To))))
         {
-            yield return (0.5 * (from + to), name);
+            yield return (0.5 * (from + to), name, false);
         }
 
         foreach (var clip in strip.Clips.Where(tile.Has))
         {
-            yield return (clip, "clip");
+            yield return (clip, "clip", false);
         }
     }
 
