@@ -13,20 +13,29 @@ internal static class Drawn
 {
     public const double PointsPerMm = 72 / 25.4;
 
-    /// <summary>One page of A4 with whatever <paramref name="draw"/> puts on it.</summary>
-    public static PdfDocument Document(Action<XGraphics> draw)
+    /// <summary>A file of one page, A4 where no other paper is named, with whatever <paramref name="draw"/> puts on it, as sheets are drawn.</summary>
+    public static byte[] OnCanvas(Action<Canvas> draw, PaperSize? paper = null, double left = 0, double width = 210, bool mirrored = false) => BoundParts.Of(
+        [
+            DrawnPart.Of(
+                "Test",
+                [(paper ?? PaperSize.A4, null, (ink, reading) => draw(new Canvas(ink, left, width, reading)))],
+                new TextMeasure(),
+                new SyntaxWriter(0x1000),
+                mirrored),
+        ],
+        "Test").ToArray();
+
+    /// <summary>A file that PDFsharp has drawn alone.</summary>
+    public static byte[] File(Action<XGraphics> draw)
     {
         var document = new PdfDocument();
-        using var graphics = PaperSize.A4.AddPage(document);
-        draw(graphics);
-        return document;
+        using (var graphics = NewPage(document))
+        {
+            draw(graphics);
+        }
+
+        return FinishedPdf.Of(document, "Test");
     }
-
-    /// <summary>A file of one page of A4 with whatever <paramref name="draw"/> puts on its canvas.</summary>
-    public static byte[] OnCanvas(double left, double width, Action<Canvas> draw) => BoundParts.Of(
-        [DrawnPart.Of("Test", [(PaperSize.A4, null, (ink, reading) => draw(new Canvas(ink, left, width, reading)))], new TextMeasure(), new SyntaxWriter(0x1000))], "Test").ToArray();
-
-    public static byte[] File(Action<XGraphics> draw) => FinishedPdf.Of(Document(draw), "Test");
 
     /// <summary>A file with all that PDFsharp makes up: fonts, links, bookmarks, transparency.</summary>
     public static PdfDocument Varied()
@@ -34,10 +43,10 @@ internal static class Drawn
         var document = new PdfDocument();
         for (var number = 1; number <= 3; number++)
         {
-            using var graphics = PaperSize.A4.AddPage(document);
-            graphics.DrawString($"Bend {number}: 45°, mark ⅜", Typeface.Inter.Font(4), XBrushes.Black, 20, 30);
-            graphics.DrawString($"{number}284.5", Typeface.InterTabular.Font(6), XBrushes.Black, 20, 40);
-            graphics.DrawString("Line", Typeface.Inter.Font(6, bold: true), XBrushes.Black, 20, 50);
+            using var graphics = NewPage(document);
+            graphics.DrawString($"Bend {number}: 45°, mark ⅜", Typeface.Font(Face.At(0), 4), XBrushes.Black, 20, 30);
+            graphics.DrawString($"{number}284.5", Typeface.Font(Face.At(2), 6), XBrushes.Black, 20, 40);
+            graphics.DrawString("Line", Typeface.Font(Face.At(1), 6), XBrushes.Black, 20, 50);
             graphics.DrawLine(new XPen(XColor.FromArgb(128, 0, 0, 0), 0.2), 20, 60, 120, 60);
             var link = graphics.Transformer.WorldToDefaultPage(new XRect(20, 70, 30, 5));
             document.Pages[number - 1].AddDocumentLink(new PdfRectangle(link), 1);
@@ -48,15 +57,18 @@ internal static class Drawn
     }
 
     /// <summary>One page with one text on it, as copied out of the finished file.</summary>
-    public static string ReadBack(string text, XFont font)
+    public static string ReadBack(string text, TextStyle style)
     {
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(File(graphics => graphics.DrawString(text, font, XBrushes.Black, 10, 50)));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(OnCanvas(canvas => canvas.Text(text, style, 10, 50)));
         return ContentOrderTextExtractor.GetText(pdf.GetPage(1)).Trim();
     }
 
-    public static IReadOnlyList<Letter> Letters(string text, XFont font)
+    /// <summary>The letters of one text on a page.</summary>
+    public static IReadOnlyList<Letter> Letters(string text, TextStyle style)
     {
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(File(graphics => graphics.DrawString(text, font, XBrushes.Black, 10, 50)));
-        return pdf.GetPage(1).Letters;
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(OnCanvas(canvas => canvas.Text(text, style, 10, 50)));
+        return [.. pdf.GetPage(1).Letters.SkipLast(1)]; // without the blank that ends a text
     }
+
+    private static XGraphics NewPage(PdfDocument document) => XGraphics.FromPdfPage(PaperSize.A4.NewPage(document), XGraphicsUnit.Millimeter);
 }

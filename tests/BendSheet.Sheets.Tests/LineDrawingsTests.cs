@@ -66,7 +66,7 @@ public class LineDrawingsTests
         var blocks = StripDrawing.Of(sheet, measure, 190).ToList();
         var ink = new SvgInk();
         Draw(new Canvas(ink, 10, 190));
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Drawn.OnCanvas(10, 190, Draw));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Drawn.OnCanvas(Draw, left: 10, width: 190));
         var page = pdf.GetPage(1);
         var onPage = page.Paths.Where(path => path.IsStroked).SelectMany(path => path).SelectMany(path => path.Commands).OfType<PdfSubpath.Line>()
             .Select(line => (line.From.X / Drawn.PointsPerMm, (page.Height - line.From.Y) / Drawn.PointsPerMm)).ToList();

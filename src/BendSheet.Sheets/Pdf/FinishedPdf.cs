@@ -8,7 +8,7 @@ namespace BendSheet.Sheets.Pdf;
 /// run or the way the program was compiled. What PDFsharp makes up at random is made regular, its streams are compressed
 /// here (its own way leaves out the checksum at the end), and its metadata is written anew.
 /// </summary>
-public static class FinishedPdf
+internal static class FinishedPdf
 {
     private const string Creator = "BendSheet";
 

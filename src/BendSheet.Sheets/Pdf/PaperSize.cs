@@ -30,17 +30,7 @@ public sealed record PaperSize
     /// <summary>The same sheet turned by a quarter.</summary>
     public PaperSize Turned() => new(HeightMm, WidthMm);
 
-    /// <summary>
-    /// Appends a page and gives the drawing on it: millimetres from the upper left corner, y downwards; pens and fonts in
-    /// millimetres too. Dispose of it before the next page.
-    /// </summary>
-    public XGraphics AddPage(PdfDocument document)
-    {
-        ArgumentNullException.ThrowIfNull(document);
-        return XGraphics.FromPdfPage(NewPage(document), XGraphicsUnit.Millimeter);
-    }
-
-    /// <summary>Begins the content of a page: what is drawn afterwards counts as <see cref="AddPage"/> says.</summary>
+    /// <summary>Begins the content of a page: what is drawn afterwards counts in millimetres from the upper left corner, y downwards; pens and fonts too.</summary>
     /// <param name="content">Empty.</param>
     /// <param name="mirrored">Left and right exchanged.</param>
     internal void InMillimetres(SyntaxWriter content, bool mirrored)

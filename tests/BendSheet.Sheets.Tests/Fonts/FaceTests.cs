@@ -13,7 +13,7 @@ public class FaceTests
     {
         using var graphics = XGraphics.CreateMeasureContext(new XSize(1000, 1000), XGraphicsUnit.Millimeter, XPageDirection.Downwards);
         var face = Face.Of(bold, tabular);
-        var font = (tabular ? Typeface.InterTabular : Typeface.Inter).Font(4, bold);
+        var font = Typeface.Font(face, 4);
         Assert.All(
             ["A", "284.5 mm (11 13/64 in)", "45° ± 0.5° × −1 Ø4.75 ⅜ ⁵⁄₁₆ ↻ □ →", "Γραμμή φρένου", "Тормозная трубка ё", "Łódź čšž ő ñ", "1\u2007234"],
             text => Assert.Equal(graphics.MeasureString(text, font).Width, 4.0 * face.Width(text) / face.UnitsPerEm, 1e-6));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Fonts;
 
 namespace BendSheet.Sheets.Tests.Fonts;
@@ -99,7 +100,7 @@ public class PrintableTextTests
             .ToArray();
 
         Assert.InRange(all.Length, 1900, 2474); // the font's map has 2474 characters
-        var letters = Drawn.Letters(new string(all), Typeface.Inter.Font(0.05));
+        var letters = Drawn.Letters(new string(all), new TextStyle(0.14));
         Assert.Equal(all.Select(character => character.ToString()), letters.Select(letter => letter.Value), StringComparer.Ordinal);
     }
 

@@ -1,11 +1,13 @@
+using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Fonts;
-using PdfSharp.Drawing;
 using UglyToad.PdfPig;
 
 namespace BendSheet.Sheets.Tests.Fonts;
 
 public class TypefaceTests
 {
+    private static readonly TextStyle[] Styles = [new(9), new(9, Bold: true), new(9, Tabular: true), new(9, Bold: true, Tabular: true)];
+
     [Theory]
     [InlineData("45° ± 0.5° × −1 Ø4.75 ∅")]
     [InlineData("⅛ ¼ ⅜ ½ ⅝ ¾ ⅞ ⅓ ⁵⁄₁₆")]
@@ -16,11 +18,7 @@ public class TypefaceTests
     public void Text_comes_back_as_it_was_typed(string text)
     {
         Assert.Empty(PrintableText.Of(text).Replaced);
-        foreach (var typeface in new[] { Typeface.Inter, Typeface.InterTabular })
-        {
-            Assert.Equal(text, Drawn.ReadBack(text, typeface.Font(3)));
-            Assert.Equal(text, Drawn.ReadBack(text, typeface.Font(3, bold: true)));
-        }
+        Assert.All(Styles, style => Assert.Equal(text, Drawn.ReadBack(text, style)));
     }
 
     [Theory]
@@ -29,7 +27,7 @@ public class TypefaceTests
     public void Tabular_digits_are_equally_wide_and_come_back_as_digits(bool bold)
     {
         const string Digits = "0123456789";
-        var letters = Drawn.Letters(Digits, Typeface.InterTabular.Font(4, bold));
+        var letters = Drawn.Letters(Digits, new(10, bold, Tabular: true));
 
         Assert.Equal(Digits, string.Concat(letters.Select(letter => letter.Value)));
         Assert.All(letters, letter => Assert.Equal(letters[0].Width, letter.Width, 1e-9));
@@ -38,7 +36,7 @@ public class TypefaceTests
     [Fact]
     public void Digits_of_words_keep_their_own_widths()
     {
-        var letters = Drawn.Letters("14", Typeface.Inter.Font(4));
+        var letters = Drawn.Letters("14", new(10));
 
         Assert.True(letters[1].Width > 1.2 * letters[0].Width);
     }
@@ -46,41 +44,34 @@ public class TypefaceTests
     [Fact]
     public void A_figure_space_is_as_wide_as_a_tabular_digit()
     {
-        using var document = new PdfSharp.Pdf.PdfDocument();
-        using var graphics = BendSheet.Sheets.Pdf.PaperSize.A4.AddPage(document);
-        var font = Typeface.InterTabular.Font(4);
-
-        Assert.Equal(graphics.MeasureString("1", font).Width, graphics.MeasureString("\u2007", font).Width, 1e-9);
+        var letters = Drawn.Letters("1\u2007", new(10, Tabular: true));
+        Assert.Equal(letters[0].Width, letters[1].Width, 1e-9);
     }
 
     [Fact]
     public void All_four_faces_are_embedded_under_names_of_their_own()
     {
-        using var pdf = PdfDocument.Open(Drawn.File(graphics =>
+        using var pdf = PdfDocument.Open(Drawn.OnCanvas(canvas =>
         {
-            graphics.DrawString("1", Typeface.Inter.Font(4), XBrushes.Black, 10, 10);
-            graphics.DrawString("1", Typeface.Inter.Font(4, bold: true), XBrushes.Black, 20, 10);
-            graphics.DrawString("1", Typeface.InterTabular.Font(4), XBrushes.Black, 30, 10);
-            graphics.DrawString("1", Typeface.InterTabular.Font(4, bold: true), XBrushes.Black, 40, 10);
+            foreach (var style in Styles)
+            {
+                canvas.Text("1", style, 10, 10);
+            }
         }));
 
-        var names = pdf.GetPage(1).Letters.Select(letter => letter.FontName!);
+        var names = pdf.GetPage(1).Letters.Where(letter => letter.Value is "1").Select(letter => letter.FontName!);
         Assert.Equal(["AAAAAA+Inter Regular", "AAAAAB+Inter Semi", "AAAAAC+InTab Regular", "AAAAAD+InTab Semi"], names, StringComparer.Ordinal);
     }
 
     [Fact]
     public void A_face_is_embedded_once_whatever_its_sizes()
     {
-        var file = System.Text.Encoding.Latin1.GetString(Drawn.File(graphics =>
+        var file = System.Text.Encoding.Latin1.GetString(Drawn.OnCanvas(canvas =>
         {
-            graphics.DrawString("a", Typeface.Inter.Font(3), XBrushes.Black, 10, 10);
-            graphics.DrawString("ж", Typeface.Inter.Font(5), XBrushes.Black, 10, 20);
+            canvas.Text("a", new(9), 10, 10);
+            canvas.Text("ж", new(14), 10, 20);
         }));
 
         Assert.Equal(2, file.Split("/FontFile2").Length);
     }
-
-    [Fact]
-    public void The_same_size_gives_the_same_font() =>
-        Assert.Same(Typeface.Inter.Font(2.5), Typeface.Inter.Font(2.5));
 }

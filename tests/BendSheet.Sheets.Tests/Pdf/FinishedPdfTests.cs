@@ -33,8 +33,8 @@ public class FinishedPdfTests
     [Fact]
     public void Another_text_gives_another_identifier()
     {
-        var first = Identifier(Drawn.File(graphics => graphics.DrawString("1", Typeface.Inter.Font(4), XBrushes.Black, 10, 10)));
-        var second = Identifier(Drawn.File(graphics => graphics.DrawString("2", Typeface.Inter.Font(4), XBrushes.Black, 10, 10)));
+        var first = Identifier(Drawn.File(graphics => graphics.DrawString("1", Typeface.Font(Face.At(0), 4), XBrushes.Black, 10, 10)));
+        var second = Identifier(Drawn.File(graphics => graphics.DrawString("2", Typeface.Font(Face.At(0), 4), XBrushes.Black, 10, 10)));
 
         Assert.NotEqual(first, second, StringComparer.Ordinal);
     }

@@ -1,5 +1,4 @@
 using BendSheet.Sheets.Pdf;
-using PdfSharp.Drawing;
 using UglyToad.PdfPig;
 
 namespace BendSheet.Sheets.Tests.Pdf;
@@ -21,7 +20,7 @@ public class PaperTests
     [MemberData(nameof(Papers))]
     public void A_page_is_as_large_as_its_paper(string name, double widthMm, double heightMm)
     {
-        using var pdf = PdfDocument.Open(FinishedPdf.Of(Framed(Named(name)), name));
+        using var pdf = PdfDocument.Open(Framed(Named(name)));
         var page = pdf.GetPage(1);
 
         Assert.Equal(widthMm, page.Width / Drawn.PointsPerMm, ToleranceMm);
@@ -33,7 +32,7 @@ public class PaperTests
     [MemberData(nameof(Papers))]
     public void Drawing_is_in_millimetres_from_the_upper_left_corner(string name, double widthMm, double heightMm)
     {
-        using var pdf = PdfDocument.Open(FinishedPdf.Of(Framed(Named(name)), name));
+        using var pdf = PdfDocument.Open(Framed(Named(name)));
         var box = pdf.GetPage(1).Paths.Single().GetBoundingRectangle()!.Value;
 
         Assert.Equal(10, box.Left / Drawn.PointsPerMm, ToleranceMm);
@@ -48,7 +47,7 @@ public class PaperTests
     [InlineData(60, 80)]
     public void A_line_of_100_mm_is_100_mm_long(double x, double y)
     {
-        using var pdf = PdfDocument.Open(Drawn.File(graphics => graphics.DrawLine(new XPen(XColors.Black, 0.2), 33.3, 44.4, 33.3 + x, 44.4 + y)));
+        using var pdf = PdfDocument.Open(Drawn.OnCanvas(canvas => canvas.Line(33.3, 44.4, 33.3 + x, 44.4 + y)));
         var line = pdf.GetPage(1).Paths.Single().Single().Commands.OfType<UglyToad.PdfPig.Core.PdfSubpath.Line>().Single();
 
         Assert.Equal(100.000, line.Length / Drawn.PointsPerMm, 0.0005);
@@ -62,11 +61,6 @@ public class PaperTests
         _ => PaperSize.Letter.Turned(),
     };
 
-    private static PdfSharp.Pdf.PdfDocument Framed(PaperSize paper)
-    {
-        var document = new PdfSharp.Pdf.PdfDocument();
-        using var graphics = paper.AddPage(document);
-        graphics.DrawRectangle(new XPen(XColors.Black, 0.1), 10, 20, paper.WidthMm - 15, paper.HeightMm - 25);
-        return document;
-    }
+    private static byte[] Framed(PaperSize paper) =>
+        Drawn.OnCanvas(canvas => canvas.Box(10, 20, paper.WidthMm - 15, paper.HeightMm - 25, 0.1), paper);
 }

@@ -23,7 +23,7 @@ public static class NearlyU
     private static Angle FarOutFrom => Angle.FromDegrees(150);
 
     /// <summary>Whether a person may have meant a U-bend, and the bend has a corner all the same.</summary>
-    public static bool Is(Bend bend) => bend is { HasCorner: true, FromTangent: false } && bend.Turn >= From;
+    public static bool Is(Bend bend) => HasCornerFrom(From, bend);
 
     /// <summary>A finding at each such bend whose tube radius is not the wire's, unless its legs are too short for it, which says the same.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
@@ -31,7 +31,8 @@ public static class NearlyU
         for (var i = 0; i < layout.Bends.Length; i++)
         {
             var bend = layout.Bends[i];
-            if (bend.Bend is not { HasCorner: true, FromTangent: false } || bend.Bend.Turn < FarOutFrom || template.Wire.Radius is not { } wire || layout.Legs[i].StraightLeft < Length.Zero || layout.Legs[i + 1].StraightLeft < Length.Zero)
+            var fits = layout.Legs[i].StraightLeft >= Length.Zero && layout.Legs[i + 1].StraightLeft >= Length.Zero;
+            if (!HasCornerFrom(FarOutFrom, bend.Bend) || !fits || template.Wire.Radius is not { } wire)
             {
                 continue;
             }
@@ -50,6 +51,8 @@ public static class NearlyU
             }
         }
     }
+
+    private static bool HasCornerFrom(Angle turn, Bend bend) => bend is { HasCorner: true, FromTangent: false } && bend.Turn >= turn;
 
     /// <summary>How to say that the bend is a U, in the imperative.</summary>
     internal static string InWords(LineTemplate template) => template.Habit == MeasuringHabit.Straight
