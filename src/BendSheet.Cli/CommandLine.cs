@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using BendSheet.Cli.Commands;
 using BendSheet.Cli.Output;
-using BendSheet.Files;
+using BendSheet.Core.Findings;
 
 namespace BendSheet.Cli;
 

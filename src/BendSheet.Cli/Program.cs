@@ -1,4 +1,5 @@
 using BendSheet.Cli;
+using BendSheet.Cli.Output;
 
 Surroundings surroundings;
 try

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using BenchmarkDotNet.Attributes;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 using BendSheet.Sheets;
@@ -34,7 +35,7 @@ public class SheetBenchmarks
     public TemplateFile Read() => TemplateReader.Read("lines.yaml", new MemoryStream(_file));
 
     [Benchmark]
-    public ImmutableArray<SolvedLine> Solve() => [.. _read.Lines.Select(SolvedLine.Of)];
+    public ImmutableArray<SolvedLine> Solve() => [.. _read.Lines.Select(CarPlan.Line)];
 
     [Benchmark]
     public ImmutableArray<SheetContent> Word() => [.. _solved.Select(line => SheetWriter.Of(line, _read.Project, _read.Notation))];

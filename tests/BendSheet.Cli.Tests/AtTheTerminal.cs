@@ -1,4 +1,5 @@
 using System.Text;
+using BendSheet.Cli.Output;
 
 namespace BendSheet.Cli.Tests;
 

@@ -1,3 +1,5 @@
+using BendSheet.Cli.Output;
+
 namespace BendSheet.Cli.Tests;
 
 public class CommandLineTests : AtTheTerminal

@@ -1,5 +1,5 @@
 using System.Text;
-using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 
@@ -72,7 +72,7 @@ public class ReadmeTests : AtTheTerminal
             var file = TemplateReader.Read(Readme, new MemoryStream(Encoding.UTF8.GetBytes(text)));
             Assert.Empty(file.Findings);
             Assert.NotEmpty(file.Lines);
-            Assert.All(file.Lines, line => Assert.NotNull(SolvedLine.Of(line).Plan));
+            Assert.All(file.Lines, line => Assert.NotNull(CarPlan.Line(line).Plan));
         });
     }
 

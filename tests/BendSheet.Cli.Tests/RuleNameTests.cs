@@ -1,6 +1,7 @@
 using System.Reflection;
 using BendSheet.Cli.Input;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;
@@ -61,6 +62,6 @@ public class RuleNameTests
     public void What_is_wrong_with_the_command_line_is_wrong_with_the_file()
     {
         Assert.Equal(RuleSubject.File, TypedFile.CannotRead.Subject);
-        Assert.Equal(RuleSubject.File, LineChoice.UnknownLine.Subject);
+        Assert.Equal(RuleSubject.File, Choice.UnknownLine.Subject);
     }
 }

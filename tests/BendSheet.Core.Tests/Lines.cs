@@ -1,6 +1,8 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -53,7 +55,7 @@ internal static class Lines
         var (route, findings) = Route.OfRows(rows);
         Assert.Empty(findings);
         return new(
-            "front-left", NameAt, Tube, bender, Wire.Unknown, MeasuringHabit.Corner, LineEnd.Unknown, LineEnd.Unknown, route!);
+            "front-left", NameAt, Tube, bender, Wire.Unknown, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, route!);
     }
 
     /// <summary>The line solved, with its tool changed in every bend.</summary>
@@ -86,7 +88,7 @@ internal static class Lines
 
     private static SolvedLine Made(LineTemplate template)
     {
-        var solved = SolvedLine.Of(template);
+        var solved = CarPlan.Line(template);
         Assert.True(solved.Plan is not null, string.Join(Environment.NewLine, solved.Findings));
         return solved;
     }

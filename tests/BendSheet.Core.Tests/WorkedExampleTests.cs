@@ -1,7 +1,8 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests;
 
@@ -13,7 +14,7 @@ public class WorkedExampleTests
 {
     private static Fitting HalfMillimetre { get; } = new("an3", Flare.Single37, Lines.Mm(0.5), [], Lines.Mm(0));
 
-    private static SolvedLine Line { get; } = SolvedLine.Of(
+    private static SolvedLine Line { get; } = CarPlan.Line(
         Lines.Of(Lines.Bender(Lines.NineSixteenths), [120, 60, 200, 80], (0, 45), (90, 30), (-45, 90)) with
         {
             From = LineEnd.Unknown with { Fitting = HalfMillimetre },

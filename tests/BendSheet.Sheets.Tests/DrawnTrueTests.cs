@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Shape;
 using UglyToad.PdfPig.Core;

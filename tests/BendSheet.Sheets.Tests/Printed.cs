@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 using BendSheet.Sheets.FullSize;
@@ -53,7 +54,7 @@ internal static class Printed
     {
         var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
         Assert.Empty(file.Findings);
-        return [.. file.Lines.Select(SolvedLine.Of)];
+        return [.. file.Lines.Select(CarPlan.Line)];
     }
 
     /// <summary>The content of each line's sheet.</summary>
@@ -61,7 +62,7 @@ internal static class Printed
     {
         var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
         Assert.Empty(file.Findings);
-        return [.. file.Lines.Select(line => SheetWriter.Of(SolvedLine.Of(line), file.Project, file.Notation))];
+        return [.. file.Lines.Select(line => SheetWriter.Of(CarPlan.Line(line), file.Project, file.Notation))];
     }
 
     /// <summary>The file as PDF.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Stock;
 
@@ -25,16 +26,17 @@ internal static class CheckCommand
         command.SetAction(parsed =>
         {
             var name = parsed.GetRequiredValue(file);
-            var solved = SolvedFile.Of(name, parsed.GetValue(line) ?? [], surroundings.StandardInput);
-            var findings = solved.IsWhole ? OfFileAndStock(solved) : solved.Findings;
-            surroundings.Error.Write(FindingText.Of(findings, solved.File.Source, surroundings.Colour));
-            surroundings.Output.WriteLine(CheckSummary.Of(name, solved, findings));
-            return ExitCodes.Of(findings);
+            var typed = TypedFile.Read(name, surroundings.StandardInput);
+            var plan = CarPlan.Of(typed, parsed.GetValue(line) ?? []);
+            var findings = plan.IsWhole ? OfFileAndStock(plan) : plan.Findings;
+            surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
+            surroundings.Output.WriteLine(CheckSummary.Of(name, plan, findings));
+            return ExitCodes.Of(findings.Verdict());
         });
         return command;
     }
 
     /// <summary>How far the search for a cutting plan came is no matter of the file.</summary>
-    private static ImmutableArray<Finding> OfFileAndStock(SolvedFile solved) =>
-        [.. StockedFile.Of(solved).Findings.Where(finding => finding.Rule != StockRules.NotProven)];
+    private static ImmutableArray<Finding> OfFileAndStock(CarPlan plan) =>
+        [.. plan.Stock.Findings.Where(finding => finding.Rule != StockRules.NotProven)];
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
 
 namespace BendSheet.Cli.Commands;
 
@@ -20,11 +21,12 @@ internal static class FileOptions
         HelpName = "NAME",
     };
 
-    /// <summary>Reads and solves the file, and writes its findings to standard error.</summary>
-    public static SolvedFile ReadAndReport(ParseResult parsed, Argument<string> file, Option<string[]> line, Surroundings surroundings)
+    /// <summary>Reads the file and plans the lines asked for, and writes the findings to standard error.</summary>
+    public static CarPlan ReadAndReport(ParseResult parsed, Argument<string> file, Option<string[]> line, Surroundings surroundings)
     {
-        var solved = SolvedFile.Of(parsed.GetRequiredValue(file), parsed.GetValue(line) ?? [], surroundings.StandardInput);
-        surroundings.Error.Write(FindingText.Of(solved.Findings, solved.File.Source, surroundings.Colour));
-        return solved;
+        var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
+        var plan = CarPlan.Of(typed, parsed.GetValue(line) ?? []);
+        surroundings.Error.Write(FindingText.Of(plan.Findings, typed.Source, surroundings.Colour));
+        return plan;
     }
 }

@@ -1,6 +1,9 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
 
 namespace BendSheet.Cli.Commands;
 
@@ -25,19 +28,17 @@ internal static class LearnCommand
         };
         command.SetAction(parsed =>
         {
-            var name = parsed.GetRequiredValue(file);
-            var solved = SolvedFile.Of(name, [], surroundings.StandardInput);
-            var (benders, unknown) = BenderChoice.Of(solved.File, name, parsed.GetValue(bender) ?? []);
-            surroundings.Error.Write(FindingText.Of([.. unknown, .. solved.Findings], solved.File.Source, surroundings.Colour));
-            var code = ExitCodes.Of([.. unknown, .. solved.Findings]);
-
-            // Of a wrong file no figure is shown: it might be made of a default in the place of what could not be read.
-            if (code != ExitCodes.WrongInput)
+            var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
+            var (benders, unknown) = Choice.Benders(typed, parsed.GetValue(bender) ?? []);
+            ImmutableArray<Finding> findings = [.. unknown, .. CarPlan.Of(typed, []).Findings];
+            surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
+            var verdict = findings.Verdict();
+            if (verdict != Verdict.WrongFile)
             {
-                surroundings.Output.Write(LearnedTools.Of(benders, solved.File.Notation));
+                surroundings.Output.Write(LearnedTools.Of(benders, typed.Notation));
             }
 
-            return code;
+            return ExitCodes.Of(verdict);
         });
         return command;
     }

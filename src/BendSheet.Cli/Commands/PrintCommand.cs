@@ -1,6 +1,8 @@
 using System.CommandLine;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets;
 
@@ -39,24 +41,24 @@ internal static class PrintCommand
         command.Validators.Add(options.Check);
         command.SetAction(parsed =>
         {
-            var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            if (solved.SheetsExitCode != ExitCodes.Done)
+            var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
+            if (plan.SheetsVerdict != Verdict.Good)
             {
                 surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-                return solved.SheetsExitCode;
+                return ExitCodes.Of(plan.SheetsVerdict);
             }
 
-            foreach (var warning in AlikeOnPaper.Warnings(solved.Lines.Select(read => read.Template.Name).Concat(solved.RoughLines.Select(read => read.Name))))
+            foreach (var warning in AlikeOnPaper.Warnings(plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
             {
                 surroundings.Error.WriteLine($"bendsheet: {warning}");
             }
 
             var name = parsed.GetRequiredValue(file);
-            var wanted = options.In(parsed, solved.File);
+            var wanted = options.In(parsed, plan.Measured);
             if (options.WantsSvg(parsed))
             {
-                var drawn = WriteDrawings([.. solved.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
-                return drawn == ExitCodes.Done ? solved.ExitCode : drawn;
+                var drawn = WriteDrawings([.. plan.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
+                return drawn == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : drawn;
             }
 
             var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
@@ -72,13 +74,13 @@ internal static class PrintCommand
                 return ExitCodes.WrongInput;
             }
 
-            if (WhyNot(wanted, solved) is { } why)
+            if (WhyNot(wanted, plan) is { } why)
             {
                 surroundings.Error.WriteLine($"bendsheet: {why}");
                 return ExitCodes.WrongInput;
             }
 
-            var sheets = solved.Sheets(wanted.Notation).ToList();
+            var sheets = plan.Sheets(wanted.Notation).ToList();
             if (sheets.Count == 0)
             {
                 return NothingToPrint(surroundings);
@@ -86,8 +88,8 @@ internal static class PrintCommand
 
             var written = wanted.Each
                 ? PrintEach(sheets, wanted, target, surroundings)
-                : Write(PrintedSheets.Of(wanted.Set(solved, sheets)), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
-            return written == ExitCodes.Done ? solved.ExitCode : written;
+                : Write(PrintedSheets.Of(wanted.Set(plan, sheets)), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
+            return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
         });
         return command;
     }
@@ -107,14 +109,14 @@ internal static class PrintCommand
     }
 
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
-    private static string? WhyNot(WantedPrint wanted, SolvedFile solved)
+    private static string? WhyNot(WantedPrint wanted, CarPlan plan)
     {
-        if (wanted is { Cover: true, Sheets: false } && solved.Lines.Length + solved.RoughLines.Length == 1)
+        if (wanted is { Cover: true, Sheets: false } && plan.Lines.Length + plan.RoughLines.Length == 1)
         {
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }
 
-        var alike = solved.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(names => names.Count() > 1);
+        var alike = plan.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(names => names.Count() > 1);
         return wanted.Each && alike is not null
             ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than capitals, or leave `--each` out."
             : null;

@@ -1,10 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
-using BendSheet.Files.Reading;
 using BendSheet.Sheets;
 using BendSheet.Sheets.FullSize;
 
@@ -123,7 +122,7 @@ internal sealed class PrintOptions
     }
 
     /// <summary>What was asked for, or else what the file says.</summary>
-    public WantedPrint In(ParseResult parsed, TemplateFile file)
+    public WantedPrint In(ParseResult parsed, MeasuredCar file)
     {
         var pages = parsed.GetValue(Pages) ?? [];
         var paper = parsed.GetValue(Paper);
@@ -152,17 +151,13 @@ internal sealed class PrintOptions
 internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
 {
     /// <summary>All lines in one file.</summary>
-    public PrintJob Set(SolvedFile solved, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
+    public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
     {
-        Title = solved.File.Project,
-        Cover = Cover && sheets.Count + solved.RoughLines.Length > 1 ? CoverWriter.Of(solved.Lines, sheets, Notation, StockOf(solved)) : null,
+        Title = plan.Measured.Project,
+        Cover = Cover ? plan.Cover(sheets, Notation) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };
-
-    /// <summary>Of a whole file; of some of its lines the stock says nothing.</summary>
-    private StockContent? StockOf(SolvedFile solved) =>
-        solved.Lines.Length == solved.File.Lines.Length ? StockedFile.Of(solved).Cover(Notation) : null;
 
     /// <summary>One line in a file of its own.</summary>
     public PrintJob One(SheetContent sheet) => new([sheet], Paper)

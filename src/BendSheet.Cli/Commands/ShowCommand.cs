@@ -1,13 +1,13 @@
 using System.CommandLine;
-using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
 
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet show</c>: the figures on the screen, or for another program.</summary>
 internal static class ShowCommand
 {
-    private static readonly (string Word, Func<SolvedFile, string> Write)[] Formats =
+    private static readonly (string Word, Func<CarPlan, string> Write)[] Formats =
     [
         ("table", LineTable.Of),
         ("json", SolvedJson.Of),
@@ -15,7 +15,7 @@ internal static class ShowCommand
         ("rows", SolvedRows.Of),
     ];
 
-    private static readonly (string Word, Func<SolvedFile, string> Write)[] PartsFormats = [("table", PartsTree.Of), ("json", PartsJson.Of)];
+    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats = [("table", PartsTree.Of), ("json", PartsJson.Of)];
 
     public static Command Create(Surroundings surroundings)
     {
@@ -53,11 +53,11 @@ internal static class ShowCommand
         });
         command.SetAction(parsed =>
         {
-            var solved = FileOptions.ReadAndReport(parsed, file, line, surroundings);
+            var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
             var word = parsed.GetRequiredValue(format);
             var write = (parsed.GetValue(parts) ? PartsFormats : Formats).First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
-            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Of ? LineTable.WithPictures(solved) : write(solved));
-            return solved.ExitCode;
+            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Of ? LineTable.WithPictures(plan) : write(plan));
+            return ExitCodes.Of(plan.Verdict);
         });
         return command;
     }

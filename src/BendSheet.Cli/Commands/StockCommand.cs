@@ -1,13 +1,14 @@
 using System.CommandLine;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
 
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet stock</c>: will the tube do, how is it cut, and what has to be bought?</summary>
 internal static class StockCommand
 {
-    private static readonly (string Word, Func<StockedFile, string> Write)[] Formats =
+    private static readonly (string Word, Func<CarPlan, string> Write)[] Formats =
     [
         ("table", StockTable.Of),
         ("json", StockJson.Of),
@@ -35,11 +36,12 @@ internal static class StockCommand
         };
         command.SetAction(parsed =>
         {
-            var stocked = StockedFile.Of(SolvedFile.Of(parsed.GetRequiredValue(file), [], surroundings.StandardInput));
-            surroundings.Error.Write(FindingText.Of(stocked.Findings, stocked.Solved.File.Source, surroundings.Colour));
+            var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
+            var plan = CarPlan.Of(typed, []);
+            surroundings.Error.Write(FindingText.Of(plan.Stock.Findings, typed.Source, surroundings.Colour));
             var word = parsed.GetRequiredValue(format);
-            surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(stocked));
-            return stocked.ExitCode;
+            surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(plan));
+            return ExitCodes.Of(plan.Stock.Verdict);
         });
         return command;
     }

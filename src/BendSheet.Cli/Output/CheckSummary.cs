@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
 
@@ -10,11 +10,11 @@ public static class CheckSummary
 {
     /// <summary><c>finch.yaml: 4 lines, tube in all 3.2 m; no findings</c>.</summary>
     /// <param name="name">Of the file.</param>
-    /// <param name="solved">Its lines.</param>
+    /// <param name="plan">Its lines.</param>
     /// <param name="found">All that was said of them.</param>
-    public static string Of(string name, SolvedFile solved, ImmutableArray<Finding> found)
+    public static string Of(string name, CarPlan plan, ImmutableArray<Finding> found)
     {
-        var plans = solved.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
+        var plans = plan.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
         var counts = new[]
         {
             Count(found.Count(finding => finding.Severity == Severity.Error), "error"),
@@ -22,10 +22,10 @@ public static class CheckSummary
             Count(found.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Count(solved.Lines.Length + solved.RoughLines.Length, "line");
-        var rough = solved.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
-        var tube = plans.Count == solved.Lines.Length && plans.Count + solved.RoughLines.Length > 0
-            ? $", cut length in all {solved.File.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
+        var lines = Count(plan.Lines.Length + plan.RoughLines.Length, "line");
+        var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
+        var tube = plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
+            ? $", cut length in all {plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;
         return $"{Visible.Of(name)}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -14,7 +15,7 @@ internal static class LearnedLength
     private static readonly Length Reading = Length.FromMillimetres(0.5);
 
     /// <summary>The lines of the part.</summary>
-    public static IEnumerable<string> Of(Bender bender, LearnedTool tool, LengthNotation notation)
+    public static IEnumerable<string> Of(Bender bender, BenderCalibration tool, LengthNotation notation)
     {
         if (tool.Gain is not { } gain)
         {

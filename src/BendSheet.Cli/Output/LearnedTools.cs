@@ -20,7 +20,7 @@ public static class LearnedTools
         {
             foreach (var (tube, on) in Parts(bender))
             {
-                var tool = LearnedTool.Of(bender, tube);
+                var tool = BenderCalibration.Of(bender, tube);
                 var isTested = tool is not { Springback.Law: SpringbackLaw.Unknown, Gain: null };
                 var lines = isTested ? Tested(bender, tool, notation) : Untested(bender, tool, notation, stepsAreShown);
                 stepsAreShown |= !isTested;
@@ -59,7 +59,7 @@ public static class LearnedTools
     private static string Heading(Bender bender, string on, LengthNotation notation) =>
         $"{(bender.Name.Length == 0 ? "bender" : $"bender {bender.Name}")}, radius {notation.Size(bender.Radius)}{on}";
 
-    private static IEnumerable<string> Untested(Bender bender, LearnedTool tool, LengthNotation notation, bool stepsAreShown) =>
+    private static IEnumerable<string> Untested(Bender bender, BenderCalibration tool, LengthNotation notation, bool stepsAreShown) =>
     [
         $"  No tests yet: pull angles are not corrected, and the developed length assumes arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
         .. stepsAreShown
@@ -67,7 +67,7 @@ public static class LearnedTools
             : TestSteps.Of(bender, notation).Select(line => "  " + line),
     ];
 
-    private static IEnumerable<string> Tested(Bender bender, LearnedTool tool, LengthNotation notation) =>
+    private static IEnumerable<string> Tested(Bender bender, BenderCalibration tool, LengthNotation notation) =>
     [
         .. LearnedPull.Of(bender, tool.Springback).Select(line => "  " + line),
         .. LearnedLength.Of(bender, tool, notation).Select(line => "  " + line),
@@ -81,7 +81,7 @@ public static class LearnedTools
         _ => "pull angles by the line through the tests",
     };
 
-    private static string InBrackets(LearnedTool tool) => tool.Source switch
+    private static string InBrackets(BenderCalibration tool) => tool.Source switch
     {
         ArcFactorSource.Learned => " (from the test pieces)",
         ArcFactorSource.Typed when tool.Gain is not null => " (as typed, which counts more than the test pieces: take `arc-factor` out to use theirs)",

@@ -1,5 +1,5 @@
 using System.Text;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 
 namespace BendSheet.Cli.Output;
@@ -10,15 +10,15 @@ public static class LineTable
     private const string Gap = "  ";
 
     /// <summary>Every line that can be made, one below the other.</summary>
-    public static string Of(SolvedFile solved) => Of(solved, drawn: false);
+    public static string Of(CarPlan plan) => Of(plan, drawn: false);
 
     /// <summary>The same with each line's picture, for a terminal that can show it.</summary>
-    public static string WithPictures(SolvedFile solved) => Of(solved, drawn: true);
+    public static string WithPictures(CarPlan plan) => Of(plan, drawn: true);
 
-    private static string Of(SolvedFile solved, bool drawn)
+    private static string Of(CarPlan plan, bool drawn)
     {
         var text = new StringBuilder();
-        foreach (var sheet in solved.Sheets())
+        foreach (var sheet in plan.Sheets())
         {
             if (text.Length > 0)
             {

@@ -1,7 +1,8 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Plumbing;
 
 namespace BendSheet.Cli.Output;
@@ -10,18 +11,18 @@ namespace BendSheet.Cli.Output;
 public static class PartsJson
 {
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(CarPlan plan)
     {
-        var network = solved.ExitCode == ExitCodes.WrongInput ? PipeNetwork.None : solved.Network;
+        var network = plan.Network;
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, SolvedJson.Options))
         {
             json.WriteStartObject();
-            json.WriteString("project", solved.File.Project);
+            json.WriteString("project", plan.Measured.Project);
             WriteParts(json, network);
-            WriteConnections(json, network, solved);
-            WriteNeeds(json, network, solved);
-            SolvedJson.WriteFindings(json, solved.Findings);
+            WriteConnections(json, network, plan);
+            WriteNeeds(json, network, plan);
+            SolvedJson.WriteFindings(json, plan.Findings);
             json.WriteEndObject();
         }
 
@@ -47,7 +48,7 @@ public static class PartsJson
                 json.WriteString("name", port.Name);
                 WriteSpec(json, port.Spec);
                 json.WriteString("circuit", port.Circuit);
-                json.WriteString("connectedTo", uses[(part.Name, port.Name)].FirstOrDefault()?.Joint.InWords);
+                json.WriteString("connectedTo", uses[(part.Name, port.Name)].FirstOrDefault()?.Connection.InWords);
                 json.WriteEndObject();
             }
 
@@ -58,16 +59,16 @@ public static class PartsJson
         json.WriteEndArray();
     }
 
-    private static void WriteConnections(Utf8JsonWriter json, PipeNetwork network, SolvedFile solved)
+    private static void WriteConnections(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
         json.WriteStartArray("connections");
-        foreach (var joint in network.Joints)
+        foreach (var joint in network.Connections)
         {
-            var line = joint.Kind == JointKind.Line
-                ? solved.Lines.FirstOrDefault(solvedLine => string.Equals(solvedLine.Template.Name, joint.Name, StringComparison.Ordinal))
+            var line = joint.Kind == ConnectionKind.Line
+                ? plan.Lines.FirstOrDefault(solvedLine => string.Equals(solvedLine.Template.Name, joint.Name, StringComparison.Ordinal))
                 : null;
             json.WriteStartObject();
-            json.WriteString("kind", joint.Kind switch { JointKind.Line => "line", JointKind.Hose => "hose", _ => "screwed-into" });
+            json.WriteString("kind", joint.Kind switch { ConnectionKind.Line => "line", ConnectionKind.Hose => "hose", _ => "screwed-into" });
             json.WriteString("name", joint.Name);
             SolvedJson.WriteLength(json, "length", line?.Plan?.CutLength ?? joint.Length);
             WriteEnd(json, "from", joint.A);
@@ -78,7 +79,7 @@ public static class PartsJson
         json.WriteEndArray();
     }
 
-    private static void WriteEnd(Utf8JsonWriter json, string name, JointEnd end)
+    private static void WriteEnd(Utf8JsonWriter json, string name, ConnectionEnd end)
     {
         json.WriteStartObject(name);
         json.WriteString("at", end.At);
@@ -89,10 +90,10 @@ public static class PartsJson
         json.WriteEndObject();
     }
 
-    private static void WriteNeeds(Utf8JsonWriter json, PipeNetwork network, SolvedFile solved)
+    private static void WriteNeeds(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
         json.WriteStartArray("needs");
-        foreach (var need in PlumbingNeeds.Of(network, solved.File.Notation))
+        foreach (var need in PlumbingNeeds.Of(network, plan.Measured.Notation))
         {
             json.WriteStartObject();
             json.WriteString("name", need.Name);

@@ -1,5 +1,7 @@
 using System.Text;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Plumbing.Rules;
 
@@ -17,32 +19,32 @@ public sealed class PartsTree
     private readonly HashSet<string> _shown = new(StringComparer.Ordinal);
     private readonly PipeNetwork _network;
     private readonly ILookup<(string Part, string Port), PortUse> _uses;
-    private readonly Dictionary<(JointKind Kind, string Name), string> _lengths;
+    private readonly Dictionary<(ConnectionKind Kind, string Name), string> _lengths;
 
-    private PartsTree(SolvedFile solved)
+    private PartsTree(CarPlan plan)
     {
-        var notation = solved.File.Notation;
-        _network = solved.Network;
+        var notation = plan.Measured.Notation;
+        _network = plan.Network;
         _uses = _network.Uses;
-        _lengths = solved.Lines.Where(line => line.Plan is not null)
-            .ToDictionary(line => (JointKind.Line, line.Template.Name), line => notation.WithUnit(line.Plan!.CutLength));
-        foreach (var joint in _network.Joints.Where(joint => joint is { Kind: not JointKind.ScrewedIn, Length: not null }))
+        _lengths = plan.Lines.Where(line => line.Plan is not null)
+            .ToDictionary(line => (ConnectionKind.Line, line.Template.Name), line => notation.WithUnit(line.Plan!.CutLength));
+        foreach (var joint in _network.Connections.Where(joint => joint is { Kind: not ConnectionKind.ScrewedIn, Length: not null }))
         {
             _lengths.TryAdd((joint.Kind, joint.Name), notation.WithUnit(joint.Length!.Value));
         }
     }
 
     /// <summary>The whole tree; one sentence where the file has no parts.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(CarPlan plan)
     {
-        if (solved.ExitCode == ExitCodes.WrongInput)
+        if (plan.Verdict == Verdict.WrongFile)
         {
             return string.Empty;
         }
 
-        return solved.Network.IsEmpty
+        return plan.Network.IsEmpty
             ? "The file has no parts: add `parts:` at the top, and lead the lines' ends to their ports, such as `from: {at: tee.left}`.\n"
-            : new PartsTree(solved).Write();
+            : new PartsTree(plan).Write();
     }
 
     private string Write()
@@ -61,7 +63,7 @@ public sealed class PartsTree
             From(part);
         }
 
-        var loose = _network.Joints.SelectMany(joint => joint.Ends.Where(end => end.Port is null)).ToList();
+        var loose = _network.Connections.SelectMany(joint => joint.Ends.Where(end => end.Port is null)).ToList();
         if (loose.Count > 0)
         {
             _text.Append("\nEnds that lead to no part of the file:\n");
@@ -127,17 +129,17 @@ public sealed class PartsTree
             yield return (depth, $"{name}: open", null, null);
         }
 
-        foreach (var use in _uses[(part.Name, port.Name)].Where(use => !ReferenceEquals(use.Joint, cameBy?.Joint)))
+        foreach (var use in _uses[(part.Name, port.Name)].Where(use => !ReferenceEquals(use.Connection, cameBy?.Connection)))
         {
             yield return use.Other.Port is { } other
-                ? (depth, $"{name}: {Way(use.Joint)} to {other.InWords}", other.Part, use)
-                : (depth, $"{name}: {Way(use.Joint)} to {use.Other.At ?? "nowhere"}", null, null);
+                ? (depth, $"{name}: {Way(use.Connection)} to {other.InWords}", other.Part, use)
+                : (depth, $"{name}: {Way(use.Connection)} to {use.Other.At ?? "nowhere"}", null, null);
         }
     }
 
-    private string Way(Joint joint) => joint.Kind switch
+    private string Way(Connection joint) => joint.Kind switch
     {
-        JointKind.ScrewedIn => "screwed",
+        ConnectionKind.ScrewedIn => "screwed",
         _ => joint.InWords + (_lengths.TryGetValue((joint.Kind, joint.Name), out var length) ? ", " + length + "," : string.Empty),
     };
 

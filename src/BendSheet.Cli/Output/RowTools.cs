@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -32,10 +32,10 @@ internal sealed class RowTools
     public string Entries => string.Join(", ", _formers.Select(former => $"{former.Name}: {{radius: {SolvedRows.Mm(former.Radius)}}}"));
 
     /// <summary>Of the lines that are written, and with names that no bender of the file has for another radius.</summary>
-    public static RowTools Of(SolvedFile solved)
+    public static RowTools Of(CarPlan plan)
     {
-        var radii = solved.Lines.SelectMany(line => line.Layout?.Bends ?? []).Where(bend => bend.Bend.FromTangent).Select(bend => bend.Radius).Distinct().ToList();
-        var benders = solved.File.Benders;
+        var radii = plan.Lines.SelectMany(line => line.Layout?.Bends ?? []).Where(bend => bend.Bend.FromTangent).Select(bend => bend.Radius).Distinct().ToList();
+        var benders = plan.Measured.Benders;
         var names = new List<string>();
         foreach (var radius in radii)
         {

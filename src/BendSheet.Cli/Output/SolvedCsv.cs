@@ -1,8 +1,8 @@
 using System.Buffers;
 using System.Globalization;
 using System.Text;
-using BendSheet.Cli.Input;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
@@ -22,11 +22,11 @@ public static class SolvedCsv
     ];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(CarPlan car)
     {
         var text = new StringBuilder();
         AppendRow(text, Columns);
-        foreach (var line in solved.Lines)
+        foreach (var line in car.Lines)
         {
             if (line is not { Plan: { } plan })
             {

@@ -2,16 +2,16 @@ using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using BendSheet.Cli.Input;
 using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
 
-/// <summary>All that was solved, for another program: millimetres and degrees, unrounded.</summary>
+/// <summary>All that was plan, for another program: millimetres and degrees, unrounded.</summary>
 public static class SolvedJson
 {
     /// <summary>How every result is written as JSON.</summary>
@@ -23,21 +23,21 @@ public static class SolvedJson
     };
 
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, Options))
         {
             json.WriteStartObject();
-            json.WriteString("project", solved.File.Project);
+            json.WriteString("project", plan.Measured.Project);
             json.WriteStartArray("lines");
-            foreach (var line in solved.Lines)
+            foreach (var line in plan.Lines)
             {
                 WriteLine(json, line);
             }
 
             json.WriteEndArray();
-            WriteFindings(json, solved.Findings);
+            WriteFindings(json, plan.Findings);
             json.WriteEndObject();
         }
 

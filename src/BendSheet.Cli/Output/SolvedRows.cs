@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
-using BendSheet.Cli.Input;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Car;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -18,10 +18,10 @@ public static class SolvedRows
     private const string FigureFormat = "0.############";
 
     /// <summary>The lines with their remarks.</summary>
-    public static string Of(SolvedFile solved)
+    public static string Of(CarPlan plan)
     {
         var text = new StringBuilder("# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\n");
-        var tools = RowTools.Of(solved);
+        var tools = RowTools.Of(plan);
         if (tools.OwnIsNamedHere)
         {
             Append(text, $"# at the top of the file, in place of `bender: {{…}}`: `benders: {{hand: {{…}}, {tools.Entries}}}`, with what stood behind `bender` between the braces of `hand`\n");
@@ -32,7 +32,7 @@ public static class SolvedRows
         }
 
         text.Append("lines:\n");
-        foreach (var line in solved.Lines)
+        foreach (var line in plan.Lines)
         {
             if (line.Layout is { } layout)
             {

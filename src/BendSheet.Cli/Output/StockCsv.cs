@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Units;
 
@@ -15,19 +15,19 @@ public static class StockCsv
     private static readonly string[] Columns = ["list", "tube", "roll", "from", "to", "length", "name", "specification", "needed", "have", "buy", "usedAt"];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
-    public static string Of(StockedFile stocked)
+    public static string Of(CarPlan plan)
     {
         var text = new StringBuilder();
         SolvedCsv.AppendRow(text, Columns);
-        foreach (var tube in stocked.Stock.Tubes)
+        foreach (var tube in plan.Stock.Plan.Tubes)
         {
             foreach (var roll in tube.Plan?.Rolls ?? [])
             {
-                AppendRoll(text, TubeWords.Of(tube.Tube, stocked.Solved.File.Notation), roll);
+                AppendRoll(text, TubeWords.Of(tube.Tube, plan.Measured.Notation), roll);
             }
         }
 
-        foreach (var item in stocked.Shopping.Items)
+        foreach (var item in plan.Stock.Shopping.Items)
         {
             SolvedCsv.AppendRow(
                 text, ["buy", "", "", "", "", "", item.Name, item.Specification, Number(item.Count), Number(item.Have), Number(item.ToBuy), string.Join(", ", item.UsedAt)]);

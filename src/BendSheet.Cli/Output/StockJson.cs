@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
 using BendSheet.Core.Stock;
 
 namespace BendSheet.Cli.Output;
@@ -10,29 +10,29 @@ namespace BendSheet.Cli.Output;
 public static class StockJson
 {
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(StockedFile stocked)
+    public static string Of(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, SolvedJson.Options))
         {
             json.WriteStartObject();
-            json.WriteString("project", stocked.Solved.File.Project);
+            json.WriteString("project", plan.Measured.Project);
             json.WriteStartArray("tubes");
-            foreach (var tube in stocked.Stock.Tubes)
+            foreach (var tube in plan.Stock.Plan.Tubes)
             {
                 WriteTube(json, tube);
             }
 
             json.WriteEndArray();
-            WriteNames(json, "notCounted", stocked.Stock.NotCounted);
+            WriteNames(json, "notCounted", plan.Stock.Plan.NotCounted);
             json.WriteStartArray("shopping");
-            foreach (var item in stocked.Shopping.Items)
+            foreach (var item in plan.Stock.Shopping.Items)
             {
                 WriteItem(json, item);
             }
 
             json.WriteEndArray();
-            SolvedJson.WriteFindings(json, stocked.Findings);
+            SolvedJson.WriteFindings(json, plan.Stock.Findings);
             json.WriteEndObject();
         }
 

@@ -1,5 +1,6 @@
 using System.Text;
-using BendSheet.Cli.Input;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
 
 namespace BendSheet.Cli.Output;
@@ -10,14 +11,14 @@ public static class StockTable
     private const string Gap = "  ";
 
     /// <summary>Nothing of a wrong file.</summary>
-    public static string Of(StockedFile stocked)
+    public static string Of(CarPlan plan)
     {
-        if (stocked.ExitCode == ExitCodes.WrongInput)
+        if (plan.Stock.Verdict == Verdict.WrongFile)
         {
             return string.Empty;
         }
 
-        var cover = stocked.Cover();
+        var cover = plan.StockInWords();
         var text = new StringBuilder(cover.Progress).Append('\n');
         Append(text, Gap, [
             Column.Words("line", cover.Lines.Select(line => line.Name)),
@@ -27,7 +28,7 @@ public static class StockTable
         ]);
         foreach (var tube in cover.Tubes)
         {
-            AppendTube(text, tube, stocked.Solved.File.Notation.Symbol);
+            AppendTube(text, tube, plan.Measured.Notation.Symbol);
         }
 
         AppendShopping(text, cover);

@@ -1,4 +1,3 @@
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Bench.Order;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
@@ -73,7 +72,7 @@ public sealed record BenchPlan(
             centreline.Length,
             tube.DevelopedLength,
             tube.CutLength,
-            template.From.Takes,
+            template.From.FlareAllowance,
             order);
     }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
@@ -70,10 +69,10 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
         var along = Length.Zero;
         for (var i = 0; i < layout.Legs.Length; i++)
         {
-            var toMark = (i == 0 ? template.From.Takes : tube.Bends[i - 1].End) - along;
-            var from = along + margin + (i == 0 ? template.From.Fitting?.SlideOnLength ?? Length.Zero : Length.Zero);
+            var toMark = (i == 0 ? template.From.FlareAllowance : tube.Bends[i - 1].End) - along;
+            var from = along + margin + (i == 0 ? template.From.Fitting?.HardwareLength ?? Length.Zero : Length.Zero);
             along += layout.Legs[i].StraightLeft;
-            var to = along - margin - (i == layout.Bends.Length ? template.To.Fitting?.SlideOnLength ?? Length.Zero : Length.Zero);
+            var to = along - margin - (i == layout.Bends.Length ? template.To.Fitting?.HardwareLength ?? Length.Zero : Length.Zero);
             if (from <= to)
             {
                 free.Add((new(from.Millimetres, to.Millimetres), toMark));

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Fit;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 

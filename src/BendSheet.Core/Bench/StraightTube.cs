@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
@@ -24,16 +23,16 @@ public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length Develo
     public static StraightTube Of(LineTemplate template, RouteLayout layout)
     {
         var bends = ImmutableArray.CreateBuilder<BendPlace>(layout.Bends.Length);
-        var reached = template.From.Takes;
+        var reached = template.From.FlareAllowance;
         for (var i = 0; i < layout.Bends.Length; i++)
         {
-            var arc = LearnedTool.Of(layout.Bends[i].Bend.Bender, template.Tube).ArcFactor * layout.Bends[i].Arc;
+            var arc = BenderCalibration.Of(layout.Bends[i].Bend.Bender, template.Tube).ArcFactor * layout.Bends[i].Arc;
             var start = reached + layout.Legs[i].StraightLeft;
             reached = start + arc;
             bends.Add(new(start, start + (0.5 * arc), reached));
         }
 
-        var developed = reached + layout.Legs[^1].StraightLeft + template.To.Takes;
+        var developed = reached + layout.Legs[^1].StraightLeft + template.To.FlareAllowance;
         return new(bends.MoveToImmutable(), developed, developed + template.To.Trim) { Diameter = template.Tube.OutsideDiameter };
     }
 }

@@ -74,7 +74,7 @@ public sealed record ToolGain(
     private static Length? RadiusFrom(ImmutableArray<BenderTest> tests, Length radius)
     {
         // Gain = R·(2·tan(b/2) − b) between corners; tube in the bend = R·b between flat parts. Along the tube R does not come in.
-        var rows = tests.Where(test => test.Piece!.Habit != MeasuringHabit.Along).Select(test => test.Piece!.Habit == MeasuringHabit.Straight
+        var rows = tests.Where(test => test.Piece!.Habit != MeasuredTo.Along).Select(test => test.Piece!.Habit == MeasuredTo.Straight
             ? (Factor: test.Got.Radians, Measured: PieceConversion.TubeInBend(test.Piece!, test.Got, radius).Millimetres)
             : (Factor: (2 * Math.Tan(test.Got.Radians / 2)) - test.Got.Radians, Measured: PieceConversion.Gain(test.Piece!, test.Got, radius).Millimetres)).ToList();
         var squares = rows.Sum(row => row.Factor * row.Factor);

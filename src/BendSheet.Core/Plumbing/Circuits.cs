@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Fittings;
 
 namespace BendSheet.Core.Plumbing;
 
@@ -16,18 +17,18 @@ public sealed class Circuits
     }
 
     /// <summary>Pieces that join what has to stay apart, with both sides in words.</summary>
-    public ImmutableArray<(Joint Joint, string One, string Other)> Joined { get; private set; } = [];
+    public ImmutableArray<(Connection Connection, string One, string Other)> Joined { get; private set; } = [];
 
     /// <summary>Pieces between two ports that were joined already.</summary>
-    public ImmutableArray<Joint> Closing { get; private set; } = [];
+    public ImmutableArray<Connection> Closing { get; private set; } = [];
 
     /// <summary>Follows every piece of a network.</summary>
     public static Circuits Of(PipeNetwork network)
     {
         var circuits = new Circuits();
-        var joined = ImmutableArray.CreateBuilder<(Joint, string, string)>();
-        var closing = ImmutableArray.CreateBuilder<Joint>();
-        foreach (var joint in network.Joints)
+        var joined = ImmutableArray.CreateBuilder<(Connection, string, string)>();
+        var closing = ImmutableArray.CreateBuilder<Connection>();
+        foreach (var joint in network.Connections)
         {
             if (joint.A.Port is not { } a || joint.B.Port is not { } b)
             {

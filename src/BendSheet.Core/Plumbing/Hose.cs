@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Plumbing;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Plumbing;
@@ -43,7 +44,7 @@ public static class PlumbingNeeds
             same.Key.Length == 0 ? name : $"{name} {same.Key}", [.. same.Select(use => use.Place.InWords)], each * same.Count(), 0));
 
     /// <summary>A part that sits in another one is one place, and counts at the other part's port.</summary>
-    private static bool IsOwnPort(PortUse use) => use.Joint.Kind == JointKind.ScrewedIn && ReferenceEquals(use.End, use.Joint.A);
+    private static bool IsOwnPort(PortUse use) => use.Connection.Kind == ConnectionKind.ScrewedIn && ReferenceEquals(use.End, use.Connection.A);
 
     /// <summary><c>tee, 3 × 3/8-24 flare 37</c>.</summary>
     private static string Name(Part part)

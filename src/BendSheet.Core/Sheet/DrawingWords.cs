@@ -1,6 +1,6 @@
 using System.Globalization;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Sheet;
 
@@ -55,7 +55,7 @@ public static class DrawingWords
 
     private static string Rolled(StripBend bend) => bend.Rotation.Length == 0 ? string.Empty : $", rotated {bend.Rotation.TrimStart('↻', '↺', ' ')}";
 
-    private static string End(char letter, bool flared, IEnumerable<SlideOn> hardware)
+    private static string End(char letter, bool flared, IEnumerable<EndHardware> hardware)
     {
         string[] parts = [.. flared ? ["flare"] : Array.Empty<string>(), .. hardware.Select(piece => piece.Name)];
         return parts.Length == 0 ? string.Empty : $" At {letter}, from the end inwards: {string.Join(", ", parts)}.";

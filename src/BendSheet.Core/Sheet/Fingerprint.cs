@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -47,8 +48,8 @@ public static class Fingerprint
 
     private static void AddEnd(StringBuilder text, LineEnd end)
     {
-        Add(text, end.At, end.Trim, end.Fitting?.Name, end.Fitting?.Flare, end.Fitting?.Takes, end.Fitting?.Straight);
-        foreach (var piece in end.Fitting?.SlideOns ?? [])
+        Add(text, end.At, end.Trim, end.Fitting?.Name, end.Fitting?.Flare, end.Fitting?.FlareAllowance, end.Fitting?.Straight);
+        foreach (var piece in end.Fitting?.Hardware ?? [])
         {
             Add(text, piece.Name, piece.Length);
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -17,7 +18,7 @@ public static class FlareStep
     /// <param name="alikeAt">The end that has the same fitting and was flared before, where one was: the figures stand there.</param>
     public static string Of(Fitting fitting, Tube tube, LengthNotation notation, string? alikeAt)
     {
-        var takes = fitting.Takes > Length.Zero ? $" (takes {notation.Size(fitting.Takes)})" : string.Empty;
+        var takes = fitting.FlareAllowance > Length.Zero ? $" (takes {notation.Size(fitting.FlareAllowance)})" : string.Empty;
         var step = $"make the {fitting.Flare.InWords()}{takes}";
         if (alikeAt is not null)
         {
@@ -31,7 +32,7 @@ public static class FlareStep
         if (fitting.Flare is Flare.Double45 or Flare.Bubble)
         {
             return $"{step} by the tool's gauge, on a practice piece first{(size is null ? string.Empty : ": " + across)}"
-                + (fitting.Takes > Length.Zero ? string.Empty : ". Measure on it what the flare takes and enter `takes`");
+                + (fitting.FlareAllowance > Length.Zero ? string.Empty : ". Measure on it what the flare takes and enter `takes`");
         }
 
         if (size is null || SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest) is not { } cone)
@@ -40,7 +41,7 @@ public static class FlareStep
         }
 
         return $"{step}, {StandOut(cone.StandOut, notation)} standing out of the bar, {across}"
-            + (fitting.Takes > Length.Zero ? string.Empty : $". By geometry it takes {StandOut(cone.Takes, notation)}: measure yours and enter `takes`");
+            + (fitting.FlareAllowance > Length.Zero ? string.Empty : $". By geometry it takes {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
     }
 
     /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>

@@ -1,8 +1,8 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -19,8 +19,9 @@ public static class SheetWriter
     /// <param name="line">With a plan.</param>
     /// <param name="project">Empty where the file does not say.</param>
     /// <param name="notation">How lengths are written.</param>
+    /// <param name="typed">The file's own notation, which the fingerprint tells; null where it is the same.</param>
     /// <exception cref="ArgumentException">The line has no plan.</exception>
-    public static SheetContent Of(SolvedLine line, string project, LengthNotation notation)
+    public static SheetContent Of(SolvedLine line, string project, LengthNotation notation, LengthNotation? typed = null)
     {
         if (line is not { Centreline: { } centreline, Plan: { } plan })
         {
@@ -36,7 +37,7 @@ public static class SheetWriter
             BendersInWords(template, notation),
             Figure.Of(plan.CutLength, notation),
             Figure.Of(plan.DevelopedLength, notation),
-            Fingerprint.Of(template, project, notation),
+            Fingerprint.Of(template, project, typed ?? notation),
             template.Made,
             DatumInWords(plan),
             DatumName(plan),

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Sheet;
 
@@ -22,7 +24,7 @@ public static class StockWriter
     {
         ImmutableArray<StockLine> all = [.. lines.Select(line => (line.Template.At, Line: Line(line, notation)))
             .Concat(rough.Select(line => (line.At, Line: Line(line, notation))))
-            .OrderBy(one => one.At.Line).ThenBy(one => one.At.Column)
+            .InFileOrder(one => one.At)
             .Select(one => one.Line)];
         return new(
             project,

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Sheet;
 
@@ -17,8 +17,8 @@ namespace BendSheet.Core.Sheet;
 public sealed record Strip(
     Length Length,
     ImmutableArray<StripBend> Bends,
-    ImmutableArray<SlideOn> HardwareA,
-    ImmutableArray<SlideOn> HardwareB,
+    ImmutableArray<EndHardware> HardwareA,
+    ImmutableArray<EndHardware> HardwareB,
     bool FlaredA,
     bool FlaredB,
     Length Trim)
@@ -43,8 +43,8 @@ public sealed record Strip(
     };
 
     /// <summary>What goes on first ends up furthest from the end.</summary>
-    private static ImmutableArray<SlideOn> FromTheEnd(LineEnd end) =>
-        end.Fitting is { } fitting ? [.. fitting.SlideOns.Reverse()] : [];
+    private static ImmutableArray<EndHardware> FromTheEnd(LineEnd end) =>
+        end.Fitting is { } fitting ? [.. fitting.Hardware.Reverse()] : [];
 }
 
 /// <summary>A bend on the still straight tube.</summary>

@@ -15,14 +15,14 @@ internal static class ToolRemarks
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan)
     {
         var remarks = plan.Bends.GroupBy(bend => bend.Bender)
-            .Select(bends => (Tool: bends.Key.Name, Remark: RemarkOf(LearnedTool.Of(bends.Key, template.Tube), [.. bends])))
+            .Select(bends => (Tool: bends.Key.Name, Remark: RemarkOf(BenderCalibration.Of(bends.Key, template.Tube), [.. bends])))
             .GroupBy(tool => tool.Remark, tool => tool.Tool, StringComparer.Ordinal).ToList();
         return remarks.Count == 1
             ? [remarks[0].Key]
             : remarks.Select(remark => $"{string.Join(", ", remark.Distinct(StringComparer.Ordinal))}: {remark.Key}");
     }
 
-    private static string RemarkOf(LearnedTool tool, List<BenchBend> bends) => $"{PullRemark(tool.Springback, bends)} {LengthRemark(tool)}";
+    private static string RemarkOf(BenderCalibration tool, List<BenchBend> bends) => $"{PullRemark(tool.Springback, bends)} {LengthRemark(tool)}";
 
     private static string PullRemark(Springback springback, List<BenchBend> bends)
     {
@@ -43,7 +43,7 @@ internal static class ToolRemarks
         return $"Pull angles are corrected for springback by {Count(springback.Tests.Length, "test bend")} {tested}{check}";
     }
 
-    private static string LengthRemark(LearnedTool tool) => tool.Source switch
+    private static string LengthRemark(BenderCalibration tool) => tool.Source switch
     {
         ArcFactorSource.Assumed => "The developed length assumes arc factor 1 (no test piece).",
         ArcFactorSource.Learned => $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Count(tool.Gain!.Pieces.Length, "test piece")}.",

@@ -1,4 +1,5 @@
 using BendSheet.Core.Bench;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -48,7 +49,7 @@ public static class WorkOrder
 
         if (template.To.Trim > Length.Zero)
         {
-            var flare = template.To.Takes > Length.Zero ? $", leaving {notation.Size(template.To.Takes)} for the flare" : string.Empty;
+            var flare = template.To.FlareAllowance > Length.Zero ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare" : string.Empty;
             yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
         }
 
@@ -61,7 +62,7 @@ public static class WorkOrder
         yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
     }
 
-    private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { SlideOns.IsEmpty: false };
+    private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { Hardware.IsEmpty: false };
 
     private static IEnumerable<string> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
     {
@@ -132,10 +133,10 @@ public static class WorkOrder
         }
 
         var steps = new List<string>();
-        if (fitting.SlideOns.Length > 0)
+        if (fitting.Hardware.Length > 0)
         {
-            var pieces = fitting.SlideOns.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
-            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {(fitting.SlideOns.Length == 1 ? "side" : "sides")} towards {end}");
+            var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
+            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {(fitting.Hardware.Length == 1 ? "side" : "sides")} towards {end}");
         }
 
         if (fitting.Flare != Flare.None)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Stock;
@@ -32,15 +33,15 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         var toMake = lines.Where(line => !line.Template.Made).ToList();
         var ends = toMake.Select(line => (line.Template.Name, line.Template.At, line.Template.From, line.Template.To))
             .Concat(rough.Where(line => !line.Made).Select(line => (line.Name, line.At, line.From, line.To)))
-            .OrderBy(line => line.At.Line).ThenBy(line => line.At.Column)
+            .InFileOrder(line => line.At)
             .SelectMany(line => new[] { (Line: line.Name, Letter: "A", End: line.From), (Line: line.Name, Letter: "B", End: line.To) });
-        var slid = ends.SelectMany(end => end.End.Fitting?.SlideOns.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
+        var slid = ends.SelectMany(end => end.End.Fitting?.Hardware.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
         var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
             .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
 
         // Tube that is there is typed in `stock`, where its length counts: the drawer takes none of it off.
         var hardware = Needed.Joined(slid.Concat(clips)).ToList();
-        var list = InDrawer.Subtract([.. hardware, .. more], have);
+        var list = OnHand.Subtract([.. hardware, .. more], have);
         return list with { Items = list.Items.InsertRange(hardware.Count, stock.Tubes.SelectMany(tube => Tube(tube, notation))) };
     }
 

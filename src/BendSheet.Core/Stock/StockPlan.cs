@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -21,7 +22,7 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
         var pieces = lines.Where(line => !line.Template.Made && line.Plan is not null)
             .Select(line => (line.Template.Tube, Piece: new Piece(line.Template.Name, line.Plan!.CutLength, PieceUse.Line, line.Template.At)))
             .Concat(rough.Where(line => !line.Made).Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Line, line.At))))
-            .OrderBy(one => one.Piece.At.Line).ThenBy(one => one.Piece.At.Column)
+            .InFileOrder(one => one.Piece.At)
             .ToList();
         var kinds = new List<Tube>();
         foreach (var tube in pieces.Select(one => one.Tube).Concat(stores.Practice.Select(practice => practice.Tube)).Concat(stores.Rolls.Select(roll => roll.Tube)))

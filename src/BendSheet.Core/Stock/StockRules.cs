@@ -1,4 +1,3 @@
-using BendSheet.Core.Bench.Limits;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Workshop;
 

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 

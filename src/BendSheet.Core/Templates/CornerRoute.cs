@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -50,7 +50,7 @@ public static class CornerRoute
     private static Route Route(List<CornerPoint> corners, List<Vector3D> ways, Bender bender)
     {
         var legs = ways.Select((_, i) => new Leg(
-            Length.FromMillimetres(corners[i].Position.DistanceTo(corners[i + 1].Position)), corners[i + 1].At, MeasuringHabit.Corner));
+            Length.FromMillimetres(corners[i].Position.DistanceTo(corners[i + 1].Position)), corners[i + 1].At, MeasuredTo.Corner));
         var bends = ImmutableArray.CreateBuilder<Bend>();
         Vector3D? planeBefore = null;
         for (var i = 1; i < ways.Count; i++)

@@ -1,4 +1,5 @@
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Templates;
 
@@ -19,12 +20,12 @@ public static class LegConversion
     /// <param name="before">The bend at the leg's start; null at a free end. Below 180°.</param>
     /// <param name="after">The bend at its end; null at a free end. Below 180°.</param>
     /// <exception cref="InvalidOperationException">The wire's figure that the habit needs is not known.</exception>
-    public static Length CornerToCorner(Length measured, MeasuringHabit habit, Wire wire, Angle? before, Angle? after) => habit switch
+    public static Length CornerToCorner(Length measured, MeasuredTo habit, Wire wire, Angle? before, Angle? after) => habit switch
     {
-        MeasuringHabit.Straight => measured + ((HalfTangent(before) + HalfTangent(after)) * Known(wire.Radius)),
-        MeasuringHabit.Outside => measured - ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
-        MeasuringHabit.Inside => measured + ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
-        MeasuringHabit.Along => measured + ((CornerCut(before) + CornerCut(after)) / 2 * Known(wire.Radius)),
+        MeasuredTo.Straight => measured + ((HalfTangent(before) + HalfTangent(after)) * Known(wire.Radius)),
+        MeasuredTo.Outside => measured - ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
+        MeasuredTo.Inside => measured + ((HalfTangent(before) + HalfTangent(after)) / 2 * Known(wire.Diameter)),
+        MeasuredTo.Along => measured + ((CornerCut(before) + CornerCut(after)) / 2 * Known(wire.Radius)),
         _ => measured,
     };
 

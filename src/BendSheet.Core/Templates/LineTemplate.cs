@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Fittings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Templates;
@@ -22,7 +22,7 @@ public sealed record LineTemplate(
     Tube Tube,
     Bender Bender,
     Wire Wire,
-    MeasuringHabit Habit,
+    MeasuredTo Habit,
     LineEnd From,
     LineEnd To,
     Route Route)

@@ -1,5 +1,6 @@
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Templates;
 
@@ -20,7 +21,7 @@ public static class Offset
         yield return straight with { Bend = first };
         yield return new(Travel(height, first.Turn), at, first with { Rotation = Angle.FromDegrees(180), Note = null })
         {
-            Habit = MeasuringHabit.Corner,
+            Habit = MeasuredTo.Corner,
             Inner = new(InnerLegKind.OffsetSlope, height, first.Turn, fromRun),
         };
     }
@@ -73,5 +74,5 @@ public static class Saddle
         yield return Inner(slope, at, plain, leg);
     }
 
-    private static Row Inner(Length length, SourcePosition at, Bend bend, InnerLeg leg) => new(length, at, bend) { Habit = MeasuringHabit.Corner, Inner = leg };
+    private static Row Inner(Length length, SourcePosition at, Bend bend, InnerLeg leg) => new(length, at, bend) { Habit = MeasuredTo.Corner, Inner = leg };
 }

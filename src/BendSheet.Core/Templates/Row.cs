@@ -5,13 +5,13 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Templates;
 
 /// <summary>One row of a template: go straight, roll the bending plane, bend.</summary>
-/// <param name="Straight">As measured, zero or more; which points it lies between is the line's <see cref="MeasuringHabit"/>.</param>
+/// <param name="Straight">As measured, zero or more; which points it lies between is the line's <see cref="MeasuredTo"/>.</param>
 /// <param name="StraightAt">Where that figure was typed.</param>
 /// <param name="Bend">The bend at the row's end; null where the row only goes straight.</param>
 public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
 {
     /// <summary>Between which points the straight lies, where it is not as the rest of the line was measured: inside an offset.</summary>
-    public MeasuringHabit? Habit { get; init; }
+    public MeasuredTo? Habit { get; init; }
 
     /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
     public InnerLeg? Inner { get; init; }
@@ -37,7 +37,7 @@ public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Not
 /// <param name="Measured">Zero or more.</param>
 /// <param name="At">Where it was typed; the first place where several rows add up to it.</param>
 /// <param name="Habit">Between which points it lies, where it is not as the rest of the line was measured.</param>
-public sealed record Leg(Length Measured, SourcePosition At, MeasuringHabit? Habit = null)
+public sealed record Leg(Length Measured, SourcePosition At, MeasuredTo? Habit = null)
 {
     /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
     public InnerLeg? Inner { get; init; }

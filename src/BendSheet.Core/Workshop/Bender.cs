@@ -46,7 +46,7 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
 
     /// <summary>
     /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for a
-    /// tube, test pieces counted, is <see cref="Bench.LearnedTool.ArcFactor"/>.
+    /// tube, test pieces counted, is what its calibration says.
     /// </summary>
     public double? ArcFactor { get; init; }
 

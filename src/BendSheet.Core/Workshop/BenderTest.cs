@@ -1,5 +1,4 @@
 using BendSheet.Core.Findings;
-using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Workshop;
@@ -27,6 +26,6 @@ public sealed record BenderTest(Angle Got, SourcePosition At)
 /// <param name="Length">Straight tube before.</param>
 /// <param name="FirstLeg">One leg after, as the ruler read it.</param>
 /// <param name="SecondLeg">The other one.</param>
-/// <param name="Habit">What the ruler touched; for a bend of 180° or more only <see cref="MeasuringHabit.Straight"/>.</param>
+/// <param name="Habit">What the ruler touched; for a bend of 180° or more only <see cref="MeasuredTo.Straight"/>.</param>
 /// <param name="OutsideDiameter">Of the tube; needed for legs measured outside or inside.</param>
-public sealed record TestPiece(Length Length, Length FirstLeg, Length SecondLeg, MeasuringHabit Habit, Length? OutsideDiameter);
+public sealed record TestPiece(Length Length, Length FirstLeg, Length SecondLeg, MeasuredTo Habit, Length? OutsideDiameter);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Files.Yaml;
 
@@ -8,11 +9,11 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads the car's parts, and what connects them beside the lines.</summary>
 internal sealed class CarPartsReader
 {
-    private readonly Named<Part> _parts = new("part", "parts", Vocabulary.Part);
-    private readonly TypedMap _file;
+    private readonly NameTable<Part> _parts = new("part", "parts", Vocabulary.Part);
+    private readonly FieldReader _file;
     private readonly FileContext _context;
 
-    private CarPartsReader(TypedMap file, FileContext context)
+    private CarPartsReader(FieldReader file, FileContext context)
     {
         _file = file;
         _context = context;
@@ -23,7 +24,7 @@ internal sealed class CarPartsReader
     public PortFinder Ports { get; }
 
     /// <summary>Reads the parts; what connects them is read when all of them are known.</summary>
-    public static CarPartsReader Of(TypedMap file, FileContext context)
+    public static CarPartsReader Of(FieldReader file, FileContext context)
     {
         var reader = new CarPartsReader(file, context);
         var places = (file.Typed("parts") as YamlMap)?.Entries
@@ -47,7 +48,7 @@ internal sealed class CarPartsReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             _context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`hoses` has a name for each hose, such as `hoses: {{left: {Vocabulary.Hose.Example}}}`, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`hoses` has a name for each hose, such as `hoses: {{left: {Vocabulary.Hose.Example}}}`, and this is {FieldReader.Kind(value)}"));
             return [];
         }
 
@@ -57,7 +58,7 @@ internal sealed class CarPartsReader
     private Hose? Hose(YamlEntry entry)
     {
         var isNamed = NameCheck.CanBePrinted(entry.Key, "a hose", _context);
-        if (TypedMap.Of(entry.Value, Vocabulary.Hose, _context) is not { } map)
+        if (FieldReader.Of(entry.Value, Vocabulary.Hose, _context) is not { } map)
         {
             return null;
         }
@@ -74,7 +75,7 @@ internal sealed class CarPartsReader
     }
 
     /// <summary>An end is a map, or only the name of what it connects to.</summary>
-    private HoseEnd? End(TypedMap hose, string word)
+    private HoseEnd? End(FieldReader hose, string word)
     {
         if (hose.Value(word) is not { } value)
         {
@@ -86,7 +87,7 @@ internal sealed class CarPartsReader
             return new(hose.FreeText(word), Ports.Find(text), PortSpec.Unknown);
         }
 
-        if (TypedMap.Of(value, Vocabulary.HoseEnd, _context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.HoseEnd, _context) is not { } map)
         {
             return null;
         }
@@ -154,7 +155,7 @@ internal sealed class CarPartsReader
 
                 break;
             default:
-                _context.Report(FileRules.WrongKind.Error(typed.Key.Position, $"`screws-into` is the port that the part sits in, such as `screws-into: tee.left`, and this is {TypedMap.Kind(typed.Value)}"));
+                _context.Report(FileRules.WrongKind.Error(typed.Key.Position, $"`screws-into` is the port that the part sits in, such as `screws-into: tee.left`, and this is {FieldReader.Kind(typed.Value)}"));
                 break;
         }
     }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
@@ -15,7 +15,7 @@ internal static class ChecksReader
     /// <param name="line">The line.</param>
     /// <param name="route">Its route; null where it cannot be read, and then the places are not looked at.</param>
     /// <param name="context">For findings.</param>
-    public static ImmutableArray<FinishedDistance> Read(TypedMap line, Route? route, FileContext context)
+    public static ImmutableArray<FinishedDistance> Read(FieldReader line, Route? route, FileContext context)
     {
         if (line.Value(Word) is not { } value)
         {
@@ -34,13 +34,13 @@ internal static class ChecksReader
         }
 
         context.Report(FileRules.WrongKind.Error(
-            value.Position, $"`{Word}` lists distances on the finished piece, each between two of its places, such as `{Word}: [{Vocabulary.Check.Example}]`, and this is {TypedMap.Kind(value)}"));
+            value.Position, $"`{Word}` lists distances on the finished piece, each between two of its places, such as `{Word}: [{Vocabulary.Check.Example}]`, and this is {FieldReader.Kind(value)}"));
         return [];
     }
 
     private static FinishedDistance? Check(YamlValue value, Route? route, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Check, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Check, context) is not { } map)
         {
             return null;
         }

@@ -10,11 +10,11 @@ internal static class ClipsReader
     private const string None = "none";
 
     /// <summary>What <c>clips</c> says in a map; null where it says none, and after findings that leave it incomplete.</summary>
-    public static Clipping? Read(TypedMap map, FileContext context)
+    public static Clipping? Read(FieldReader map, FileContext context)
     {
         if (map.Value("clips") is not { } value
             || value is YamlText { Text: None }
-            || TypedMap.Of(value, Vocabulary.Clips, context) is not { } clips)
+            || FieldReader.Of(value, Vocabulary.Clips, context) is not { } clips)
         {
             return null;
         }

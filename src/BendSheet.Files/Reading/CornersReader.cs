@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
@@ -63,7 +63,7 @@ internal static class CornersReader
     {
         if (item is not YamlList { Items: { Count: 3 } figures })
         {
-            context.Report(FileRules.WrongKind.Error(item.Position, $"a corner is three figures, forward, left and up, such as `[120, 0, 40]`, and this is {TypedMap.Kind(item)}"));
+            context.Report(FileRules.WrongKind.Error(item.Position, $"a corner is three figures, forward, left and up, such as `[120, 0, 40]`, and this is {FieldReader.Kind(item)}"));
             return null;
         }
 
@@ -73,7 +73,7 @@ internal static class CornersReader
 
     private static Vector3D? Move(YamlValue item, FileContext context)
     {
-        if (TypedMap.Of(item, Vocabulary.Move, context) is not { } map)
+        if (FieldReader.Of(item, Vocabulary.Move, context) is not { } map)
         {
             return null;
         }

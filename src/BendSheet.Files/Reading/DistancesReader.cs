@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
@@ -16,7 +16,7 @@ internal static class DistancesReader
     /// <param name="line">The line.</param>
     /// <param name="value">What stands behind <c>distances</c>.</param>
     /// <param name="context">For findings.</param>
-    public static (IReadOnlyList<CornerPoint> Corners, TapedFit Fit)? Read(TypedMap line, YamlValue value, FileContext context)
+    public static (IReadOnlyList<CornerPoint> Corners, TapedFit Fit)? Read(FieldReader line, YamlValue value, FileContext context)
     {
         var distances = Distances(value, context);
         var sides = line.Has("side") ? SidesOf(line, context) : [];
@@ -47,7 +47,7 @@ internal static class DistancesReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`distances` has a length for each pair of corners, end A being 0, such as {Example}, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`distances` has a length for each pair of corners, end A being 0, such as {Example}, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -72,7 +72,7 @@ internal static class DistancesReader
     private static int? Corner(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>One side for the second bend, or a side for each bend by its number.</summary>
-    private static List<TapedSide>? SidesOf(TypedMap line, FileContext context)
+    private static List<TapedSide>? SidesOf(FieldReader line, FileContext context)
     {
         if (line.Value("side") is not { } value)
         {
@@ -87,11 +87,11 @@ internal static class DistancesReader
         if (value is not YamlMap map || map.Entries.Any(entry => Corner(entry.Key.Text) is null))
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`side` is left or right, or one of them for each bend by its number, such as `side: {{2: left, 3: right}}`, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`side` is left or right, or one of them for each bend by its number, such as `side: {{2: left, 3: right}}`, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 
-        var bends = TypedMap.Of(map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)]), context)!;
+        var bends = FieldReader.Of(map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)]), context)!;
         var sides = map.Entries.Select(entry => bends.Choice(entry.Key.Text, Sides) is { } side
             ? new TapedSide(Corner(entry.Key.Text)!.Value, side, entry.Value.Position)
             : null).ToList();

@@ -18,7 +18,7 @@ internal static class FigureReader
     {
         if (value is not YamlText text)
         {
-            context.Report(FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {TypedMap.Kind(value)}"));
+            context.Report(FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 

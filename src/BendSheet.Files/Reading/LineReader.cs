@@ -1,4 +1,5 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Fittings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -17,7 +18,7 @@ namespace BendSheet.Files.Reading;
 /// <param name="ports">What the ends may lead to.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    Named<Tube> tubes, Named<Bender> benders, Named<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, PortFinder ports, FileContext context)
+    NameTable<Tube> tubes, NameTable<Bender> benders, NameTable<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, PortFinder ports, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
     private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side", "rough"];
@@ -46,15 +47,15 @@ internal sealed class LineReader(
         var route = new RowReader(bender, benders, pieces, context).Route(entry.Value);
         return tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, MeasuringHabit.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
+            : Template(entry, tube, bender, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
     }
 
     private LineTemplate? LongForm(YamlEntry entry)
     {
-        var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
+        var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         var tube = Chosen(map, "tube", tubes, entry);
         var bender = Chosen(map, "bender", benders, entry);
-        var habit = map.Choice("measured", MeasuringHabits.All);
+        var habit = map.Choice("measured", MeasuredToWords.All);
         var from = End(map, "from");
         var to = End(map, "to");
         var made = map.Choice("made", YesOrNo.Choices);
@@ -68,11 +69,11 @@ internal sealed class LineReader(
 
         var line = tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, habit ?? MeasuringHabit.Corner, from, to, route) with { Made = made ?? false, Clips = held, Checks = checks };
+            : Template(entry, tube, bender, habit ?? MeasuredTo.Corner, from, to, route) with { Made = made ?? false, Clips = held, Checks = checks };
         return line is not null && WireIsKnown(map, line) ? line : null;
     }
 
-    private LineTemplate Template(YamlEntry entry, Tube tube, Bender bender, MeasuringHabit habit, LineEnd from, LineEnd to, LineRoute route) =>
+    private LineTemplate Template(YamlEntry entry, Tube tube, Bender bender, MeasuredTo habit, LineEnd from, LineEnd to, LineRoute route) =>
         new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, habit, from, to, route.Route)
         {
             Start = route.Start,
@@ -87,7 +88,7 @@ internal sealed class LineReader(
     /// <param name="other">The one it is the mirror image of.</param>
     public LineTemplate? Mirrored(YamlEntry entry, LineTemplate other)
     {
-        var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
+        var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
         ReportWhatOtherHas(map);
         var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
@@ -102,7 +103,7 @@ internal sealed class LineReader(
     }
 
     /// <summary>Reports words that a mirrored line cannot say for itself.</summary>
-    public void ReportWhatOtherHas(TypedMap map)
+    public void ReportWhatOtherHas(FieldReader map)
     {
         foreach (var word in HasFromOther.Where(map.Has))
         {
@@ -112,10 +113,10 @@ internal sealed class LineReader(
     }
 
     /// <summary>The tube that a line names, or the only one of the file.</summary>
-    public Tube? TubeOf(TypedMap map, YamlEntry entry) => Chosen(map, "tube", tubes, entry);
+    public Tube? TubeOf(FieldReader map, YamlEntry entry) => Chosen(map, "tube", tubes, entry);
 
     /// <summary>Reports a bender that the file does not have.</summary>
-    public void CheckBender(TypedMap map)
+    public void CheckBender(FieldReader map)
     {
         if (map.Text("bender") is { } name)
         {
@@ -123,7 +124,7 @@ internal sealed class LineReader(
         }
     }
 
-    private T? Chosen<T>(TypedMap map, string word, Named<T> named, YamlEntry entry)
+    private T? Chosen<T>(FieldReader map, string word, NameTable<T> named, YamlEntry entry)
         where T : class
     {
         if (map.Has(word))
@@ -138,7 +139,7 @@ internal sealed class LineReader(
     /// <param name="line">That may say it.</param>
     /// <param name="word"><c>from</c> or <c>to</c>.</param>
     /// <param name="other">The same end of the line that this one is the mirror image of: it has what is not said here, but for where it leads.</param>
-    public LineEnd? End(TypedMap line, string word, LineEnd? other = null)
+    public LineEnd? End(FieldReader line, string word, LineEnd? other = null)
     {
         var unsaid = (other ?? LineEnd.Unknown) with { At = null, Port = null };
         if (!line.Has(word))
@@ -156,7 +157,7 @@ internal sealed class LineReader(
             return unsaid with { At = line.FreeText(word), Port = ports.Find(place) };
         }
 
-        if (TypedMap.Of(value, Vocabulary.End, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.End, context) is not { } map)
         {
             return null;
         }
@@ -175,7 +176,7 @@ internal sealed class LineReader(
         return complete ? new(connects, fitting ?? unsaid.Fitting, trim ?? unsaid.Trim) { Port = port } : null;
     }
 
-    private bool WireIsKnown(TypedMap map, LineTemplate line)
+    private bool WireIsKnown(FieldReader map, LineTemplate line)
     {
         var missing = line.Habit.NeedsWireRadius() && line.Wire.Radius is null ? "the wire's own bend radius to its centreline"
             : line.Habit.NeedsWireDiameter() && line.Wire.Diameter is null ? "the wire's diameter"
@@ -191,7 +192,7 @@ internal sealed class LineReader(
             return false;
         }
 
-        var habit = MeasuringHabits.All.First(known => known.Habit == line.Habit).Word;
+        var habit = MeasuredToWords.All.First(known => known.Habit == line.Habit).Word;
         context.Report(FileRules.MissingWord.Error(
             map.PositionOf("measured"), $"`measured: {habit}` needs {missing}: add it at the top of the file, such as `wire: {{diameter: 2.4 mm, radius: 4 mm}}`"));
         return false;

@@ -1,5 +1,4 @@
-using BendSheet.Core.Centreline;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
@@ -17,14 +16,14 @@ internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar, Taped
 /// <param name="benders">All tools of the file.</param>
 /// <param name="pieces">The templates that rows may use.</param>
 /// <param name="context">For findings.</param>
-internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, FileContext context)
+internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, FileContext context)
 {
     private static readonly string[] Forms = ["rows", "corners", "legs", "distances"];
 
     private static readonly string[] SaidByPoints = ["start", "measured"];
 
     /// <summary>The route of a line.</summary>
-    public LineRoute? Read(TypedMap line, YamlText name, Bender? bender)
+    public LineRoute? Read(FieldReader line, YamlText name, Bender? bender)
     {
         var said = Forms.Where(line.Has).ToList();
         if (said.Count > 1)
@@ -57,7 +56,7 @@ internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, File
             : rows ?? Points(corners ?? moves, bender);
     }
 
-    private LineRoute? Rows(TypedMap line, YamlValue value, Bender? bender)
+    private LineRoute? Rows(FieldReader line, YamlValue value, Bender? bender)
     {
         var route = new RowReader(bender, benders, pieces, context).Route(value);
         var start = line.Value("start") is { } typed ? StartReader.Read(typed, context) : Frame.Default;
@@ -80,7 +79,7 @@ internal sealed class LineRouteReader(Named<Bender> benders, Pieces pieces, File
         return route is null ? null : new(route, start, LiesOnCar: true);
     }
 
-    private bool SaysWhatPointsSay(TypedMap line)
+    private bool SaysWhatPointsSay(FieldReader line)
     {
         var twice = SaidByPoints.Where(line.Has).ToList();
         foreach (var word in twice)

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Stock;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
@@ -33,7 +33,7 @@ internal sealed class LinesReader
         }
 
         ImmutableArray<LineTemplate> read = [.. entries.Select(lines.Line).OfType<LineTemplate>()];
-        return (read, [.. lines._rough.Values.OrderBy(line => line.At.Line).ThenBy(line => line.At.Column)]);
+        return (read, [.. lines._rough.Values.InFileOrder(line => line.At)]);
     }
 
     private LineTemplate? Line(YamlEntry entry)

@@ -1,3 +1,4 @@
+using BendSheet.Core.Findings;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;

@@ -6,14 +6,14 @@ namespace BendSheet.Files.Reading;
 internal static class MeasuringReader
 {
     /// <summary>The template's wire.</summary>
-    public static Wire? Wire(TypedMap file, FileContext context)
+    public static Wire? Wire(FieldReader file, FileContext context)
     {
         if (!file.Has("wire"))
         {
             return Core.Templates.Wire.Unknown;
         }
 
-        if (file.Value("wire") is not { } value || TypedMap.Of(value, Vocabulary.Wire, context) is not { } map)
+        if (file.Value("wire") is not { } value || FieldReader.Of(value, Vocabulary.Wire, context) is not { } map)
         {
             return null;
         }
@@ -32,9 +32,9 @@ internal static class MeasuringReader
     }
 
     /// <summary>One standard deviation of each figure; null also where the file does not say.</summary>
-    public static MeasuringTolerance? Tolerance(TypedMap file, FileContext context)
+    public static MeasuringTolerance? Tolerance(FieldReader file, FileContext context)
     {
-        if (file.Value("tolerance") is not { } value || TypedMap.Of(value, Vocabulary.Tolerance, context) is not { } map)
+        if (file.Value("tolerance") is not { } value || FieldReader.Of(value, Vocabulary.Tolerance, context) is not { } map)
         {
             return null;
         }

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Fittings;
 using BendSheet.Files.Typed;
 using BendSheet.Files.Yaml;
 
@@ -16,7 +16,7 @@ internal static class PartReader
     /// <param name="context">For findings.</param>
     public static Part? Part(string name, SourcePosition at, YamlValue value, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Part, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Part, context) is not { } map)
         {
             return null;
         }
@@ -81,7 +81,7 @@ internal static class PartReader
         if (entries.Count == 0)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`ports` has a name for each port, such as `ports: {{in: 3/8-24 flare 37, left: an-3, right: an-3}}`, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`ports` has a name for each port, such as `ports: {{in: 3/8-24 flare 37, left: an-3, right: an-3}}`, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -123,7 +123,7 @@ internal static class PartReader
             return Spec(text, context) is { } spec && isNamed ? new(name, spec, null) : null;
         }
 
-        if (TypedMap.Of(entry.Value, Vocabulary.Port, context) is not { } map)
+        if (FieldReader.Of(entry.Value, Vocabulary.Port, context) is not { } map)
         {
             return null;
         }

@@ -1,3 +1,4 @@
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -14,10 +15,10 @@ internal sealed class Pieces
     private readonly Dictionary<string, YamlEntry> _typed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Route?> _read = new(StringComparer.Ordinal);
     private readonly HashSet<string> _open = new(StringComparer.Ordinal);
-    private readonly Named<Bender> _benders;
+    private readonly NameTable<Bender> _benders;
     private readonly FileContext _context;
 
-    private Pieces(Named<Bender> benders, FileContext context)
+    private Pieces(NameTable<Bender> benders, FileContext context)
     {
         _benders = benders;
         _context = context;
@@ -27,7 +28,7 @@ internal sealed class Pieces
     public static Bender LinesOwn { get; } = new(string.Empty, Length.FromMillimetres(1), default);
 
     /// <summary>Reads every template of the file, used or not.</summary>
-    public static Pieces Of(TypedMap file, Named<Bender> benders, FileContext context)
+    public static Pieces Of(FieldReader file, NameTable<Bender> benders, FileContext context)
     {
         var pieces = new Pieces(benders, context);
         if (file.Value("templates") is not { } value)
@@ -38,7 +39,7 @@ internal sealed class Pieces
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`templates` has a name for each template, such as `bracket:` with its rows below it, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`templates` has a name for each template, such as `bracket:` with its rows below it, and this is {FieldReader.Kind(value)}"));
             return pieces;
         }
 

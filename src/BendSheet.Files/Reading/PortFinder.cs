@@ -1,4 +1,5 @@
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -6,7 +7,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Finds the port that words like <c>tee.left</c> lead to. Words that name no part are a person's own and lead to nothing.</summary>
 /// <param name="parts">Of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class PortFinder(Named<Part> parts, FileContext context)
+internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
 {
     /// <summary>A mistyped name is compared with no more than this.</summary>
     private const int MostCompared = 100;

@@ -9,7 +9,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads how many flares are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.</summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class PracticeReader(Named<Tube> tubes, FileContext context)
+internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
 {
     private static readonly string[] Words = ["", "flare", "flares"];
 
@@ -42,7 +42,7 @@ internal sealed class PracticeReader(Named<Tube> tubes, FileContext context)
 
     private Practice? LongForm(YamlValue value)
     {
-        if (TypedMap.Of(value, Vocabulary.Practice, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Practice, context) is not { } map)
         {
             return null;
         }

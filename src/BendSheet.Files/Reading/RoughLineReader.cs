@@ -1,4 +1,4 @@
-using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -21,7 +21,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
     /// <summary>One line.</summary>
     public RoughLine? Line(YamlEntry entry)
     {
-        var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
+        var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         var route = Array.Find(Routes, map.Has);
         if (route is not null)
         {
@@ -50,7 +50,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
     /// <summary>A line that is the mirror image of a rough one, but for what it says itself: as long, roughly.</summary>
     public RoughLine? Mirrored(YamlEntry entry, RoughLine other)
     {
-        var map = TypedMap.Of(entry.Value, Vocabulary.Line, context)!;
+        var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         lines.ReportWhatOtherHas(map);
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
         var tube = map.Has("tube") ? lines.TubeOf(map, entry) : other.Tube;

@@ -32,7 +32,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Words)
     private static readonly RowKind[] Expanded = [Use, Offset, Saddle, Coil, Included, Bend];
 
     /// <summary>What a row is made for; null after a finding where it says two things.</summary>
-    public static RowKind? Of(TypedMap row, FileContext context)
+    public static RowKind? Of(FieldReader row, FileContext context)
     {
         RowKind? kind = null;
         foreach (var candidate in Expanded)
@@ -75,7 +75,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Words)
         return kind;
     }
 
-    private static RowKind? SaidTwice(TypedMap row, RowKind first, RowKind second, FileContext context)
+    private static RowKind? SaidTwice(FieldReader row, RowKind first, RowKind second, FileContext context)
     {
         context.Report(FileRules.SaidTwice.Error(
             row.PositionOf(first == Included ? first.Word : second.Word),

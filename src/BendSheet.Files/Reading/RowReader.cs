@@ -10,7 +10,7 @@ namespace BendSheet.Files.Reading;
 /// <param name="benders">All tools of the file.</param>
 /// <param name="pieces">The templates that a row may use.</param>
 /// <param name="context">For findings.</param>
-internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pieces, FileContext context)
+internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Pieces pieces, FileContext context)
 {
     /// <summary>The whole route of a line.</summary>
     public Route? Route(YamlValue value)
@@ -56,7 +56,7 @@ internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pi
 
     private IEnumerable<Row?> Row(YamlValue value)
     {
-        if (TypedMap.Of(value, Vocabulary.Row, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Row, context) is not { } map)
         {
             return [null];
         }
@@ -82,7 +82,7 @@ internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pi
         return isReadable ? rows : [null];
     }
 
-    private IEnumerable<Row?> Expanded(TypedMap map, RowKind kind, Row straight, Angle rotation, Bender? tool, string? note)
+    private IEnumerable<Row?> Expanded(FieldReader map, RowKind kind, Row straight, Angle rotation, Bender? tool, string? note)
     {
         if (kind == RowKind.Straight)
         {
@@ -96,20 +96,20 @@ internal sealed class RowReader(Bender? bender, Named<Bender> benders, Pieces pi
 
         if (kind == RowKind.Coil)
         {
-            return MacroReader.Coil(map, straight, rotation, note, context);
+            return BendRowReader.Coil(map, straight, rotation, note, context);
         }
 
-        return tool is null ? Unreadable(map, kind) : MacroReader.Bends(map, kind, straight, rotation, tool, note, context);
+        return tool is null ? Unreadable(map, kind) : BendRowReader.Bends(map, kind, straight, rotation, tool, note, context);
     }
 
     /// <summary>Without its tool a row cannot be made; what else is wrong with it is said all the same.</summary>
-    private IEnumerable<Row?> Unreadable(TypedMap map, RowKind kind)
+    private IEnumerable<Row?> Unreadable(FieldReader map, RowKind kind)
     {
-        _ = MacroReader.Bends(map, kind, new(Length.Zero, map.Position, null), Angle.Zero, Pieces.LinesOwn, null, context).ToList();
+        _ = BendRowReader.Bends(map, kind, new(Length.Zero, map.Position, null), Angle.Zero, Pieces.LinesOwn, null, context).ToList();
         return [null];
     }
 
-    private IEnumerable<Row?> Used(TypedMap map, Row straight, Angle rotation)
+    private IEnumerable<Row?> Used(FieldReader map, Row straight, Angle rotation)
     {
         var reverse = map.Choice("reverse", YesOrNo.Choices);
         var mirror = map.Choice("mirror", YesOrNo.Choices);

@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -19,7 +19,7 @@ internal static class StartReader
     /// <summary>The frame of end A; null after findings.</summary>
     public static Frame? Read(YamlValue value, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Start, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Start, context) is not { } map)
         {
             return null;
         }

@@ -10,10 +10,10 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads what lies there: rolls of tube, hardware in the drawer, and what the work uses up beside the lines.</summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
+internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
 {
     /// <summary>What the top of the file says.</summary>
-    public Stores Read(TypedMap file) => new(
+    public Stores Read(FieldReader file) => new(
         file.Value("stock") is { } stock ? Rolls(stock) : [],
         file.Length("cutting-loss", Range.CuttingLoss) ?? Stores.UsualCuttingLoss,
         (file.Text("spare") is { } spare ? PerCent(spare) : null) / 100 ?? 0,
@@ -25,7 +25,7 @@ internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
         if (stock is not YamlList { Items.Count: > 0 } list)
         {
             context.Report(FileRules.WrongKind.Error(
-                stock.Position, $"`stock` lists the rolls and sticks of tube, such as `stock: [{Vocabulary.Roll.Example}]`, and this is {TypedMap.Kind(stock)}"));
+                stock.Position, $"`stock` lists the rolls and sticks of tube, such as `stock: [{Vocabulary.Roll.Example}]`, and this is {FieldReader.Kind(stock)}"));
             return [];
         }
 
@@ -34,7 +34,7 @@ internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
 
     private Roll? Roll(YamlValue value, int number)
     {
-        if (TypedMap.Of(value, Vocabulary.Roll, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Roll, context) is not { } map)
         {
             return null;
         }
@@ -72,7 +72,7 @@ internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
     private static (RollKind Kind, string Word)[] Kinds { get; } = [(RollKind.Roll, "roll"), (RollKind.Stick, "stick")];
 
     /// <summary>The tube that a map names, or the only one of the file; null after a finding.</summary>
-    internal static Tube? TubeOf(TypedMap map, string what, Named<Tube> tubes, FileContext context)
+    internal static Tube? TubeOf(FieldReader map, string what, NameTable<Tube> tubes, FileContext context)
     {
         if (map.Has("tube"))
         {
@@ -98,7 +98,7 @@ internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
         if (value is not YamlMap { Entries.Count: > 0 } map)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is {FieldReader.Kind(value)}"));
             return [];
         }
 
@@ -109,7 +109,7 @@ internal sealed class StoresReader(Named<Tube> tubes, FileContext context)
             if (typed is not YamlText { IsEmpty: false } text)
             {
                 context.Report(FileRules.WrongKind.Error(
-                    typed.Position, $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {TypedMap.Kind(typed)}"));
+                    typed.Position, $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
             }
             else if (FigureReader.Count(text, key.Text, Range.Pieces, context) is { } count && hasName)
             {

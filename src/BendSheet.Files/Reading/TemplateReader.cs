@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Units;
@@ -20,7 +21,7 @@ public static class TemplateReader
         [.. new[] { 2, 4, 8, 16, 32, 64, 128 }.Select(part => (part, part.ToString(CultureInfo.InvariantCulture)))];
 
     private static TemplateFile Empty { get; } = new(
-        string.Empty, new LengthNotation(Imperial: false, DefaultFractions), Paper.A4, [], new SourceLines(string.Empty, string.Empty), []);
+        string.Empty, new LengthNotation(Imperial: false, DefaultFractions), Paper.A4, [], [], new SourceLines(string.Empty, string.Empty));
 
     /// <summary>What is known of a file that could not even be opened: why.</summary>
     public static TemplateFile Nothing(Finding why) => Empty with { Findings = [why] };
@@ -33,14 +34,14 @@ public static class TemplateReader
     {
         var yaml = YamlDocument.Read(name, content);
         var context = new FileContext(LengthUnit.Millimetre);
-        var file = yaml.Root is { } root && TypedMap.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
-        return file with { Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Concat(context.Findings))] };
+        var file = yaml.Root is { } root && FieldReader.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
+        return file with { FileName = name, Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Concat(context.Findings))] };
     }
 
     /// <summary>In the order of the file; beyond a hundred the list would only hide its cause.</summary>
     private static IEnumerable<Finding> NotTooMany(IEnumerable<Finding> findings)
     {
-        Finding[] all = [.. findings.OrderBy(finding => finding.Position.Line).ThenBy(finding => finding.Position.Column)];
+        Finding[] all = [.. findings.InFileOrder()];
         return all.Length <= YamlDocument.MostFindings + 1
             ? all
             : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
@@ -48,7 +49,7 @@ public static class TemplateReader
                 $"{YamlDocument.MostFindings} mistakes up to here, and {AsTyped.Count(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right and look again"));
     }
 
-    private static TemplateFile File(TypedMap map, FileContext context)
+    private static TemplateFile File(FieldReader map, FileContext context)
     {
         var unit = Units(map, context);
         context.Unit = unit ?? LengthUnit.Millimetre;
@@ -57,13 +58,13 @@ public static class TemplateReader
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
         var parts = CarPartsReader.Of(map, context);
-        var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with { Car = parts.Car() };
+        var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with { Parts = parts.Car() };
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
         return unit is null ? read with { Lines = [], Benders = [], RoughLines = [], Stores = Stores.Empty } : read;
     }
 
-    private static LengthUnit? Units(TypedMap map, FileContext context)
+    private static LengthUnit? Units(FieldReader map, FileContext context)
     {
         if (!map.Has("units"))
         {
@@ -74,11 +75,11 @@ public static class TemplateReader
         return map.Choice("units", UnitChoices);
     }
 
-    private static TemplateFile Lines(TypedMap map, TemplateFile file, PortFinder ports, FileContext context)
+    private static TemplateFile Lines(FieldReader map, TemplateFile file, PortFinder ports, FileContext context)
     {
-        var tubes = new Named<Tube>("tube", "tubes", Vocabulary.Tube);
-        var benders = new Named<Bender>("bender", "benders", Vocabulary.Bender);
-        var fittings = new Named<Fitting>("fitting", "fittings", Vocabulary.Fitting);
+        var tubes = new NameTable<Tube>("tube", "tubes", Vocabulary.Tube);
+        var benders = new NameTable<Bender>("bender", "benders", Vocabulary.Bender);
+        var fittings = new NameTable<Fitting>("fitting", "fittings", Vocabulary.Fitting);
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
         benders.Read(map, (name, value, of) => WorkshopReader.Bender(name, value, tubes, of), shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
@@ -104,7 +105,7 @@ public static class TemplateReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {TypedMap.Kind(value)}"));
+                value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {FieldReader.Kind(value)}"));
             return file;
         }
 
@@ -113,9 +114,9 @@ public static class TemplateReader
     }
 
     /// <summary>On the first evening no line may have a template yet, and then no tool is needed.</summary>
-    private static bool OnlyRough(TypedMap map) => map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
+    private static bool OnlyRough(FieldReader map) => map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
 
-    private static void RequireOne(TypedMap map, bool any, string word, Vocabulary vocabulary, FileContext context)
+    private static void RequireOne(FieldReader map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {
         if (!any && !map.Has(word) && !map.Has(word + "s"))
         {

@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Bench;
-using BendSheet.Core.Bench.Limits;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -14,7 +13,7 @@ namespace BendSheet.Files.Reading;
 /// <param name="radius">The bender's; null where it could not be read, so that a piece cannot be weighed against it.</param>
 /// <param name="tubes">All tubes of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext context)
+internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileContext context)
 {
     private const string Example = "`tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]`";
 
@@ -27,13 +26,13 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
         }
 
         context.Report(FileRules.WrongKind.Error(
-            value.Position, $"`tests` is a list of bends that were tried, such as {Example}, and this is {TypedMap.Kind(value)}"));
+            value.Position, $"`tests` is a list of bends that were tried, such as {Example}, and this is {FieldReader.Kind(value)}"));
         return [];
     }
 
     private BenderTest? Test(YamlValue value)
     {
-        if (TypedMap.Of(value, Vocabulary.Test, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Test, context) is not { } map)
         {
             return null;
         }
@@ -42,7 +41,7 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
         var pull = map.Angle("pull", Range.TestBend);
         var length = map.Length("length", Range.PositiveLength);
         var legs = map.Value("legs") is { } typed ? Legs(typed) : null;
-        var measured = map.Choice("measured", MeasuringHabits.All);
+        var measured = map.Choice("measured", MeasuredToWords.All);
         var tube = map.Text("tube") is { } name ? tubes.Find(name, context) : null;
         var isWhole = SaysEnough(map) && (!map.Has("tube") || tube is not null) && (!map.Has("measured") || measured is not null);
         if (got is not { } turn || !isWhole)
@@ -71,12 +70,12 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
             return map.Has("pull") == pull.HasValue ? test : null;
         }
 
-        return length is { } before && legs is var (first, second) && Piece(map, turn, before, first, second, measured ?? MeasuringHabit.Corner, tube) is { } piece
+        return length is { } before && legs is var (first, second) && Piece(map, turn, before, first, second, measured ?? MeasuredTo.Corner, tube) is { } piece
             ? test with { Piece = piece }
             : null;
     }
 
-    private Angle? Got(TypedMap map)
+    private Angle? Got(FieldReader map)
     {
         var got = map.Angle("got", Range.TestBend);
         var included = map.Angle("included", Range.TestIncluded);
@@ -95,7 +94,7 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
     }
 
     /// <summary>Reports what is missing beside the finished bend.</summary>
-    private bool SaysEnough(TypedMap map)
+    private bool SaysEnough(FieldReader map)
     {
         var (hasLength, hasLegs) = (map.Has("length"), map.Has("legs"));
         if (hasLength && !hasLegs)
@@ -126,7 +125,7 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
         if (value is not YamlList { Items: [var one, var other] })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is {(value is YamlList { Items.Count: > 0 } list ? AsTyped.Count(list.Items.Count, "length") : TypedMap.Kind(value))}"));
+                value.Position, $"`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is {(value is YamlList { Items.Count: > 0 } list ? AsTyped.Count(list.Items.Count, "length") : FieldReader.Kind(value))}"));
             return null;
         }
 
@@ -135,9 +134,9 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
         return first is { } leg && second is { } last ? (leg, last) : null;
     }
 
-    private TestPiece? Piece(TypedMap map, Angle turn, Length length, Length first, Length second, MeasuringHabit habit, Tube? tube)
+    private TestPiece? Piece(FieldReader map, Angle turn, Length length, Length first, Length second, MeasuredTo habit, Tube? tube)
     {
-        if (turn >= Tolerances.NoCorner && habit != MeasuringHabit.Straight)
+        if (turn >= Tolerances.NoCorner && habit != MeasuredTo.Straight)
         {
             context.Report(RouteLayout.NoCorner.Error(
                 map.PositionOf(map.Has("got") ? "got" : "included"),
@@ -165,7 +164,7 @@ internal sealed class TestsReader(Length? radius, Named<Tube> tubes, FileContext
     private const double UsualStretch = 0.15;
 
     /// <summary>The legs and the length can belong together: the bend took up about as much tube as its radius says.</summary>
-    private bool IsOnePiece(TypedMap map, TestPiece piece, Angle turn, Length tool)
+    private bool IsOnePiece(FieldReader map, TestPiece piece, Angle turn, Length tool)
     {
         var (taken, byRadius) = (PieceConversion.TubeInBend(piece, turn, tool), turn.Radians * tool);
         if (Range.ArcFactor.Allows(taken / byRadius))

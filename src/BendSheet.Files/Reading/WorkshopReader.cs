@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using BendSheet.Files.Typed;
@@ -15,7 +15,7 @@ internal static class WorkshopReader
     /// <summary>A tube.</summary>
     public static Tube? Tube(string name, YamlValue value, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Tube, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Tube, context) is not { } map)
         {
             return null;
         }
@@ -44,9 +44,9 @@ internal static class WorkshopReader
     }
 
     /// <summary>A bender.</summary>
-    public static Bender? Bender(string name, YamlValue value, Named<Tube> tubes, FileContext context)
+    public static Bender? Bender(string name, YamlValue value, NameTable<Tube> tubes, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Bender, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Bender, context) is not { } map)
         {
             return null;
         }
@@ -91,7 +91,7 @@ internal static class WorkshopReader
     /// <summary>A fitting.</summary>
     public static Fitting? Fitting(string name, YamlValue value, FileContext context)
     {
-        if (TypedMap.Of(value, Vocabulary.Fitting, context) is not { } map)
+        if (FieldReader.Of(value, Vocabulary.Fitting, context) is not { } map)
         {
             return null;
         }
@@ -100,7 +100,7 @@ internal static class WorkshopReader
         var takes = map.Length("takes", Range.LengthOrZero);
         var straight = map.Length("straight", Range.LengthOrZero);
         var thread = map.Text("thread") is { } typed ? Thread(typed, context) : null;
-        var slideOns = map.Value("slide-on") is { } list ? SlideOns(list, context) : [];
+        var slideOns = map.Value("slide-on") is { } list ? Hardware(list, context) : [];
         if (flare is null)
         {
             if (!map.Has("flare") && !map.HasUnknownWord)
@@ -133,13 +133,13 @@ internal static class WorkshopReader
     }
 
     /// <summary>A list of single words with a length: <c>[{nut: 17}, {sleeve: 9}]</c>.</summary>
-    private static ImmutableArray<SlideOn> SlideOns(YamlValue value, FileContext context)
+    private static ImmutableArray<EndHardware> Hardware(YamlValue value, FileContext context)
     {
-        var pieces = ImmutableArray.CreateBuilder<SlideOn>();
+        var pieces = ImmutableArray.CreateBuilder<EndHardware>();
         foreach (var item in value is YamlList list ? list.Items : [value])
         {
             if (item is YamlMap { Entries: [var piece] }
-                && TypedMap.Of(item, new Vocabulary("a piece to slide on", "{nut: 17 mm}", [piece.Key.Text]), context) is { } map)
+                && FieldReader.Of(item, new Vocabulary("a piece to slide on", "{nut: 17 mm}", [piece.Key.Text]), context) is { } map)
             {
                 var hasName = NameCheck.CanBePrinted(piece.Key, "a piece to slide on", context);
                 if (map.Length(piece.Key.Text, Range.PositiveLength) is { } length && hasName)

@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Files.Typed;

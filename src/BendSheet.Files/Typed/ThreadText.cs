@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Fittings;
 
 namespace BendSheet.Files.Typed;
 

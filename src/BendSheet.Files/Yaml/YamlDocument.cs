@@ -63,6 +63,6 @@ public static class YamlDocument
 
         var findings = new List<Finding>();
         var root = LineScan.Clean(source, findings) is { } text ? new YamlTree(source, findings).Build(text) : null;
-        return new YamlReading(root, source, [.. findings.OrderBy(f => f.Position.Line).ThenBy(f => f.Position.Column)]);
+        return new YamlReading(root, source, [.. findings.InFileOrder()]);
     }
 }

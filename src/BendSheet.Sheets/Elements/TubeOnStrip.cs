@@ -1,6 +1,6 @@
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Elements;
@@ -77,7 +77,7 @@ internal static class TubeOnStrip
     }
 
     /// <summary>To scale, one behind the other from the end inwards, and never too narrow to be seen.</summary>
-    private static void DrawHardware(Canvas canvas, IEnumerable<SlideOn> hardware, Func<Length, double> at, Func<Length, Length> fromEnd, double middle)
+    private static void DrawHardware(Canvas canvas, IEnumerable<EndHardware> hardware, Func<Length, double> at, Func<Length, Length> fromEnd, double middle)
     {
         var reached = Length.Zero;
         foreach (var piece in hardware)

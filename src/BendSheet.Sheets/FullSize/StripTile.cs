@@ -32,10 +32,10 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     public bool Has(Length place) => (First || place >= Start) && (Last || place < End);
 
     /// <summary>
-    /// As few tiles as will do. Joints lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
+    /// As few tiles as will do. Connections lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
     /// </summary>
     /// <param name="strip">The straight tube.</param>
-    /// <param name="step">Joints lie at multiples of this.</param>
+    /// <param name="step">Connections lie at multiples of this.</param>
     /// <param name="room">The longest tile with a joint behind it, some steps long.</param>
     /// <param name="lastRoom">The longest last tile.</param>
     public static IReadOnlyList<StripTile> Spread(Strip strip, Length step, Length room, Length lastRoom)

@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Shape;

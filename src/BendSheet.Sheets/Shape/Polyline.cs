@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Sheets.Shape;

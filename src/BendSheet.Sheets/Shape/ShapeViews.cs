@@ -1,5 +1,5 @@
 using System.Globalization;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;

@@ -1,5 +1,6 @@
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using CsCheck;
@@ -105,7 +106,7 @@ public class BenchPlanTests
     {
         var template = Lines.Of(Lines.Bender(15), [100, 80], (0, turn)) with
         {
-            Habit = MeasuringHabit.Straight,
+            Habit = MeasuredTo.Straight,
             Wire = new(null, Lines.Mm(4)),
         };
         var bend = Assert.Single(template.Plan().Bends);
@@ -121,7 +122,7 @@ public class BenchPlanTests
     {
         var template = Lines.Of(Lines.Bender(15), [0, 0, 0], (0, 180), (0, 180)) with
         {
-            Habit = MeasuringHabit.Straight,
+            Habit = MeasuredTo.Straight,
             Wire = new(null, Lines.Mm(15)),
         };
         AssertGeometry.Equal(30 * Math.PI, template.Plan().DevelopedLength.Millimetres);
@@ -154,7 +155,7 @@ public class BenchPlanTests
         AssertGeometry.Equal(40, plan.FirstStraight.Millimetres);
         AssertGeometry.Equal(30, plan.Bends[0].StraightAfter.Millimetres);
         AssertGeometry.Equal(50, plan.Bends[1].StraightAfter.Millimetres);
-        AssertGeometry.Equal(new Core.Centreline.Vector3D(-20, 60, 0), template.Centreline().EndB);
+        AssertGeometry.Equal(new Core.Geometry.Vector3D(-20, 60, 0), template.Centreline().EndB);
     }
 
     private static LineTemplate Template(Shape shape, double takesA, double takesB, double trim, double arcFactor) =>

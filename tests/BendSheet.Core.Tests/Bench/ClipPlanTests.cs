@@ -1,4 +1,6 @@
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -13,7 +15,7 @@ public class ClipPlanTests
     private static readonly Fitting An3 = new("an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
 
     [Fact]
-    public void Nobody_asked_for_clips() => Assert.Null(SolvedLine.Of(Straight(1000)).Clips);
+    public void Nobody_asked_for_clips() => Assert.Null(CarPlan.Line(Straight(1000)).Clips);
 
     [Theory]
     [InlineData(1000, 300, 60, new[] { 60, 353.3333333333333, 646.6666666666666, 940 })] // 880 between first and last: two more, even
@@ -87,7 +89,7 @@ public class ClipPlanTests
     public void A_mirrored_line_takes_the_clips_of_the_other_one()
     {
         var line = Flat(20, [300, 600], 90) with { Clips = Wish(300, 60) };
-        Assert.Equal(SolvedLine.Of(line).Clips!.Clips.AsEnumerable(), SolvedLine.Of(line.Mirrored()).Clips!.Clips);
+        Assert.Equal(CarPlan.Line(line).Clips!.Clips.AsEnumerable(), CarPlan.Line(line.Mirrored()).Clips!.Clips);
     }
 
     /// <summary>
@@ -178,7 +180,7 @@ public class ClipPlanTests
         Assert.All(places.Zip(plan.Clips), pair => Assert.Equal(pair.First, pair.Second.AlongTube.Millimetres, 6));
     }
 
-    private static ClipPlan Plan(LineTemplate line, double every, double fromEnds) => SolvedLine.Of(line with { Clips = Wish(every, fromEnds) }).Clips!;
+    private static ClipPlan Plan(LineTemplate line, double every, double fromEnds) => CarPlan.Line(line with { Clips = Wish(every, fromEnds) }).Clips!;
 
     private static Clipping Wish(double every, double fromEnds) => new(Lines.Mm(every), Lines.NameAt, Lines.Mm(fromEnds), null);
 
@@ -186,5 +188,5 @@ public class ClipPlanTests
 
     /// <summary>Straights as they are left between the bends.</summary>
     private static LineTemplate Flat(double radius, double[] straights, params double[] turns) =>
-        Lines.Of(Lines.Bender(radius), straights, [.. turns.Select(turn => (0.0, turn))]) with { Habit = MeasuringHabit.Straight, Wire = new(null, Lines.Mm(radius)) };
+        Lines.Of(Lines.Bender(radius), straights, [.. turns.Select(turn => (0.0, turn))]) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(radius)) };
 }

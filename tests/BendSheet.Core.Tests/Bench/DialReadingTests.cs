@@ -1,5 +1,5 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
 using CsCheck;
 
 namespace BendSheet.Core.Tests.Bench;

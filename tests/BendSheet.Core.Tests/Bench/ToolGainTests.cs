@@ -1,6 +1,5 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
-using BendSheet.Core.Templates;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Tests.References;
 using BendSheet.Core.Tests.Templates;
 using BendSheet.Core.Units;
@@ -14,12 +13,12 @@ public class ToolGainTests
     private const double Radius = Lines.NineSixteenths;
     private const double Diameter = 4.7625;
 
-    public static TheoryData<MeasuringHabit, double, double> HabitsAndBends
+    public static TheoryData<MeasuredTo, double, double> HabitsAndBends
     {
         get
         {
-            var data = new TheoryData<MeasuringHabit, double, double>();
-            foreach (var habit in Enum.GetValues<MeasuringHabit>())
+            var data = new TheoryData<MeasuredTo, double, double>();
+            foreach (var habit in Enum.GetValues<MeasuredTo>())
             {
                 foreach (var factor in new[] { 0.93, 1.0, 1.04 })
                 {
@@ -67,26 +66,26 @@ public class ToolGainTests
     /// <summary>The ruler's readings come from where faces and tangent points lie, by another route than the conversion.</summary>
     [Theory]
     [MemberData(nameof(HabitsAndBends))]
-    public void All_habits_of_one_piece_give_the_same_arc_factor(MeasuringHabit habit, double bend, double factor)
+    public void All_habits_of_one_piece_give_the_same_arc_factor(MeasuredTo habit, double bend, double factor)
     {
         var turn = Lines.Deg(bend).Radians;
         var corners = new Vector3D[] { new(0, 0, 0), new(100, 0, 0), new(100 + (90 * Math.Cos(turn)), 90 * Math.Sin(turn), 0) };
         var legs = new BentWire(corners, Diameter, Radius).Read(habit);
-        var flats = new BentWire(corners, Diameter, Radius).Read(MeasuringHabit.Straight);
+        var flats = new BentWire(corners, Diameter, Radius).Read(MeasuredTo.Straight);
         var gain = Of(Radius, Piece(bend, flats[0] + flats[1] + (factor * Radius * turn), legs[0], legs[1], habit, Diameter));
         AssertGeometry.Equal(factor, gain.ArcFactor, "arc factor");
     }
 
     [Theory]
-    [InlineData(MeasuringHabit.Corner)]
-    [InlineData(MeasuringHabit.Outside)]
-    [InlineData(MeasuringHabit.Inside)]
-    public void A_tool_of_another_radius_than_it_says_shows_the_one_it_has(MeasuringHabit habit)
+    [InlineData(MeasuredTo.Corner)]
+    [InlineData(MeasuredTo.Outside)]
+    [InlineData(MeasuredTo.Inside)]
+    public void A_tool_of_another_radius_than_it_says_shows_the_one_it_has(MeasuredTo habit)
     {
         const double Real = 15.2;
         var corners = new Vector3D[] { new(0, 0, 0), new(100, 0, 0), new(100, 90, 0) };
         var legs = new BentWire(corners, Diameter, Real).Read(habit);
-        var flats = new BentWire(corners, Diameter, Real).Read(MeasuringHabit.Straight);
+        var flats = new BentWire(corners, Diameter, Real).Read(MeasuredTo.Straight);
         var gain = Of(Radius, Piece(90, flats[0] + flats[1] + (Real * Math.PI / 2), legs[0], legs[1], habit, Diameter));
         AssertGeometry.Equal(Real, gain.EffectiveRadius!.Value.Millimetres, "effective radius");
         AssertGeometry.Equal(Real * (2 - (Math.PI / 2)), gain.Gain(Lines.Deg(90)).Millimetres, "gain");
@@ -97,7 +96,7 @@ public class ToolGainTests
     [Fact]
     public void A_piece_by_hand()
     {
-        var gain = Of(Radius, Piece(90, 200, 106, 105.5, MeasuringHabit.Outside, Diameter));
+        var gain = Of(Radius, Piece(90, 200, 106, 105.5, MeasuredTo.Outside, Diameter));
         AssertGeometry.Equal(21.8375 / (Radius * Math.PI / 2), gain.ArcFactor);
         AssertGeometry.Printed("0.973", gain.ArcFactor);
         AssertGeometry.Equal(6.7375, gain.Gain(Lines.Deg(90)).Millimetres);
@@ -115,7 +114,7 @@ public class ToolGainTests
     [Fact]
     public void Two_pieces_by_hand()
     {
-        var gain = Of(10, Piece(90, 100, 42, 42, MeasuringHabit.Straight), Piece(180, 100, 34, 35, MeasuringHabit.Straight));
+        var gain = Of(10, Piece(90, 100, 42, 42, MeasuredTo.Straight), Piece(180, 100, 34, 35, MeasuredTo.Straight));
         var factor = ((5 * 16) + (10 * 31)) / (125 * Math.PI);
         var (first, second) = (16 - (5 * Math.PI * factor), 31 - (10 * Math.PI * factor));
         var scatter = Math.Sqrt((first * first) + (second * second));
@@ -133,8 +132,8 @@ public class ToolGainTests
     {
         var tests = new[]
         {
-            Piece(45, 150, 76, 75.5), Piece(90, 200, 106, 105.5, MeasuringHabit.Outside, Diameter), Piece(120, 200, 85, 85.5, MeasuringHabit.Straight),
-            Piece(60, 150, 75, 75.4, MeasuringHabit.Along),
+            Piece(45, 150, 76, 75.5), Piece(90, 200, 106, 105.5, MeasuredTo.Outside, Diameter), Piece(120, 200, 85, 85.5, MeasuredTo.Straight),
+            Piece(60, 150, 75, 75.4, MeasuredTo.Along),
         };
         var gain = Of(Radius, tests);
         AssertGeometry.Equal(0, gain.Pieces.Sum(piece => piece.Residual.Millimetres * piece.Test.Got.Radians));
@@ -144,7 +143,7 @@ public class ToolGainTests
     [Fact]
     public void Pieces_measured_along_tell_nothing_of_the_radius()
     {
-        var along = Piece(90, 200, 101, 99.5, MeasuringHabit.Along);
+        var along = Piece(90, 200, 101, 99.5, MeasuredTo.Along);
         Assert.Null(Of(Radius, along).EffectiveRadius);
         var corner = Piece(90, 200, 103, 103.5);
         AssertGeometry.Equal(Of(Radius, corner).EffectiveRadius!.Value, Of(Radius, corner, along).EffectiveRadius!.Value);

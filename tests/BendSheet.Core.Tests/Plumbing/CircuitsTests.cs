@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Plumbing;
 
 namespace BendSheet.Core.Tests.Plumbing;
@@ -12,7 +13,7 @@ public class CircuitsTests
         const int Parts = 100_000;
         Part[] parts = [.. Enumerable.Range(0, Parts).Select(number => Part(number == 0 ? PartKind.MasterCylinder : PartKind.Union, $"p{number}"))];
         var hoses = Enumerable.Range(1, Parts - 1).Select(number => Hose(parts[number], "in", parts[number - 1], "out"));
-        var circuits = Circuits.Of(PipeNetwork.Of(new([.. parts], [.. hoses], [], PedalSwitch: false), Enumerable.Empty<Joint>()));
+        var circuits = Circuits.Of(PipeNetwork.Of(new([.. parts], [.. hoses], [], PedalSwitch: false), [], []));
         Assert.Equal("p0", circuits.SourceOf(parts[^1]));
         Assert.Empty(circuits.Closing);
         Assert.Empty(circuits.Joined);
@@ -29,7 +30,7 @@ public class CircuitsTests
             Part[] parts = [.. Enumerable.Range(0, 8).Select(number => Part(number == 0 ? PartKind.MasterCylinder : PartKind.Union, $"p{number}"))];
             var ways = Enumerable.Range(0, random.Next(12)).Select(_ => (From: random.Next(8), To: random.Next(8))).ToList();
             var circuits = Circuits.Of(PipeNetwork.Of(
-                new([.. parts], [.. ways.Select(way => Hose(parts[way.From], "in", parts[way.To], "out"))], [], PedalSwitch: false), Enumerable.Empty<Joint>()));
+                new([.. parts], [.. ways.Select(way => Hose(parts[way.From], "in", parts[way.To], "out"))], [], PedalSwitch: false), [], []));
             var reached = new HashSet<int> { 0 };
             while (ways.Any(way => reached.Contains(way.From) != reached.Contains(way.To)))
             {

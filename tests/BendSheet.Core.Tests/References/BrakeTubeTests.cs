@@ -1,7 +1,8 @@
-using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Bench.Limits;
+using BendSheet.Core.Tests.Bench.Rules;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 

@@ -1,5 +1,5 @@
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.References;
 

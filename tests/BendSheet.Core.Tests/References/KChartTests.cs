@@ -1,5 +1,4 @@
 using System.Globalization;
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;

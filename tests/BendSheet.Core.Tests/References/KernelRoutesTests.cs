@@ -1,4 +1,5 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Tests.References;
@@ -41,7 +42,7 @@ public class KernelRoutesTests
         var template = route.Template();
         var layout = RouteLayout.Of(template).Layout!;
         var gains = layout.Bends.Sum(bend => bend.Gain!.Value.Millimetres);
-        AssertGeometry.Equal(route.Length, TubeCentreline.Of(layout, Frame.Default).Length.Millimetres, "straights plus arcs");
+        AssertGeometry.Equal(route.Length, layout.Centreline(Frame.Default).Length.Millimetres, "straights plus arcs");
         AssertGeometry.Equal(route.Length, route.Legs.Sum() - gains, "legs less gains");
         AssertGeometry.Equal(route.Length, template.Plan().DevelopedLength.Millimetres, "developed length");
     }

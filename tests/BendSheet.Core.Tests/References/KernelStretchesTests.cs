@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 
 namespace BendSheet.Core.Tests.References;
 
@@ -42,8 +42,8 @@ public class KernelStretchesTests
         var radius = AssertGeometry.Number(row["radius" + which + "_mm"]);
         var size = AssertGeometry.Number(row["size" + which]);
         return radius == 0
-            ? Core.Centreline.Stretch.Of(new Straight(frame, Lines.Mm(size)))
-            : Core.Centreline.Stretch.Of(new Arc(frame, Lines.Mm(radius), Lines.Deg(size)));
+            ? Core.Geometry.Stretch.Of(new Straight(frame, Lines.Mm(size)))
+            : Core.Geometry.Stretch.Of(new Arc(frame, Lines.Mm(radius), Lines.Deg(size)));
     }
 
     private static Vector3D Point(string figures) =>

@@ -1,5 +1,5 @@
-using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Car;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -15,7 +15,7 @@ public class PipeTests
     [Fact]
     public void Developed_length_of_a_bent_pipe()
     {
-        var plan = SolvedLine.Of(Inches(18, [48, 72], (0, 90))).Plan!;
+        var plan = CarPlan.Line(Inches(18, [48, 72], (0, 90))).Plan!;
         AssertGeometry.Printed(ReferenceTable.Printed(Table, "tdl90_leg1"), plan.FirstStraight.Inches, "straight 1");
         AssertGeometry.Printed(ReferenceTable.Printed(Table, "tdl90_leg2"), plan.Bends[0].StraightAfter.Inches, "straight 2");
         AssertGeometry.PrintedFromRounded(ReferenceTable.Printed(Table, "tdl90_arc"), plan.Bends[0].Layout.Arc.Inches, 0.015, "arc");

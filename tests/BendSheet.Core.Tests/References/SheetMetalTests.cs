@@ -1,5 +1,5 @@
 using BendSheet.Core.Bench;
-using BendSheet.Core.Templates;
+using BendSheet.Core.Car;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -53,11 +53,11 @@ public class SheetMetalTests
         var neutralRadius = insideRadius + (CoefficientOfThickness / CoefficientOfRadius * thickness);
         var brake = new Bender("brake", Length.FromInches(centrelineRadius), Lines.RadiusAt) { ArcFactor = neutralRadius / centrelineRadius };
         var bends = Enumerable.Repeat((0.0, 90.0), outsideDimensions.Length - 1).ToArray();
-        return SolvedLine.Of(Lines.Of(brake, [.. outsideDimensions.Select(Length.FromInches)], bends) with
+        return CarPlan.Line(Lines.Of(brake, [.. outsideDimensions.Select(Length.FromInches)], bends) with
         {
             Tube = Lines.Tube with { OutsideDiameter = Length.FromInches(thickness) },
             Wire = new(Length.FromInches(thickness), null),
-            Habit = MeasuringHabit.Outside,
+            Habit = MeasuredTo.Outside,
         });
     }
 }

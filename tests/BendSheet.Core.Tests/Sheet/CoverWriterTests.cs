@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -52,7 +53,7 @@ public class CoverWriterTests
 
     private static CoverContent Cover(params ImmutableArray<LineTemplate> templates)
     {
-        List<SolvedLine> lines = [.. templates.Select(SolvedLine.Of)];
+        List<SolvedLine> lines = [.. templates.Select(CarPlan.Line)];
         return CoverWriter.Of(lines, [.. lines.Select(line => SheetWriter.Of(line, "Finch", FullLine.Metric))], FullLine.Metric);
     }
 }

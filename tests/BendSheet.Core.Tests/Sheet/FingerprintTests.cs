@@ -1,5 +1,5 @@
 using BendSheet.Core.Findings;
-using BendSheet.Core.Plumbing;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Tests.Bench;
@@ -12,7 +12,7 @@ public class FingerprintTests
     private static Dictionary<string, Func<LineTemplate, LineTemplate>> Changes { get; } = new(StringComparer.Ordinal)
     {
         ["name"] = line => line with { Name = "front-right" },
-        ["habit"] = line => line with { Habit = MeasuringHabit.Outside },
+        ["habit"] = line => line with { Habit = MeasuredTo.Outside },
         ["made"] = line => line with { Made = true },
         ["tube diameter"] = line => line with { Tube = line.Tube with { OutsideDiameter = Lines.Mm(4.75) } },
         ["tube wall"] = line => line with { Tube = line.Tube with { Wall = Lines.Mm(0.7) } },
@@ -41,12 +41,12 @@ public class FingerprintTests
         ["no fitting at A"] = line => line with { From = line.From with { Fitting = null } },
         ["fitting name"] = line => AtA(line, fitting => fitting with { Name = "an4" }),
         ["flare"] = line => AtA(line, fitting => fitting with { Flare = Flare.Bubble }),
-        ["takes"] = line => AtA(line, fitting => fitting with { Takes = Lines.Mm(0.6) }),
+        ["takes"] = line => AtA(line, fitting => fitting with { FlareAllowance = Lines.Mm(0.6) }),
         ["straight at the end"] = line => AtA(line, fitting => fitting with { Straight = Lines.Mm(36) }),
-        ["hardware name"] = line => AtA(line, fitting => fitting with { SlideOns = [new("nut", Lines.Mm(17)), new("ring", Lines.Mm(9))] }),
-        ["hardware length"] = line => AtA(line, fitting => fitting with { SlideOns = [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(8))] }),
-        ["hardware order"] = line => AtA(line, fitting => fitting with { SlideOns = [.. fitting.SlideOns.Reverse()] }),
-        ["hardware left out"] = line => AtA(line, fitting => fitting with { SlideOns = fitting.SlideOns[..1] }),
+        ["hardware name"] = line => AtA(line, fitting => fitting with { Hardware = [new("nut", Lines.Mm(17)), new("ring", Lines.Mm(9))] }),
+        ["hardware length"] = line => AtA(line, fitting => fitting with { Hardware = [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(8))] }),
+        ["hardware order"] = line => AtA(line, fitting => fitting with { Hardware = [.. fitting.Hardware.Reverse()] }),
+        ["hardware left out"] = line => AtA(line, fitting => fitting with { Hardware = fitting.Hardware[..1] }),
         ["ends swapped"] = line => line with { From = line.To, To = line.From },
         ["tool name"] = line => line.OnTool(FullLine.Hand with { Name = "other" }),
         ["tool radius"] = line => line.OnTool(FullLine.Hand with { Radius = Lines.Mm(15) }),
@@ -66,8 +66,8 @@ public class FingerprintTests
         ["its length"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 201, 103, 103)] }),
         ["its first leg"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 104, 103)] }),
         ["its second leg"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 104)] }),
-        ["its habit"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuringHabit.Along)] }),
-        ["its diameter"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuringHabit.Outside, 5)] }),
+        ["its habit"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuredTo.Along)] }),
+        ["its diameter"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuredTo.Outside, 5)] }),
         ["tool of one bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = Lines.Bender(20, "big") } : bend),
         ["a leg"] = line => line.WithRows(row => row.Straight == Lines.Mm(60) ? row with { Straight = Lines.Mm(60.001) } : row),
         ["a bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Turn = Lines.Deg(30.001) } : bend),

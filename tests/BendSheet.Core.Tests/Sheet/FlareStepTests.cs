@@ -1,6 +1,6 @@
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Sheet;
 
@@ -16,7 +16,7 @@ public class FlareStepTests
     [Fact]
     public void A_file_in_inches_has_it_in_thousandths() => Assert.Equal(
         "make the 37° single flare (takes 0.02 in), 0.095 in standing out of the bar, 0.292 to 0.302 in across (MS33584, from memory: check against your fitting's standard)",
-        Step(FullLine.An3 with { Takes = Length.FromInches(0.02) }, Inches));
+        Step(FullLine.An3 with { FlareAllowance = Length.FromInches(0.02) }, Inches));
 
     /// <summary>6.7 and 7.1 mm are 0.2638 and 0.2795 in.</summary>
     [Fact]
@@ -27,13 +27,13 @@ public class FlareStepTests
     [Fact]
     public void What_geometry_takes_is_said_where_the_file_does_not_say_it() => Assert.EndsWith(
         "standard). By geometry it takes 0.5 mm: measure yours and enter `takes`",
-        Step(FullLine.An3 with { Takes = Length.Zero }, FullLine.Metric),
+        Step(FullLine.An3 with { FlareAllowance = Length.Zero }, FullLine.Metric),
         StringComparison.Ordinal);
 
     [Fact]
     public void A_folded_flare_is_measured() => Assert.Equal(
         "make the bubble flare by the tool's gauge, on a practice piece first. Measure on it what the flare takes and enter `takes`",
-        Step(FullLine.Inverted with { Flare = Flare.Bubble, Takes = Length.Zero }, FullLine.Metric));
+        Step(FullLine.Inverted with { Flare = Flare.Bubble, FlareAllowance = Length.Zero }, FullLine.Metric));
 
     [Fact]
     public void On_tube_of_a_size_that_nobody_publishes_there_is_nothing_to_add() => Assert.Equal(
@@ -59,7 +59,7 @@ public class FlareStepTests
     {
         foreach (var takes in new[] { 0, 0.5 })
         {
-            var step = Step(FullLine.An3 with { Flare = flare, Takes = Lines.Mm(takes) }, FullLine.Metric);
+            var step = Step(FullLine.An3 with { Flare = flare, FlareAllowance = Lines.Mm(takes) }, FullLine.Metric);
             Assert.InRange(step.Split(". ").Length, 1, 2);
         }
     }

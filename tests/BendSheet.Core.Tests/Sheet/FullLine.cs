@@ -1,4 +1,5 @@
-using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -42,7 +43,7 @@ internal static class FullLine
     };
 
     public static SheetContent Content(LineTemplate template, LengthNotation? notation = null) =>
-        SheetWriter.Of(SolvedLine.Of(template), "Finch", notation ?? Metric);
+        SheetWriter.Of(CarPlan.Line(template), "Finch", notation ?? Metric);
 
     public static LineTemplate WithBends(this LineTemplate template, Func<Bend, Bend> change) => template.WithRows(
         row => row.Bend is { } bend ? row with { Bend = change(bend) } : row);

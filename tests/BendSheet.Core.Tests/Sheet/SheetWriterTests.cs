@@ -1,8 +1,9 @@
-using BendSheet.Core.Bench;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using CsCheck;
@@ -22,7 +23,7 @@ public class SheetWriterTests
             var notation = new LengthNotation(imperial, fractions);
             var template = shape.Template(Lines.Bender(shape.Radius) with { ArcFactor = 1.02 }, Length.FromMillimetres) with
             {
-                From = new(null, FullLine.An3 with { SlideOns = [], Straight = Lines.Mm(0) }, Length.Zero),
+                From = new(null, FullLine.An3 with { Hardware = [], Straight = Lines.Mm(0) }, Length.Zero),
                 To = new(null, null, Lines.Mm(13.3)),
             };
             var plan = template.Plan();
@@ -105,7 +106,7 @@ public class SheetWriterTests
     {
         var template = FullLine.Template;
         OneDatum(template with { From = template.From with { Fitting = null } });
-        OneDatum(template with { From = template.From with { Fitting = FullLine.An3 with { Takes = Length.Zero } } });
+        OneDatum(template with { From = template.From with { Fitting = FullLine.An3 with { FlareAllowance = Length.Zero } } });
         OneDatum(template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } });
     }
 
@@ -144,7 +145,7 @@ public class SheetWriterTests
     {
         var template = FullLine.Template;
         var tight = template with { Tube = template.Tube with { SmallestRadius = Lines.Mm(15) } };
-        var (warning, sheet) = (Assert.Single(SolvedLine.Of(tight).Findings), FullLine.Content(tight));
+        var (warning, sheet) = (Assert.Single(CarPlan.Line(tight).Findings), FullLine.Content(tight));
         Assert.Equal(3, sheet.ReadFirst.Length);
         Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
         Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
@@ -170,7 +171,7 @@ public class SheetWriterTests
     {
         var template = Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 180), (90, 45)) with
         {
-            Habit = MeasuringHabit.Straight,
+            Habit = MeasuredTo.Straight,
             Wire = new(null, Lines.Mm(10)),
         };
         Assert.Equal(["corner 2", "finished B"], FullLine.Content(template).Checks.Select(check => check.To), StringComparer.Ordinal);
@@ -188,7 +189,7 @@ public class SheetWriterTests
     [Fact]
     public void The_envelope_and_the_shape_are_those_of_the_centreline()
     {
-        var solved = SolvedLine.Of(FullLine.Template);
+        var solved = CarPlan.Line(FullLine.Template);
         var sheet = SheetWriter.Of(solved, "Finch", FullLine.Metric);
         var box = Envelope.Of(solved.Centreline!, FullLine.Template.Tube.OutsideDiameter);
         var printed = sheet.Envelope.Split(" × ");

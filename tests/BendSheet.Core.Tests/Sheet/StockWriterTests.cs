@@ -1,10 +1,13 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Tests.Stock;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Sheet;
 
@@ -56,14 +59,14 @@ public class StockWriterTests
     {
         ImmutableArray<SolvedLine> lines =
         [
-            SolvedLine.Of(Lines.Of(Lines.Bender(15), [1000]) with { Name = "front", At = At(1), Made = true }),
-            SolvedLine.Of(Lines.Of(Lines.Bender(15), [600]) with { Name = "axle", At = At(3) }),
-            SolvedLine.Of(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)) with { Name = "tight", At = At(4) }),
+            CarPlan.Line(Lines.Of(Lines.Bender(15), [1000]) with { Name = "front", At = At(1), Made = true }),
+            CarPlan.Line(Lines.Of(Lines.Bender(15), [600]) with { Name = "axle", At = At(3) }),
+            CarPlan.Line(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)) with { Name = "tight", At = At(4) }),
         ];
         ImmutableArray<RoughLine> rough = [new("rear", At(2), Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(2000), At(2), Made: false)];
         var stock = StockPlan.Of(lines, rough, Stores.Empty with { Rolls = [roll], Spare = spare });
         return StockWriter.Of("car", lines, rough, stock, ShoppingList.Of(lines, rough, stock, [], [], Millimetres), Millimetres);
     }
 
-    private static Findings.SourcePosition At(int line) => new("test.yaml", line, 3);
+    private static SourcePosition At(int line) => new("test.yaml", line, 3);
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 using static BendSheet.Core.Tests.Bench.TestBends;
 
@@ -7,7 +6,7 @@ namespace BendSheet.Core.Tests.Sheet;
 
 public class ToolRemarksTests
 {
-    private static readonly BenderTest Square = Piece(90, 200, 106, 105.5, MeasuringHabit.Outside, 4.7625) with { Pull = Lines.Deg(93) };
+    private static readonly BenderTest Square = Piece(90, 200, 106, 105.5, MeasuredTo.Outside, 4.7625) with { Pull = Lines.Deg(93) };
 
     [Fact]
     public void A_tool_without_tests_says_so() => Assert.Equal(

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Sheet;

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -55,10 +58,10 @@ public class ShoppingListTests
         var held = new Clipping(Lines.Mm(300), Lines.NameAt, Lines.Mm(150), Lines.Mm(5.5));
         ImmutableArray<SolvedLine> lines =
         [
-            SolvedLine.Of(Line("front-left", 1, 1000, An3, Inverted) with { Clips = held }),
-            SolvedLine.Of(Line("front-right", 2, 1000, An3, Inverted) with { Clips = held }),
-            SolvedLine.Of(Line("axle", 4, 600, Inverted, Inverted)),
-            SolvedLine.Of(Line("made", 5, 900, An3, An3) with { Made = true, Clips = held }),
+            CarPlan.Line(Line("front-left", 1, 1000, An3, Inverted) with { Clips = held }),
+            CarPlan.Line(Line("front-right", 2, 1000, An3, Inverted) with { Clips = held }),
+            CarPlan.Line(Line("axle", 4, 600, Inverted, Inverted)),
+            CarPlan.Line(Line("made", 5, 900, An3, An3) with { Made = true, Clips = held }),
         ];
         ImmutableArray<RoughLine> rough =
             [new("rear", At(3), Lines.Tube, LineEnd.Unknown with { Fitting = An3 }, LineEnd.Unknown, Lines.Mm(2000), At(3), Made: false)];
@@ -74,7 +77,7 @@ public class ShoppingListTests
         To = LineEnd.Unknown with { Fitting = to },
     };
 
-    private static Findings.SourcePosition At(int line) => new("test.yaml", line, 3);
+    private static SourcePosition At(int line) => new("test.yaml", line, 3);
 
     private static string Text(ShoppingList list) =>
         string.Join('\n', list.Items.Select(item => FormattableString.Invariant($"{item.ToBuy} {item.Name} [{item.Specification}] {string.Join(", ", item.UsedAt)}")));

@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using static BendSheet.Core.Tests.Stock.Stocked;
@@ -109,7 +112,7 @@ public class StockPlanTests
     [Fact]
     public void A_line_that_cannot_be_made_is_named_and_not_counted()
     {
-        var impossible = SolvedLine.Of(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)));
+        var impossible = CarPlan.Line(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)));
         var plan = Of([impossible, Straight("b", 100)], Stores([]));
         Assert.Equal(impossible.Template.Name, Assert.Single(plan.NotCounted));
         Assert.Equal("b", Assert.Single(Assert.Single(plan.Tubes).Need.Pieces).Name);
@@ -120,7 +123,7 @@ public class StockPlanTests
     private static Stores Stores(ImmutableArray<Roll> rolls) => Core.Stock.Stores.Empty with { Rolls = rolls };
 
     private static SolvedLine Straight(string name, double length, Tube? tube = null) =>
-        SolvedLine.Of(Lines.Of(Lines.Bender(15), [length]) with { Name = name, Tube = tube ?? Lines.Tube });
+        CarPlan.Line(Lines.Of(Lines.Bender(15), [length]) with { Name = name, Tube = tube ?? Lines.Tube });
 
     private static SolvedLine Made(SolvedLine line, bool made) => line with { Template = line.Template with { Made = made } };
 

@@ -1,5 +1,5 @@
-using BendSheet.Core.Centreline;
-using BendSheet.Core.Templates;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Templates;
 
@@ -10,13 +10,13 @@ namespace BendSheet.Core.Tests.Templates;
 internal sealed record BentWire(IReadOnlyList<Vector3D> Corners, double Diameter, double Radius)
 {
     /// <summary>What is read on each leg, in millimetres.</summary>
-    public double[] Read(MeasuringHabit habit) =>
+    public double[] Read(MeasuredTo habit) =>
         [.. Enumerable.Range(0, Corners.Count - 1).Select(leg => habit switch
         {
-            MeasuringHabit.Corner => Between(leg, inwards: 0),
-            MeasuringHabit.Outside => Between(leg, inwards: -Diameter / 2),
-            MeasuringHabit.Inside => Between(leg, inwards: Diameter / 2),
-            MeasuringHabit.Straight => Between(leg, inwards: Radius),
+            MeasuredTo.Corner => Between(leg, inwards: 0),
+            MeasuredTo.Outside => Between(leg, inwards: -Diameter / 2),
+            MeasuredTo.Inside => Between(leg, inwards: Diameter / 2),
+            MeasuredTo.Straight => Between(leg, inwards: Radius),
             _ => Between(leg, inwards: Radius) + HalfArc(leg) + HalfArc(leg + 1),
         })];
 

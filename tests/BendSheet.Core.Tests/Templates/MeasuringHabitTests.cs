@@ -1,17 +1,17 @@
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
+using BendSheet.Core.Workshop;
 using CsCheck;
 
 namespace BendSheet.Core.Tests.Templates;
 
 public class MeasuringHabitTests
 {
-    public static TheoryData<MeasuringHabit> Habits { get; } = [.. MeasuringHabits.All.Select(entry => entry.Habit)];
+    public static TheoryData<MeasuredTo> Habits { get; } = [.. MeasuredToWords.All.Select(entry => entry.Habit)];
 
     [Theory]
     [MemberData(nameof(Habits))]
-    public void However_a_wire_was_measured_the_tube_is_the_same(MeasuringHabit habit) =>
+    public void However_a_wire_was_measured_the_tube_is_the_same(MeasuredTo habit) =>
         Gen.Select(Shape.Roomy, Gen.Double[0.2, 1], Gen.Double[0.1, 1.9]).Sample(
             (shape, radiusPart, diameterPart) =>
             {
@@ -32,12 +32,12 @@ public class MeasuringHabitTests
 
     /// <summary>A wire of 2.4 mm bent to 4 mm in one square corner, its two legs 50 mm to the corner.</summary>
     [Theory]
-    [InlineData(MeasuringHabit.Corner, 50)]
-    [InlineData(MeasuringHabit.Straight, 46)] // less the radius
-    [InlineData(MeasuringHabit.Outside, 51.2)] // and half the wire
-    [InlineData(MeasuringHabit.Inside, 48.8)] // less half the wire
-    [InlineData(MeasuringHabit.Along, 49.14159265358979)] // 46 and an eighth of a circle of radius 4
-    public void One_square_corner(MeasuringHabit habit, double measured)
+    [InlineData(MeasuredTo.Corner, 50)]
+    [InlineData(MeasuredTo.Straight, 46)] // less the radius
+    [InlineData(MeasuredTo.Outside, 51.2)] // and half the wire
+    [InlineData(MeasuredTo.Inside, 48.8)] // less half the wire
+    [InlineData(MeasuredTo.Along, 49.14159265358979)] // 46 and an eighth of a circle of radius 4
+    public void One_square_corner(MeasuredTo habit, double measured)
     {
         var template = Lines.Of(Lines.Bender(10), [measured, measured], (0, 90)) with
         {
@@ -52,19 +52,19 @@ public class MeasuringHabitTests
 
     [Theory]
     [MemberData(nameof(Habits))]
-    public void Without_a_bend_there_is_only_one_way_to_measure(MeasuringHabit habit)
+    public void Without_a_bend_there_is_only_one_way_to_measure(MeasuredTo habit)
     {
         var template = Lines.Of(Lines.Bender(10), [321]) with { Habit = habit, Wire = new(Lines.Mm(2.4), Lines.Mm(4)) };
         Assert.Equal(321, template.Plan().DevelopedLength.Millimetres);
     }
 
     [Theory]
-    [InlineData(MeasuringHabit.Straight, true, false)]
-    [InlineData(MeasuringHabit.Along, true, false)]
-    [InlineData(MeasuringHabit.Outside, false, true)]
-    [InlineData(MeasuringHabit.Inside, false, true)]
-    [InlineData(MeasuringHabit.Corner, false, false)]
-    public void A_habit_says_what_it_needs_to_know_of_the_wire(MeasuringHabit habit, bool radius, bool diameter)
+    [InlineData(MeasuredTo.Straight, true, false)]
+    [InlineData(MeasuredTo.Along, true, false)]
+    [InlineData(MeasuredTo.Outside, false, true)]
+    [InlineData(MeasuredTo.Inside, false, true)]
+    [InlineData(MeasuredTo.Corner, false, false)]
+    public void A_habit_says_what_it_needs_to_know_of_the_wire(MeasuredTo habit, bool radius, bool diameter)
     {
         Assert.Equal(radius, habit.NeedsWireRadius());
         Assert.Equal(diameter, habit.NeedsWireDiameter());
@@ -80,7 +80,7 @@ public class MeasuringHabitTests
     [Fact]
     public void Every_habit_has_one_word()
     {
-        Assert.Equal(Enum.GetValues<MeasuringHabit>().Order(), MeasuringHabits.All.Select(entry => entry.Habit).Order());
-        Assert.Equal(["corner", "straight", "outside", "inside", "along"], MeasuringHabits.All.Select(entry => entry.Word), StringComparer.Ordinal);
+        Assert.Equal(Enum.GetValues<MeasuredTo>().Order(), MeasuredToWords.All.Select(entry => entry.Habit).Order());
+        Assert.Equal(["corner", "straight", "outside", "inside", "along"], MeasuredToWords.All.Select(entry => entry.Word), StringComparer.Ordinal);
     }
 }

@@ -1,6 +1,6 @@
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
 using CsCheck;
 
 namespace BendSheet.Core.Tests.Templates;

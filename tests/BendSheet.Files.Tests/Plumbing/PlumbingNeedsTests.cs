@@ -34,7 +34,7 @@ public class PlumbingNeedsTests
     private static string Needs(string typed)
     {
         var file = TypedTemplates.Read(typed);
-        return string.Join('\n', PlumbingNeeds.Of(PipeNetwork.Of(file.Car, file.Lines), file.Notation)
+        return string.Join('\n', PlumbingNeeds.Of(PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines), file.Notation)
             .Select(need => $"{need.Count} {need.Name} ({need.Have}): {string.Join("; ", need.UsedAt)}"));
     }
 }

@@ -1,5 +1,6 @@
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
+using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Files.Tests.Reading;
 
 namespace BendSheet.Files.Tests.Plumbing;
@@ -58,7 +59,7 @@ internal static class SmallCar
     public static List<Finding> Findings(string typed)
     {
         var file = TypedTemplates.Read(typed.Replace("^", string.Empty, StringComparison.Ordinal));
-        var found = PlumbingRules.Of(PipeNetwork.Of(file.Car, file.Lines));
+        var found = PlumbingRules.Of(PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines));
         var isWrong = file.Findings.Any(finding => finding.Severity == Severity.Error);
         return
         [

@@ -1,5 +1,5 @@
 using BendSheet.Core.Findings;
-using BendSheet.Core.Fit;
+using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
 namespace BendSheet.Files.Tests.Reading;

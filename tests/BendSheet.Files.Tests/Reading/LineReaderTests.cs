@@ -1,4 +1,4 @@
-using BendSheet.Core.Templates;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
@@ -8,13 +8,13 @@ namespace BendSheet.Files.Tests.Reading;
 public class LineReaderTests
 {
     [Theory]
-    [InlineData("corner", MeasuringHabit.Corner)]
-    [InlineData("straight", MeasuringHabit.Straight)]
-    [InlineData("outside", MeasuringHabit.Outside)]
-    [InlineData("inside", MeasuringHabit.Inside)]
-    [InlineData("along", MeasuringHabit.Along)]
-    [InlineData("Outside", MeasuringHabit.Outside)]
-    public void Legs_are_measured_in_one_of_five_habits(string typed, MeasuringHabit habit)
+    [InlineData("corner", MeasuredTo.Corner)]
+    [InlineData("straight", MeasuredTo.Straight)]
+    [InlineData("outside", MeasuredTo.Outside)]
+    [InlineData("inside", MeasuredTo.Inside)]
+    [InlineData("along", MeasuredTo.Along)]
+    [InlineData("Outside", MeasuredTo.Outside)]
+    public void Legs_are_measured_in_one_of_five_habits(string typed, MeasuredTo habit)
     {
         var file = Read(Top + "wire: {diameter: 2.4, radius: 4}\n" + LongLine($"measured: {typed}")[Top.Length..]);
         Assert.Empty(file.Findings);
@@ -66,7 +66,7 @@ public class LineReaderTests
         var file = Read(Top + $"fittings: {{x: {{flare: {typed}}}}}\n" + LongLine("to: {fitting: x}")[Top.Length..]);
         Assert.Empty(file.Findings);
         var fitting = file.Lines[0].To.Fitting!;
-        Assert.Equal((flare, Length.Zero, Length.Zero, 0), (fitting.Flare, fitting.Takes, fitting.Straight, fitting.SlideOns.Length));
+        Assert.Equal((flare, Length.Zero, Length.Zero, 0), (fitting.Flare, fitting.FlareAllowance, fitting.Straight, fitting.Hardware.Length));
     }
 
     [Theory]
@@ -76,7 +76,7 @@ public class LineReaderTests
     {
         var file = Read(Top + $"fittings: {{x: {{flare: none, slide-on: {typed}}}}}\n" + LongLine("to: {fitting: x}")[Top.Length..]);
         Assert.Empty(file.Findings);
-        Assert.Equal(["nut", "sleeve"], file.Lines[0].To.Fitting!.SlideOns.Select(piece => piece.Name), StringComparer.Ordinal);
+        Assert.Equal(["nut", "sleeve"], file.Lines[0].To.Fitting!.Hardware.Select(piece => piece.Name), StringComparer.Ordinal);
     }
 
     [Theory]

@@ -2,8 +2,10 @@ using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Text;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
+using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Stock;
 using BendSheet.Files.Reading;
@@ -115,7 +117,7 @@ public class MutatedTemplateTests
                 CheckFindings(file.Findings, file.Source);
                 CheckNothingIsLostInSilence(typed, file);
                 CheckPlumbing(file);
-                ImmutableArray<SolvedLine> all = [.. file.Lines.Select(SolvedLine.Of)];
+                ImmutableArray<SolvedLine> all = [.. file.Lines.Select(CarPlan.Line)];
                 CheckStock(file, all);
                 foreach (var solved in all)
                 {
@@ -155,7 +157,7 @@ public class MutatedTemplateTests
 
     private static void CheckPlumbing(TemplateFile file)
     {
-        var network = PipeNetwork.Of(file.Car, file.Lines);
+        var network = PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines);
         var found = PlumbingRules.Of(network);
         CheckFindings([.. found.OfLines.SelectMany(line => line).Distinct(), .. found.OfCar], file.Source);
         Assert.All(PlumbingNeeds.Of(network, file.Notation), need => Assert.InRange(need.Count, 1, 1000));

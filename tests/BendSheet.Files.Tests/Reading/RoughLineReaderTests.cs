@@ -1,4 +1,4 @@
-using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
 namespace BendSheet.Files.Tests.Reading;

@@ -1,7 +1,8 @@
 using System.Globalization;
 using BendSheet.Core.Bench;
-using BendSheet.Core.Bench.Limits;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Bench.Rules;
+using BendSheet.Core.Car;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
@@ -40,7 +41,7 @@ public class RouteFormsTests
             + "    from: {at: tee, fitting: f}\n" + Start + Example);
         Assert.Empty(file.Findings);
         Assert.Equal(["right", "left"], file.Lines.Select(line => line.Name), StringComparer.Ordinal);
-        var (right, left) = (SolvedLine.Of(file.Lines[0]), SolvedLine.Of(file.Lines[1]));
+        var (right, left) = (CarPlan.Line(file.Lines[0]), CarPlan.Line(file.Lines[1]));
         Assert.Equal(left.Centreline!.Corners.Select(corner => corner!.Value with { Y = 0 - corner.Value.Y }), right.Centreline!.Corners.Select(corner => corner!.Value));
         Assert.Equal("f", file.Lines[0].From.Fitting!.Name);
         Assert.Null(file.Lines[0].From.At);
@@ -139,7 +140,7 @@ public class RouteFormsTests
     {
         var file = Read(Top + lines);
         Assert.Empty(file.Findings);
-        return SolvedLine.Of(Assert.Single(file.Lines));
+        return CarPlan.Line(Assert.Single(file.Lines));
     }
 
     private static void Same(SolvedLine wanted, SolvedLine line, int round)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
-using BendSheet.Core.Bench;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -88,12 +89,12 @@ public class TemplateReaderTests
         Assert.Equal([0, 90, -45], line.Route.Bends.Select(bend => bend.Rotation.Degrees));
         Assert.Equal(4.7625, line.Tube.OutsideDiameter.Millimetres, Same);
         Assert.Equal(14.2875, line.Bender.Radius.Millimetres, Same);
-        Assert.Equal(MeasuringHabit.Corner, line.Habit);
+        Assert.Equal(MeasuredTo.Corner, line.Habit);
         Assert.Equal(LineEnd.Unknown, line.From);
         Assert.Equal(LineEnd.Unknown, line.To);
         Assert.False(line.Made);
         Assert.Null(line.Tolerance);
-        Assert.Equal(453.0772, SolvedLine.Of(line).Plan!.CentrelineLength.Millimetres, 1e-4);
+        Assert.Equal(453.0772, CarPlan.Line(line).Plan!.CentrelineLength.Millimetres, 1e-4);
     }
 
     [Fact]
@@ -142,7 +143,7 @@ public class TemplateReaderTests
         Assert.Equal(("hand", MarkPlace.Middle, (double?)1.02), (hand.Name, hand.Mark, hand.ArcFactor));
         Assert.Equal((Mm(-2), Mm(12), Mm(10)), (hand.Offset, hand.Grip, hand.Follow));
         Assert.Equal(Angle.FromDegrees(180), hand.LargestBend);
-        Assert.Equal(MeasuringHabit.Outside, line.Habit);
+        Assert.Equal(MeasuredTo.Outside, line.Habit);
         Assert.Equal(new Wire(Mm(2.4), Mm(4)), line.Wire);
         Assert.Equal(new MeasuringTolerance(Mm(1), Angle.FromDegrees(1.5), Angle.FromDegrees(3)), line.Tolerance);
         Assert.True(line.Made);
@@ -151,8 +152,8 @@ public class TemplateReaderTests
         Assert.Equal(("rear tee", Mm(25)), (line.To.At, line.To.Trim));
         Assert.Same(line.From.Fitting, line.To.Fitting);
         var an3 = line.From.Fitting!;
-        Assert.Equal(("an3", Flare.Single37, Mm(0.5), Mm(35)), (an3.Name, an3.Flare, an3.Takes, an3.Straight));
-        Assert.Equal<SlideOn>([new("nut", Mm(17)), new("sleeve", Mm(9))], an3.SlideOns);
+        Assert.Equal(("an3", Flare.Single37, Mm(0.5), Mm(35)), (an3.Name, an3.Flare, an3.FlareAllowance, an3.Straight));
+        Assert.Equal<EndHardware>([new("nut", Mm(17)), new("sleeve", Mm(9))], an3.Hardware);
 
         Assert.Equal([120, 1475, 80], Legs(line));
         Assert.Equal(["hand", "small"], line.Route.Bends.Select(bend => bend.Bender.Name), StringComparer.Ordinal);

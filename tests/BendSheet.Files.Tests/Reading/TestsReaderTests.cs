@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
@@ -80,25 +79,25 @@ public class TestsReaderTests
     }
 
     [Theory]
-    [InlineData("", MeasuringHabit.Corner)]
-    [InlineData(", measured: outside", MeasuringHabit.Outside)]
-    [InlineData(", measured: inside", MeasuringHabit.Inside)]
-    [InlineData(", measured: along", MeasuringHabit.Along)]
-    [InlineData(", measured: straight", MeasuringHabit.Straight)]
-    public void A_piece_is_read_in_every_habit_and_in_any_unit(string measured, MeasuringHabit habit)
+    [InlineData("", MeasuredTo.Corner)]
+    [InlineData(", measured: outside", MeasuredTo.Outside)]
+    [InlineData(", measured: inside", MeasuredTo.Inside)]
+    [InlineData(", measured: along", MeasuredTo.Along)]
+    [InlineData(", measured: straight", MeasuredTo.Straight)]
+    public void A_piece_is_read_in_every_habit_and_in_any_unit(string measured, MeasuredTo habit)
     {
         var legs = habit switch
         {
-            MeasuringHabit.Straight => "[3.5 in, 90]",
-            MeasuringHabit.Along => "[4 in, 98]",
-            MeasuringHabit.Outside => "[4 in, 109.2]",
-            MeasuringHabit.Inside => "[4 in, 99.8]",
+            MeasuredTo.Straight => "[3.5 in, 90]",
+            MeasuredTo.Along => "[4 in, 98]",
+            MeasuredTo.Outside => "[4 in, 109.2]",
+            MeasuredTo.Inside => "[4 in, 99.8]",
             _ => "[4 in, 104.4]",
         };
         var piece = Assert.Single(Tests($"tests: [{{got: 90, length: 20 cm, legs: {legs}{measured}}}]")).Piece!;
         Assert.Equal((habit, 200.0), (piece.Habit, piece.Length.Millimetres));
         Assert.Equal(4.7625, piece.OutsideDiameter!.Value.Millimetres, 1e-9);
-        Assert.Equal(habit == MeasuringHabit.Straight ? 88.9 : 101.6, piece.FirstLeg.Millimetres, 1e-9);
+        Assert.Equal(habit == MeasuredTo.Straight ? 88.9 : 101.6, piece.FirstLeg.Millimetres, 1e-9);
     }
 
     [Fact]
@@ -127,7 +126,7 @@ public class TestsReaderTests
     public void A_bend_of_180_is_measured_by_its_flat_parts()
     {
         var test = Assert.Single(Tests("tests: [{pull: 185, got: 180, length: 200, legs: [77, 77.5], measured: straight}]"));
-        Assert.Equal((185, MeasuringHabit.Straight), (test.Pull!.Value.Degrees, test.Piece!.Habit));
+        Assert.Equal((185, MeasuredTo.Straight), (test.Pull!.Value.Degrees, test.Piece!.Habit));
     }
 
     [Fact]
@@ -137,7 +136,7 @@ public class TestsReaderTests
         Assert.Empty(file.Findings);
         var bender = Assert.Single(file.Benders);
         Assert.Equal(["b", null], bender.Tests.Select(test => test.Tube?.Name), StringComparer.Ordinal);
-        Assert.Single(LearnedTool.Of(bender, file.Lines[0].Tube).Springback.Tests);
+        Assert.Single(BenderCalibration.Of(bender, file.Lines[0].Tube).Springback.Tests);
     }
 
     [Theory]

@@ -67,8 +67,8 @@ public class UnitsOfAFileTests
         var (tube, bender, fitting) = (line.Tube, line.Bender, line.To.Fitting!);
         Length?[] lengths =
         [
-            tube.OutsideDiameter, tube.Wall, tube.SmallestRadius, bender.Radius, bender.Offset, bender.Grip, bender.Follow, fitting.Takes,
-            fitting.Straight, fitting.SlideOns[0].Length, line.Wire.Diameter, line.Wire.Radius, line.Tolerance!.Straight, line.To.Trim,
+            tube.OutsideDiameter, tube.Wall, tube.SmallestRadius, bender.Radius, bender.Offset, bender.Grip, bender.Follow, fitting.FlareAllowance,
+            fitting.Straight, fitting.Hardware[0].Length, line.Wire.Diameter, line.Wire.Radius, line.Tolerance!.Straight, line.To.Trim,
             .. line.Route.Legs.Select(leg => (Length?)leg.Measured),
         ];
         return [.. lengths.Select(length => length!.Value.Millimetres)];

@@ -79,7 +79,7 @@ public partial class StripPagesTests
         var yaml = Printed.Head + "  nine metres:\n    - {straight: 4500, bend: 90}\n    - {straight: 4500}\n";
         var text = Printed.Text(OnPaper.Pages(yaml, FullSizePages.Strips, paper));
         var tiles = Tiles(yaml, paper);
-        var joints = Joint().Matches(text).Select(match => (
+        var joints = Connection().Matches(text).Select(match => (
             Tile: int.Parse(match.Groups["tile"].ValueSpan, CultureInfo.InvariantCulture),
             At: double.Parse(match.Groups["at"].ValueSpan, CultureInfo.InvariantCulture))).ToList();
         Assert.True(tiles.Count > 30);
@@ -138,7 +138,7 @@ public partial class StripPagesTests
     private static partial Regex TileTitle();
 
     [GeneratedRegex(@"joint(?<tile>\d+)\|\d+:(?<at>[\d.]+)mmfromthecutendofA", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Joint();
+    private static partial Regex Connection();
 
     private sealed record Tile(double End, double Diameter, IReadOnlyList<double> Marks);
 }

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -16,27 +16,27 @@ internal sealed record BendingTask(
     ImmutableArray<BendPlace> Places,
     Length BareFrom,
     Length BareTo,
-    ImmutableArray<ToolRoom> HeldAtA,
-    ImmutableArray<ToolRoom> HeldAtB,
+    ImmutableArray<StraightNeeded> HeldAtA,
+    ImmutableArray<StraightNeeded> HeldAtB,
     ImmutableArray<Length?> MostReach)
 {
     /// <summary>How many bends there are.</summary>
     public int Count => Places.Length;
 
     /// <summary>The task of a line whose ends are finished in a certain way.</summary>
-    public static BendingTask Of(RouteLayout layout, StraightTube tube, EndWork atA, EndWork atB) => new(
+    public static BendingTask Of(RouteLayout layout, StraightTube tube, FlareTiming atA, FlareTiming atB) => new(
         tube.Bends,
         atA.Taken,
         tube.CutLength - atB.Taken,
-        [.. layout.Bends.Select((bend, i) => ToolRoom.Of(bend.Bend.Bender, TubeEnd.A, tube.Bends[i]))],
-        [.. layout.Bends.Select((bend, i) => ToolRoom.Of(bend.Bend.Bender, TubeEnd.B, tube.Bends[i]))],
+        [.. layout.Bends.Select((bend, i) => StraightNeeded.Of(bend.Bend.Bender, TubeEnd.A, tube.Bends[i]))],
+        [.. layout.Bends.Select((bend, i) => StraightNeeded.Of(bend.Bend.Bender, TubeEnd.B, tube.Bends[i]))],
         [.. layout.Bends.Select(bend => bend.Bend.Bender.Room - (0.5 * tube.Diameter))]);
 
     /// <summary>Whether a swing hits what is round the tool.</summary>
     public bool IsCramped(int bend, Length swing) => MostReach[bend] is { } most && most.FallsShortOf(swing);
 
     /// <summary>The room a bend needs.</summary>
-    public ToolRoom Room(int bend, TubeEnd held) => (held == TubeEnd.A ? HeldAtA : HeldAtB)[bend];
+    public StraightNeeded Room(int bend, TubeEnd held) => (held == TubeEnd.A ? HeldAtA : HeldAtB)[bend];
 
     /// <summary>Straight tube towards A: up to the bend before where that is made, and otherwise up to the end.</summary>
     public Length TowardsA(int bend, bool made) => Places[bend].Start - (made ? Places[bend - 1].End : BareFrom);

@@ -1,4 +1,3 @@
-using BendSheet.Core.Centreline;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -12,7 +11,7 @@ namespace BendSheet.Core.Bench.Order;
 /// </summary>
 internal static class OrderPlanner
 {
-    /// <summary>Swings within this of the smallest one count as equal: nobody clears a bench more finely, and an order that starts at an end is easier to follow.</summary>
+    /// <summary>SweepReach within this of the smallest one count as equal: nobody clears a bench more finely, and an order that starts at an end is easier to follow.</summary>
     private static readonly Length SameSwing = Length.FromMillimetres(100);
 
     /// <summary>The best order that the line can be made in.</summary>
@@ -21,11 +20,11 @@ internal static class OrderPlanner
     /// <param name="tube">Its still straight tube.</param>
     /// <param name="swings">Of the same line.</param>
     /// <returns>Null where it cannot be made in any order.</returns>
-    public static OrderOfWork? Find(LineTemplate template, RouteLayout layout, StraightTube tube, Swings swings) =>
-        Best(EndWork.Choices(TubeEnd.A, template.From, layout.Legs[0].StraightLeft), EndWork.Choices(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft), layout, tube, swings);
+    public static OrderOfWork? Find(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings) =>
+        Best(FlareTiming.Choices(TubeEnd.A, template.From, layout.Legs[0].StraightLeft), FlareTiming.Choices(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft), layout, tube, swings);
 
     /// <summary>The best order among some ways to finish the ends, the better way first.</summary>
-    public static OrderOfWork? Best(IEnumerable<EndWork> waysAtA, IEnumerable<EndWork> waysAtB, RouteLayout layout, StraightTube tube, Swings swings)
+    public static OrderOfWork? Best(IEnumerable<FlareTiming> waysAtA, IEnumerable<FlareTiming> waysAtB, RouteLayout layout, StraightTube tube, SweepReach swings)
     {
         var ways = waysAtB.SelectMany(atB => waysAtA.Select(atA => (AtA: atA, AtB: atB)));
         if (layout.Bends.IsEmpty)
@@ -49,7 +48,7 @@ internal static class OrderPlanner
     }
 
     /// <summary>From A to B, held from A: the order that figures are given for where none works.</summary>
-    public static OrderOfWork FromA(RouteLayout layout, Swings swings) => new(
+    public static OrderOfWork FromA(RouteLayout layout, SweepReach swings) => new(
         [.. layout.Bends.Select((_, i) => new BendStep(i, TubeEnd.A, layout.Bends.Length > OrderSearch.MostBends ? swings.AtMost(i, TubeEnd.A) : swings.Of(i, TubeEnd.A, 0)))],
         FlareAFirst: false,
         FlareBFirst: false);

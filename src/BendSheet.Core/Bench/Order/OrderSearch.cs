@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Workshop;
+
 using OrderCost = (int Cramped, int TurnRounds, double SwingMm);
 
 namespace BendSheet.Core.Bench.Order;
@@ -20,7 +21,7 @@ internal sealed class OrderSearch
     private static readonly TubeEnd[] Ends = [TubeEnd.A, TubeEnd.B];
 
     private readonly BendingTask _task;
-    private readonly Swings _swings;
+    private readonly SweepReach _swings;
     private readonly double _mostSwing;
     private readonly OrderCost[][] _rest;
 
@@ -28,7 +29,7 @@ internal sealed class OrderSearch
     /// <param name="task">At least one bend.</param>
     /// <param name="swings">Of the same line.</param>
     /// <param name="mostSwing">In millimetres; orders with a larger one are left out.</param>
-    public OrderSearch(BendingTask task, Swings swings, double mostSwing = double.PositiveInfinity)
+    public OrderSearch(BendingTask task, SweepReach swings, double mostSwing = double.PositiveInfinity)
     {
         _task = task;
         _swings = swings;

@@ -1,4 +1,4 @@
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -22,7 +22,7 @@ internal sealed class ToolSpace
     /// <param name="madeTowardsA">Bends made already on the side of A.</param>
     /// <param name="madeTowardsB">Bends made already on the side of B.</param>
     /// <param name="radius">Of the former.</param>
-    public static ToolSpace Of(Swings swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
+    public static ToolSpace Of(SweepReach swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
     {
         var space = new ToolSpace();
         var (far, madeHeld, madeSwept) = step.Held == TubeEnd.A ? (TubeEnd.B, madeTowardsA, madeTowardsB) : (TubeEnd.A, madeTowardsB, madeTowardsA);

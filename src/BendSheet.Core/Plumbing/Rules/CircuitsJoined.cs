@@ -11,9 +11,9 @@ public static class CircuitsJoined
     /// <summary>An error at the piece that joins them.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
     {
-        var twice = PortUsedTwice.Joints(network);
-        return circuits.Joined.Where(joined => !twice.Contains(joined.Joint)).Select(joined => Rule.Error(
-            joined.Joint.Position,
-            $"{joined.Joint.InWords} joins two circuits that must stay apart, {joined.One} and {joined.Other}: lead it to a port of its own circuit"));
+        var twice = PortUsedTwice.Connections(network);
+        return circuits.Joined.Where(joined => !twice.Contains(joined.Connection)).Select(joined => Rule.Error(
+            joined.Connection.Position,
+            $"{joined.Connection.InWords} joins two circuits that must stay apart, {joined.One} and {joined.Other}: lead it to a port of its own circuit"));
     }
 }

@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 
 namespace BendSheet.Core.Plumbing.Rules;
 

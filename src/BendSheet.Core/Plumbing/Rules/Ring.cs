@@ -11,7 +11,7 @@ public static class Ring
     /// <summary>A warning at the piece that closes it.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
     {
-        var twice = PortUsedTwice.Joints(network);
+        var twice = PortUsedTwice.Connections(network);
         return circuits.Closing.Where(joint => !twice.Contains(joint)).Select(joint => Rule.Warning(
             joint.Position,
             $"{joint.InWords} closes a ring: {joint.A.Port!.InWords} and {joint.B.Port!.InWords} are joined already by another way, and air between them cannot be bled out for certain; take one of the two ways out"));

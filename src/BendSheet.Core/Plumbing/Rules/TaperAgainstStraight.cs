@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 
 namespace BendSheet.Core.Plumbing.Rules;
 

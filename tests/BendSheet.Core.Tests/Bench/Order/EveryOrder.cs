@@ -1,6 +1,6 @@
 using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Order;
-using BendSheet.Core.Centreline;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
 
@@ -15,7 +15,7 @@ internal sealed class EveryOrder
     private readonly LineTemplate _template;
     private readonly RouteLayout _layout;
     private readonly StraightTube _tube;
-    private readonly Swings _swings;
+    private readonly SweepReach _swings;
 
     public EveryOrder(LineTemplate template)
     {
@@ -96,10 +96,10 @@ internal sealed class EveryOrder
         return true;
     }
 
-    private double BareA(bool flaredFirst) => flaredFirst ? _template.From.Takes.Millimetres + _template.From.Fitting!.SlideOns.Sum(piece => piece.Length.Millimetres) : 0;
+    private double BareA(bool flaredFirst) => flaredFirst ? _template.From.FlareAllowance.Millimetres + _template.From.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres) : 0;
 
     private double BareB(bool flaredFirst) => _tube.CutLength.Millimetres
-        - (flaredFirst ? _template.To.Takes.Millimetres + _template.To.Fitting!.SlideOns.Sum(piece => piece.Length.Millimetres) : 0);
+        - (flaredFirst ? _template.To.FlareAllowance.Millimetres + _template.To.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres) : 0);
 
     private static List<bool> Choices(LineEnd end, double straight)
     {

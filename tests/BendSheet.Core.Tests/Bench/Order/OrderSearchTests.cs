@@ -1,7 +1,8 @@
-using BendSheet.Core.Bench;
-using BendSheet.Core.Bench.Limits;
+using BendSheet.Core.Bench.Rules;
+using BendSheet.Core.Car;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Tests.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using CsCheck;
@@ -52,7 +53,7 @@ public class OrderSearchTests
             template =>
             {
                 var oracle = new EveryOrder(template);
-                var solved = SolvedLine.Of(template);
+                var solved = CarPlan.Line(template);
                 var order = solved.Plan!.Order;
                 var working = oracle.Working().ToList();
                 if (working.Count == 0)

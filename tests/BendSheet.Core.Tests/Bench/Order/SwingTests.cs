@@ -1,7 +1,8 @@
 using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Order;
-using BendSheet.Core.Centreline;
-using BendSheet.Core.Tests.Centreline;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Tests.Geometry;
 using BendSheet.Core.Workshop;
 using CsCheck;
 
@@ -31,7 +32,7 @@ public class SwingTests
             var tube = StraightTube.Of(template, layout);
             var bend = which % layout.Bends.Length;
             var made = madeOf % (layout.Bends.Length - bend);
-            var swings = new Swings(layout, tube, [.. layout.Bends.Select(known => known.Bend.Turn)]);
+            var swings = new SweepReach(layout, tube, [.. layout.Bends.Select(known => known.Bend.Turn)]);
             var swing = swings.Of(bend, TubeEnd.A, made).Millimetres;
             var seen = Enumerable.Range(0, 41).Max(step => Furthest(layout, bend, made, step / 40.0));
             AssertGeometry.AtMost(swing + (0.01 * shape.Radius), seen, "reach seen");
@@ -40,7 +41,7 @@ public class SwingTests
             // The same tube read from its other end, held from B.
             var reversed = template with { Route = template.Route.Reversed() };
             var other = RouteLayout.Of(reversed).Layout!;
-            var mirrored = new Swings(other, StraightTube.Of(reversed, other), [.. other.Bends.Select(known => known.Bend.Turn)]);
+            var mirrored = new SweepReach(other, StraightTube.Of(reversed, other), [.. other.Bends.Select(known => known.Bend.Turn)]);
             AssertGeometry.Equal(swing, mirrored.Of(other.Bends.Length - 1 - bend, TubeEnd.B, made).Millimetres, "read from B");
         },
         iter: 300);
@@ -71,7 +72,7 @@ public class SwingTests
         }
 
         legs.Add(new(straight + layout.Legs[^1].StraightLeft, HasCorners: false, straight + layout.Legs[^1].StraightLeft, layout.Legs[^1].At));
-        var shape = TubeCentreline.Of(new([.. legs], [.. bends]), Frame.Default);
+        var shape = new RouteLayout([.. legs], [.. bends]).Centreline(Frame.Default);
         var former = shape.Arcs[0];
         var axis = former.Start.Axis;
         var points = shape.Straights.Skip(1).SelectMany(piece => new[] { piece.Start.Position, piece.End })

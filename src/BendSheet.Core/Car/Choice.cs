@@ -1,0 +1,51 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Car;
+
+/// <summary>Picks the lines and benders that were asked for by name.</summary>
+public static class Choice
+{
+    /// <summary>A line was asked for that the file does not have.</summary>
+    public static Rule UnknownLine { get; } = new(
+        "unknown-line", RuleSubject.File, "A line asked for by a name that is not in the file would be left out in silence.");
+
+    /// <summary>A bender was asked for that the file does not have.</summary>
+    public static Rule UnknownBender { get; } = new(
+        "unknown-bender", RuleSubject.File, "A bender asked for by a name that is not in the file would be left out in silence.");
+
+    /// <summary>Whether a name was asked for; none asked for means all.</summary>
+    public static bool Asks(this IReadOnlyCollection<string> wanted, string name) =>
+        wanted.Count == 0 || wanted.Contains(name, StringComparer.Ordinal);
+
+    /// <summary>A finding for each line asked for that is not in the file.</summary>
+    public static IEnumerable<Finding> UnknownLines(MeasuredCar car, IReadOnlyCollection<string> wanted)
+    {
+        var known = car.Lines.Select(line => line.Name).Concat(car.RoughLines.Select(line => line.Name)).ToList();
+        return Unknown(car, wanted, known).Select(line => UnknownLine.Error(
+            SourcePosition.Whole(car.FileName),
+            $"there is no line `{line}`: " + (NearestWord.Of(line, known) is { } nearest
+                ? $"did you mean `{nearest}`?"
+                : $"the file has `{string.Join("`, `", known)}`")));
+    }
+
+    /// <summary>The benders in the order of the file, and a finding for each name that is not in it.</summary>
+    /// <param name="car">All benders.</param>
+    /// <param name="wanted">None means all.</param>
+    public static (ImmutableArray<Bender> Benders, ImmutableArray<Finding> Findings) Benders(
+        MeasuredCar car, IReadOnlyCollection<string> wanted)
+    {
+        var known = car.Benders.Select(bender => bender.Name).Where(bender => bender.Length > 0).ToList();
+        var findings = Unknown(car, wanted, known).Select(bender => UnknownBender.Error(
+            SourcePosition.Whole(car.FileName),
+            $"there is no bender `{bender}`: " + (NearestWord.Of(bender, known) is { } nearest ? $"did you mean `{nearest}`?"
+                : known.Count == 0 ? "the file's only bender has no name; leave `--bender` out"
+                : $"the file has `{string.Join("`, `", known)}`")));
+        return ([.. car.Benders.Where(bender => wanted.Asks(bender.Name))], [.. findings]);
+    }
+
+    /// <summary>Where the file itself is wrong the name may be there and unreadable: then that is what has to be said.</summary>
+    private static IEnumerable<string> Unknown(MeasuredCar car, IReadOnlyCollection<string> wanted, List<string> known) =>
+        wanted.Count == 0 || car.Findings.Verdict() == Verdict.WrongFile ? [] : wanted.Except(known, StringComparer.Ordinal);
+}

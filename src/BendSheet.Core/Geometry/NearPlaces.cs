@@ -1,0 +1,140 @@
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Geometry;
+
+/// <summary>The places where two stretches of centreline come nearest to each other.</summary>
+/// <param name="Distance">Between the two centrelines there, found to <see cref="Tolerances.SamePoint"/>.</param>
+/// <param name="OnFirst">How far along the first stretch.</param>
+/// <param name="OnSecond">How far along the second stretch.</param>
+public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond)
+{
+    /// <summary>Of any two stretches.</summary>
+    public static NearPlaces Of(Stretch first, Stretch second) => Nearer(first, second, double.PositiveInfinity)!;
+
+    /// <summary>The same; null where they do not come nearer than so many millimetres.</summary>
+    internal static NearPlaces? Nearer(Stretch first, Stretch second, double than)
+    {
+        if (first.IsStraight && second.IsStraight)
+        {
+            return OfStraights(first, second, than);
+        }
+
+        // An arc is walked, the shorter of two: straights may be long.
+        if (first.IsStraight || (!second.IsStraight && second.LengthMm < first.LengthMm))
+        {
+            return Nearer(second, first, than) is { } swapped ? new(swapped.Distance, swapped.OnSecond, swapped.OnFirst) : null;
+        }
+
+        var walk = new ArcWalk(first, second, than);
+        return walk.Nearest;
+    }
+
+    /// <summary>In closed form: where the two lines come nearest, or at an end of one of them.</summary>
+    private static NearPlaces? OfStraights(Stretch first, Stretch second, double than)
+    {
+        NearPlaces? nearest = null;
+        void Try(double onFirst, double onSecond)
+        {
+            var distance = first.PointAt(onFirst).DistanceTo(second.PointAt(onSecond));
+            if (distance < than)
+            {
+                than = distance;
+                nearest = new(Length.FromMillimetres(distance), Length.FromMillimetres(onFirst), Length.FromMillimetres(onSecond));
+            }
+        }
+
+        if (Stretch.BetweenLines(first, second) is { } between)
+        {
+            Try(between.First, between.Second);
+        }
+
+        Try(0, second.NearestTo(first.PointAt(0.0)));
+        Try(first.LengthMm, second.NearestTo(first.PointAt(first.LengthMm)));
+        Try(first.NearestTo(second.PointAt(0.0)), 0);
+        Try(first.NearestTo(second.PointAt(second.LengthMm)), second.LengthMm);
+        return nearest;
+    }
+
+    /// <summary>
+    /// Walks an arc by halves; from each place the nearest point of the other stretch is known in closed form. A half is left alone as soon
+    /// as it is proved that nothing nearer lies in it.
+    /// </summary>
+    /// <remarks>
+    /// The proof. Let P(s) walk a circle of radius r and centre C, Q be any fixed point. The second derivative of |P − Q|² is
+    /// 2·(Q − C)·(P − C)/r², so never above 2·|Q − C|/r; and a Q nearer than the nearest so far, b, has |Q − C| below r + b. A function
+    /// whose second derivative is nowhere above 2k lies, between two places a length l apart, nowhere below the straight line through its
+    /// two values by more than k·x·(l − x). That holds for each Q, hence for the squared distance to the nearest one.
+    /// </remarks>
+    private sealed class ArcWalk
+    {
+        private readonly Stretch _arc;
+        private readonly Stretch _other;
+        private double _nearest;
+        private double _onArc;
+        private double _onOther;
+        private bool _found;
+
+        public ArcWalk(Stretch arc, Stretch other, double than)
+        {
+            _arc = arc;
+            _other = other;
+            _nearest = than;
+            var atStart = SquaredAt(0);
+            Look(0, atStart, arc.LengthMm, SquaredAt(arc.LengthMm));
+        }
+
+        public NearPlaces? Nearest => _found
+            ? new(Length.FromMillimetres(_nearest), Length.FromMillimetres(_onArc), Length.FromMillimetres(_onOther))
+            : null;
+
+        private void Look(double from, double squaredFrom, double to, double squaredTo)
+        {
+            if (Math.Sqrt(LeastSquared(to - from, squaredFrom, squaredTo)) + Tolerances.SamePoint.Millimetres >= _nearest)
+            {
+                return;
+            }
+
+            var middle = (from + to) / 2;
+            if (middle <= from || middle >= to)
+            {
+                return;
+            }
+
+            var squared = SquaredAt(middle);
+            if (squaredFrom < squaredTo)
+            {
+                Look(from, squaredFrom, middle, squared);
+                Look(middle, squared, to, squaredTo);
+            }
+            else
+            {
+                Look(middle, squared, to, squaredTo);
+                Look(from, squaredFrom, middle, squared);
+            }
+        }
+
+        /// <summary>What the squared distance cannot fall below between two places, see above.</summary>
+        private double LeastSquared(double length, double squaredFrom, double squaredTo)
+        {
+            var k = (_arc.RadiusMm + _nearest) / _arc.RadiusMm;
+            var x = (length / 2) - ((squaredTo - squaredFrom) / (2 * k * length));
+            return x <= 0 || x >= length
+                ? Math.Min(squaredFrom, squaredTo)
+                : Math.Max(0, squaredFrom + ((squaredTo - squaredFrom) * x / length) - (k * x * (length - x)));
+        }
+
+        private double SquaredAt(double along)
+        {
+            var point = _arc.PointAt(along);
+            var onOther = _other.NearestTo(point);
+            var between = point - _other.PointAt(onOther);
+            var squared = between.Dot(between);
+            if (squared < _nearest * _nearest)
+            {
+                (_nearest, _onArc, _onOther, _found) = (Math.Sqrt(squared), along, onOther, true);
+            }
+
+            return squared;
+        }
+    }
+}

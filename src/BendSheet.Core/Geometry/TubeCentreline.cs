@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Geometry;
+
+/// <summary>
+/// The tube's centreline in space: straights and arcs in turn, from end A to end B, each starting where the one before ends and in its
+/// direction.
+/// </summary>
+public sealed record TubeCentreline
+{
+    private TubeCentreline(ImmutableArray<Straight> straights, ImmutableArray<Arc> arcs)
+    {
+        Straights = straights;
+        Arcs = arcs;
+    }
+
+    /// <summary>The straights, from end A; some may have no length.</summary>
+    public ImmutableArray<Straight> Straights { get; }
+
+    /// <summary>The arcs; arc i lies between straight i and straight i + 1.</summary>
+    public ImmutableArray<Arc> Arcs { get; }
+
+    /// <summary>Finished end A.</summary>
+    public Vector3D EndA => Straights[0].Start.Position;
+
+    /// <summary>Finished end B.</summary>
+    public Vector3D EndB => Straights[^1].End;
+
+    /// <summary>Along the centreline from end to end: straights plus arcs.</summary>
+    public Length Length =>
+        Straights.Aggregate(Length.Zero, (sum, straight) => sum + straight.Length)
+        + Arcs.Aggregate(Length.Zero, (sum, arc) => sum + arc.Length);
+
+    /// <summary>End A, the corner of each bend, end B: bends + 2 entries, null for a bend of 180° or more.</summary>
+    public ImmutableArray<Vector3D?> Corners => [EndA, .. Arcs.Select(arc => arc.Corner), EndB];
+
+    /// <summary>Walks from end A, carrying a frame along: go straight, roll, bend.</summary>
+    /// <param name="start">How end A lies.</param>
+    /// <param name="straights">One more than arcs, none below zero.</param>
+    /// <param name="arcs">The arcs between them.</param>
+    /// <exception cref="ArgumentException">A straight is below zero.</exception>
+    public static TubeCentreline Walk(Frame start, IReadOnlyList<Length> straights, IReadOnlyList<ArcAhead> arcs)
+    {
+        if (straights.Any(straight => straight < Length.Zero))
+        {
+            throw new ArgumentException("A straight below zero is a finding before there is a centreline.", nameof(straights));
+        }
+
+        var walkedStraights = ImmutableArray.CreateBuilder<Straight>(straights.Count);
+        var walkedArcs = ImmutableArray.CreateBuilder<Arc>(arcs.Count);
+        var frame = start;
+        for (var i = 0; i < arcs.Count; i++)
+        {
+            var straight = new Straight(frame, straights[i]);
+            var arc = new Arc(frame.Advanced(straight.Length).Rolled(arcs[i].Rotation), arcs[i].Radius, arcs[i].Turn);
+            walkedStraights.Add(straight);
+            walkedArcs.Add(arc);
+            frame = arc.End;
+        }
+
+        walkedStraights.Add(new(frame, straights[^1]));
+        return new(walkedStraights.MoveToImmutable(), walkedArcs.MoveToImmutable());
+    }
+}
+
+/// <summary>An arc before it has a place.</summary>
+/// <param name="Rotation">How its plane is rolled against that of the arc before, clockwise seen along the way.</param>
+/// <param name="Radius">Above zero.</param>
+/// <param name="Turn">How far it turns.</param>
+public readonly record struct ArcAhead(Angle Rotation, Length Radius, Angle Turn);

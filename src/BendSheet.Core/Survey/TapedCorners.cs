@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+
+namespace BendSheet.Core.Survey;
+
+/// <summary>
+/// The corners of a line from nothing but taped distances between them: for places at the car where no protractor fits.
+/// </summary>
+/// <remarks>
+/// Neighbours give the legs, distances over one corner the bends, distances over two the size of the rotations; what was seen gives their
+/// sides, or distances over more corners do. Where there are more distances than needed, or they do not quite agree, all of them are
+/// reconciled by least squares. The needed ones are always asked for, so that the corners have a place before anything is reconciled.
+/// </remarks>
+public static class TapedCorners
+{
+    /// <summary>Finds the corners.</summary>
+    /// <param name="distances">In any order, each pair of corners once.</param>
+    /// <param name="sides">In any order, each bend once, none for the first.</param>
+    /// <param name="at">Where the distances as a whole were typed: findings about what is missing point there.</param>
+    /// <returns>No corners, but what to measure next or again, where a finding is an error; a fit with all else.</returns>
+    public static (TapedFit? Fit, ImmutableArray<Finding> Findings) Solve(
+        IReadOnlyList<TapedDistance> distances, IReadOnlyList<TapedSide> sides, SourcePosition at)
+    {
+        var findings = new List<Finding>();
+        if (DistanceTable.Of(distances, at, findings) is not { } table)
+        {
+            return (null, [.. findings]);
+        }
+
+        findings.AddRange(TapedNext.Check(table, at));
+        findings.AddRange(TapedSides.Check(table, sides));
+        var turns = new double?[table.Last];
+        for (var corner = 1; corner < table.Last; corner++)
+        {
+            turns[corner] = TapedBend.At(corner, table, findings);
+        }
+
+        var rotations = Enumerable.Range(2, Math.Max(0, table.Last - 2))
+            .Select(bend => TapedRotation.At(bend, turns, table, findings)).OfType<TapedRotation>().ToList();
+        if (Stopped(findings))
+        {
+            return (null, [.. findings]);
+        }
+
+        var sided = TapedSides.Of(rotations, table, sides, at, findings);
+        var search = new TapedSearch(table, [.. turns.Select(turn => turn ?? 0)], sided);
+        var best = SidesFromDistances.Settle(search, at, findings);
+        if (!double.IsFinite(best.Misfit))
+        {
+            findings.Add(TapedRules.DistanceMisfit.Error(at, "no shape has these distances: measure all of them again"));
+        }
+
+        if (Stopped(findings))
+        {
+            return (null, [.. findings]);
+        }
+
+        return (TapedMisfit.Of(table, best, search.Spans, at, findings), [.. findings]);
+    }
+
+    private static bool Stopped(List<Finding> findings) => findings.Exists(finding => finding.Severity == Severity.Error);
+}

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Templates;
+
+/// <summary>A leg of the tube between two neighbouring corners or ends. A bend of 180° or more has no corner: the leg ends where the bend begins.</summary>
+/// <param name="Whole">Along the centreline's straights, prolonged to the corners.</param>
+/// <param name="HasCorners">False beside a bend of 180° or more.</param>
+/// <param name="StraightLeft">What stays straight between the bends; negative where the leg is too short for them.</param>
+/// <param name="At">Where it was typed.</param>
+public sealed record LegLayout(Length Whole, bool HasCorners, Length StraightLeft, SourcePosition At)
+{
+    /// <summary>The whole leg; null beside a bend of 180° or more.</summary>
+    public Length? CornerToCorner => HasCorners ? Whole : null;
+}
+
+/// <summary>A bend on the tool's radius.</summary>
+/// <param name="Bend">As measured.</param>
+public sealed record BendLayout(Bend Bend)
+{
+    /// <summary>The tool's radius to the centreline.</summary>
+    public Length Radius => Bend.Bender.Radius;
+
+    /// <summary>From the corner to the tangent point, R·tan(bend/2); null from 180° on.</summary>
+    public Length? Setback => Bend.HasCorner ? Math.Tan(Bend.Turn.Radians / 2) * Radius : null;
+
+    /// <summary>Centreline length of the arc, R·bend.</summary>
+    public Length Arc => Bend.Turn.Radians * Radius;
+
+    /// <summary>What the way round saves against the way over the corner, 2·setback − arc; null from 180° on.</summary>
+    public Length? Gain => Setback is { } setback ? (2 * setback) - Arc : null;
+}
+
+/// <summary>
+/// The template carried over to the tool's radius: legs, setbacks and the straights left between the bends. It exists also for a line
+/// that cannot be made, so that a finding can say by how much.
+/// </summary>
+/// <param name="Legs">From end A, one more than bends.</param>
+/// <param name="Bends">From end A.</param>
+public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<BendLayout> Bends)
+{
+    /// <summary>A leg beside a bend without a corner was not measured as a flat part.</summary>
+    public static Rule NoCorner { get; } = new(
+        "no-corner", RuleSubject.File, "A bend of 180° or more has no corner to measure to: only its flat parts can be measured.");
+
+    /// <summary>Carries a template over to the tube.</summary>
+    /// <returns>No layout, but findings, where a leg beside a bend of 180° or more was measured to a corner.</returns>
+    public static (RouteLayout? Layout, ImmutableArray<Finding> Findings) Of(LineTemplate template)
+    {
+        var route = template.Route;
+        if (template.Habit != MeasuredTo.Straight && route.Bends.Any(bend => !bend.HasCorner))
+        {
+            var findings = route.Bends.Where(bend => !bend.HasCorner).Select(bend => NoCorner.Error(
+                bend.TurnAt,
+                $"a bend of {AngleNotation.Figure(bend.Turn)} has no corner to measure to: measure the flat parts beside it and say `measured: straight` for this line"));
+            return (null, [.. findings]);
+        }
+
+        var bends = route.Bends.Select(bend => new BendLayout(bend)).ToImmutableArray();
+        var legs = route.Legs.Select((leg, i) => LegOf(
+            template, leg, i == 0 ? null : bends[i - 1], i == bends.Length ? null : bends[i]));
+        return (new([.. legs], bends), []);
+    }
+
+    /// <summary>The tube in space.</summary>
+    /// <param name="start">How the line lies; <see cref="Frame.Default"/> where the template does not say.</param>
+    /// <exception cref="ArgumentException">A leg is too short for its bends.</exception>
+    public TubeCentreline Centreline(Frame start) => TubeCentreline.Walk(
+        start,
+        [.. Legs.Select(leg => leg.StraightLeft)],
+        [.. Bends.Select(bend => new ArcAhead(bend.Bend.Rotation, bend.Radius, bend.Bend.Turn))]);
+
+    private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
+    {
+        // Where a bend of 180° or more begins is where the wire has it, and a corner at the other end stays where it is as well.
+        var (first, second) = (CornerTouched(before), CornerTouched(after));
+        var measured = first is null && second is null
+            ? leg.Measured
+            : LegConversion.CornerToCorner(leg.Measured, leg.Habit ?? template.Habit, template.Wire, first, second);
+        var whole = measured + BeyondTangent(before) + BeyondTangent(after);
+        var left = whole - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
+
+        // Bends that just meet leave nothing, not the last digit of a subtraction.
+        return new(whole, before?.Bend.HasCorner != false && after?.Bend.HasCorner != false, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
+    }
+
+    /// <summary>The bend whose corner the ruler touched; null at a free end, and at a bend that was measured to its tangent point or has no corner.</summary>
+    private static Angle? CornerTouched(BendLayout? bend) => bend is { Bend: { FromTangent: false, HasCorner: true } } ? bend.Bend.Turn : null;
+
+    private static Length BeyondTangent(BendLayout? bend) => bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
+}

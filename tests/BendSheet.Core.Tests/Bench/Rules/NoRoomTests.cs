@@ -1,0 +1,79 @@
+using BendSheet.Core.Bench.Rules;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Tests.Bench.Rules;
+
+public class NoRoomTests
+{
+    [Fact]
+    public void A_swing_further_than_the_room_round_the_tool_says_both_figures()
+    {
+        // 300 of tube from the start of the bend and the former's middle 10 beside it: 300.17, and half the tube's 4.7625.
+        var line = Lines.Of(Lines.Bender(10) with { Room = Lines.Mm(302) }, [500, 300 - (10 * Math.PI / 2) + 10], (0, 90));
+        OneFinding.Is(
+            line,
+            Severity.Warning,
+            NoRoom.Rule,
+            Lines.TurnAt(0),
+            "bend 1, held at A, swings tube 302.6 mm (11.912 in) from the middle of the former and there is room for 302.0 mm (11.890 in): move bender hand where it is free all round, or hold it in the hand");
+        OneFinding.None(line.OnTool(Lines.Bender(10) with { Room = Lines.Mm(302.6) }));
+    }
+
+    [Fact]
+    public void Tube_that_stands_out_of_the_plane_to_one_side_only_is_turned_up() =>
+        OneFinding.None(Lines.Of(Lines.Bender(10) with { ClearBelow = Lines.Mm(60) }, [110, 100, 100], (0, 90), (90, 90)));
+
+    [Fact]
+    public void Tube_that_stands_out_to_both_sides_needs_its_smaller_depth_below_the_tool()
+    {
+        // While bend 4 is made, the tube behind it goes up 270, over the tool, and down 510: 240 below, and half the tube's 4.7625.
+        OneFinding.Is(
+            UpAndOver(clearBelow: 242),
+            Severity.Warning,
+            NoRoom.Rule,
+            Lines.TurnAt(3),
+            "bend 4, held at B: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");
+        OneFinding.None(UpAndOver(clearBelow: 242.5));
+    }
+
+    [Fact]
+    public void Tube_that_comes_back_beside_the_tool_hits_its_body()
+    {
+        // A flat U of two square bends. Beside the second one the first begins 25 along the tube from it, 10 beside the former's middle.
+        var near = Math.Sqrt((25 * 25) + (10 * 10));
+        OneFinding.None(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(near) }, [200, 45, 200], (0, 90), (0, 90)));
+        var message = OneFinding.Of(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(near + 0.1) }, [200, 45, 200], (0, 90), (0, 90))).Message;
+        Assert.EndsWith(
+            "tube that is bent already comes within 26.9 mm (1.060 in) of the former's middle, where bender hand itself is (its body reaches 27.0 mm (1.064 in)), whichever face is down: move the bends apart, or use a smaller tool",
+            message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Tube_that_passes_over_the_tool_does_not_hit_it() =>
+        OneFinding.None(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(60) }, [200, 90, 200], (0, 90), (90, 90)));
+
+    [Fact]
+    public void Where_the_file_says_nothing_of_the_bench_nothing_is_found() => OneFinding.None(
+        Lines.Of(Lines.Bender(10), [500, 100, 500, 400], (0, 90), (90, 90), (90, 90)));
+
+    /// <summary>Each bend on a tool of its own that needs less than the one before, so that only the order 1, 2, 3, 4 is possible.</summary>
+    private static LineTemplate UpAndOver(double clearBelow)
+    {
+        double[] needs = [400, 300, 200, 0];
+        var line = Lines.Of(Lines.Bender(10), [510, 370, 270, 120, 110], (0, 90), (0, 90), (0, 90), (90, 90));
+        return line with
+        {
+            Route = Route.Of(line.Route.Legs, [.. line.Route.Bends.Select((bend, i) => bend with { Bender = Tool(i) })]),
+        };
+
+        Bender Tool(int bend) => Lines.Bender(10, $"{bend + 1}") with
+        {
+            Grip = Lines.Mm(needs[bend]),
+            Follow = Lines.Mm(needs[bend]),
+            ClearBelow = Lines.Mm(clearBelow),
+        };
+    }
+}
