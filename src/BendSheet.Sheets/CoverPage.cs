@@ -2,7 +2,6 @@ using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Elements;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets;
 

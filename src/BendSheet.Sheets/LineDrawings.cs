@@ -46,7 +46,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
 
         LineDrawing Drawn(string name, string words, double height, Action<Canvas, double> draw)
         {
-            var ink = new SvgInk();
+            var ink = new SvgPage();
             draw(new Canvas(ink, Border, Width), Border);
             return new(name, SvgFile.Of(
                 $"{line}: {name}",

@@ -3,7 +3,6 @@ using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets;
 
@@ -14,100 +13,85 @@ namespace BendSheet.Sheets;
 /// <param name="MissingCharacters">What the font has no sign for and was printed as a stand-in, each as it reads in a sentence.</param>
 public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Pages, ImmutableArray<string> MissingCharacters)
 {
-    private const double Margin = 10;
-
-    /// <summary>Of the foot, below the type area.</summary>
-    private const double FootHeight = 5;
-
     private const string MirroredWords = "Mirrored: copy it face down";
 
-    /// <summary>Nearly no page has more content, in bytes.</summary>
-    private const int TypicalContent = 64 * 1024;
-
-    /// <summary>Prints a sheet for each line, each on pages of its own, without a cover.</summary>
-    /// <param name="lines">At least one.</param>
-    /// <param name="paper">To print on.</param>
-    /// <param name="fullSize">Pages drawn at full size, behind each line's sheet.</param>
-    public static PrintedSheets Of(ImmutableArray<SheetContent> lines, Paper paper, FullSizePages fullSize = FullSizePages.None) =>
-        Of(new PrintJob(lines, paper) { Title = lines[0].Project, FullSize = fullSize });
-
     /// <summary>Prints what was asked for; each part begins a page and has an entry in the outline.</summary>
-    public static PrintedSheets Of(PrintJob job)
+    /// <param name="job">What is wanted.</param>
+    /// <param name="press">Makes the file.</param>
+    public static PrintedSheets Of(PrintJob job, IPress press)
     {
         ArgumentNullException.ThrowIfNull(job);
-        var press = new Press(job);
-        var parts = new DrawnPart[press.Parts];
+        ArgumentNullException.ThrowIfNull(press);
+        var parts = new Parts(job, press);
+        var drawn = new (IDrawnPart Part, IReadOnlyList<string> Missing)[parts.Count];
 
         // They know nothing of one another, so they are drawn side by side.
-        Parallel.For(
-            0,
-            parts.Length,
-            () => new SyntaxWriter(TypicalContent),
-            (i, _, content) =>
-            {
-                parts[i] = press.Part(i, content);
-                return content;
-            },
-            _ => { });
+        Parallel.For(0, drawn.Length, i => drawn[i] = parts.Drawn(i));
         return new(
-            BoundParts.Of(parts, job.Title.Length > 0 ? job.Title : "Bend sheets"),
+            press.Bind([.. drawn.Select(one => one.Part)], job.Title.Length > 0 ? job.Title : "Bend sheets"),
             job.Lines.Length,
-            parts.Sum(part => part.Pages.Length),
-            [.. parts.SelectMany(part => part.Missing).Distinct(StringComparer.Ordinal)]);
+            drawn.Sum(one => one.Part.PageCount),
+            [.. drawn.SelectMany(one => one.Missing).Distinct(StringComparer.Ordinal)]);
     }
-
-    /// <summary>What a sheet of paper leaves between its margins and above the foot.</summary>
-    internal static (double Width, double Height) TypeArea(PaperSize size) => (size.WidthMm - (2 * Margin), size.HeightMm - (2 * Margin) - FootHeight);
 
     /// <summary>What the foot of a part says beside the number of the page.</summary>
     private sealed record Foot(string Left, string Middle);
 
-    /// <summary>Draws parts, each for itself.</summary>
-    private sealed record Press(PrintJob Job)
+    /// <summary>The cover, if there is one, and a part for each line, each drawn for itself.</summary>
+    private sealed record Parts(PrintJob Job, IPress Press)
     {
         private PaperSize Paper { get; } = Job.Paper == BendSheet.Core.Sheet.Paper.A4 ? PaperSize.A4 : PaperSize.Letter;
 
         private int Covers => Job.Cover is null ? 0 : 1;
 
-        /// <summary>The cover, if there is one, and a part for each line.</summary>
-        public int Parts => Covers + Job.Lines.Length;
+        public int Count => Covers + Job.Lines.Length;
 
-        public DrawnPart Part(int index, SyntaxWriter content) => index < Covers ? Cover(Job.Cover!, content) : Line(Job.Lines[index - Covers], content);
-
-        private DrawnPart Cover(CoverContent cover, SyntaxWriter content)
+        /// <summary>A part, and what the font has no sign for in it.</summary>
+        public (IDrawnPart Part, IReadOnlyList<string> Missing) Drawn(int index)
         {
             var measure = new TextMeasure();
-            var (width, height) = TypeArea(Paper);
-            return Drawn(Upright(CoverPage.Pages(cover, measure, width, height)), "Cover", new(string.Empty, cover.Project), measure, content);
+            var part = index < Covers ? Cover(Job.Cover!, measure) : Line(Job.Lines[index - Covers], measure);
+            return (part, measure.Missing);
         }
 
-        private DrawnPart Line(SheetContent line, SyntaxWriter content)
+        private IDrawnPart Cover(CoverContent cover, TextMeasure measure)
         {
-            var measure = new TextMeasure();
-            var (width, height) = TypeArea(Paper);
-            var pages = Upright(LineSheet.Pages(line, measure, width, height)).Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
-            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure, content);
+            var area = TypeArea.Of(Paper);
+            return Drawn(Upright(CoverPage.Pages(cover, measure, area.Width, area.Height)), "Cover", new(string.Empty, cover.Project), measure);
+        }
+
+        private IDrawnPart Line(SheetContent line, TextMeasure measure)
+        {
+            var area = TypeArea.Of(Paper);
+            var pages = Upright(LineSheet.Pages(line, measure, area.Width, area.Height))
+                .Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
+            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure);
         }
 
         private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>
             pages.Select(blocks => new FullSizePage(Paper, null, blocks));
 
-        private DrawnPart Drawn(IEnumerable<FullSizePage> laidOut, string entry, Foot foot, TextMeasure measure, SyntaxWriter content)
+        private IDrawnPart Drawn(IEnumerable<FullSizePage> laidOut, string entry, Foot foot, TextMeasure measure)
         {
             var pages = laidOut.ToList();
-            return DrawnPart.Of(entry, pages.Select((page, i) => (page.Size, page.Begins, Draw(page, i + 1))), measure, content, Job.Mirrored);
+            var ahead = pages.Select((page, i) => new PageAhead(page.Size, page.Begins, drawn => Draw(drawn, page, i + 1))).ToList();
+            return Press.Draw(measure.Printable(entry), ahead, Job.Mirrored);
 
-            Action<IInk, ReadingOrder> Draw(FullSizePage page, int number) => (ink, reading) =>
+            void Draw(IPage drawn, FullSizePage page, int number)
             {
-                var canvas = new Canvas(ink, Margin, TypeArea(page.Size).Width, reading);
+                var canvas = new Canvas(drawn, TypeArea.Margin, TypeArea.Of(page.Size).Width);
                 foreach (var (block, top) in page.Blocks)
                 {
-                    block.DrawOn(canvas, Margin + top);
+                    block.DrawOn(canvas, TypeArea.Margin + top);
                 }
 
-                canvas.Decoration(() =>
-                    DrawFoot(canvas, foot, FormattableString.Invariant($"page {number} of {pages.Count}"), page.Size.HeightMm - Margin, measure));
-            };
+                canvas.Decoration(() => DrawFoot(
+                    canvas,
+                    foot,
+                    FormattableString.Invariant($"page {number} of {pages.Count}"),
+                    page.Size.HeightMm - TypeArea.Margin,
+                    measure));
+            }
         }
 
         private void DrawFoot(Canvas canvas, Foot foot, string number, double baseline, TextMeasure measure)

@@ -6,6 +6,7 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
+using BendSheet.Pdf;
 using BendSheet.Sheets;
 
 namespace BendSheet.Benchmarks;
@@ -41,7 +42,7 @@ public class SheetBenchmarks
     public ImmutableArray<SheetContent> Word() => [.. _solved.Select(line => SheetWriter.Of(line, _read.Project, _read.Notation))];
 
     [Benchmark]
-    public PrintedSheets Print() => PrintedSheets.Of(_content, Paper.A4);
+    public PrintedSheets Print() => PrintedSheets.Of(new(_content, Paper.A4), new PdfPress());
 
     /// <summary>Three bends a line, every line a little different.</summary>
     private static string FileOf(int lines)

@@ -86,7 +86,7 @@ public class CoverPageTests
     public void The_cover_comes_before_the_sheets_in_pages_outline_and_reading_order()
     {
         var sheets = Printed.Contents(Printed.WorkedExample);
-        var printed = PrintedSheets.Of(new PrintJob(sheets, Paper.A4) { Cover = Cover(2, "front"), Title = "Finch" });
+        var printed = Printed.Of(new PrintJob(sheets, Paper.A4) { Cover = Cover(2, "front"), Title = "Finch" });
         using var document = PdfDocument.Open(printed.Pdf.ToArray());
         Assert.Equal(2, document.NumberOfPages);
         Assert.True(document.TryGetBookmarks(out var outline));
@@ -110,8 +110,8 @@ public class CoverPageTests
     public void A_mirrored_page_has_left_and_right_exchanged_and_its_foot_says_so_the_right_way_round()
     {
         var sheets = Printed.Contents(Printed.WorkedExample);
-        var plain = Assert.Single(Printed.Pages(PrintedSheets.Of(sheets, Paper.A4)));
-        var printed = PrintedSheets.Of(new PrintJob(sheets, Paper.A4) { Mirrored = true });
+        var plain = Assert.Single(Printed.Pages(Printed.Sheets(sheets)));
+        var printed = Printed.Of(new PrintJob(sheets, Paper.A4) { Mirrored = true });
         var mirrored = Assert.Single(Printed.Pages(printed));
         const string Note = "Mirrored: copy it face down";
 
@@ -128,9 +128,9 @@ public class CoverPageTests
         });
     }
 
-    private static PrintedSheets Print(CoverContent cover, Paper paper) => PrintedSheets.Of(new PrintJob([], paper) { Cover = cover });
+    private static PrintedSheets Print(CoverContent cover, Paper paper) => Printed.Of(new PrintJob([], paper) { Cover = cover });
 
-    private static CoverContent Cover(int lines, string name) => new(
+    internal static CoverContent Cover(int lines, string name) => new(
         "Finch",
         "Some lines.",
         [.. Enumerable.Range(0, lines).Select(i => new CoverLine(

@@ -64,12 +64,12 @@ public class LineDrawingsTests
         var sheet = Printed.Contents(Printed.ManyBends(bends))[0];
         var measure = new TextMeasure();
         var blocks = StripDrawing.Of(sheet, measure, 190).ToList();
-        var ink = new SvgInk();
+        var ink = new SvgPage();
         Draw(new Canvas(ink, 10, 190));
-        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Drawn.OnCanvas(Draw, left: 10, width: 190));
+        using var pdf = UglyToad.PdfPig.PdfDocument.Open(Printed.OnCanvas(Draw));
         var page = pdf.GetPage(1);
         var onPage = page.Paths.Where(path => path.IsStroked).SelectMany(path => path).SelectMany(path => path.Commands).OfType<PdfSubpath.Line>()
-            .Select(line => (line.From.X / Drawn.PointsPerMm, (page.Height - line.From.Y) / Drawn.PointsPerMm)).ToList();
+            .Select(line => (line.From.X / (72 / 25.4), (page.Height - line.From.Y) / (72 / 25.4))).ToList();
         var inSvg = XDocument.Parse($"<svg xmlns=\"{Svg}\">{ink.Elements}</svg>").Descendants(Svg + "path")
             .Select(path => path.Attribute("d")!.Value.Split(['M', 'L'], StringSplitOptions.RemoveEmptyEntries)[0].Split(' '))
             .Select(at => (X: double.Parse(at[0], CultureInfo.InvariantCulture), Y: double.Parse(at[1], CultureInfo.InvariantCulture))).ToList();

@@ -4,6 +4,8 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
+using BendSheet.Pdf;
+using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
@@ -66,7 +68,23 @@ internal static class Printed
     }
 
     /// <summary>The file as PDF.</summary>
-    public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) => PrintedSheets.Of(Contents(yaml), paper, fullSize);
+    public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) =>
+        Sheets(Contents(yaml), paper, fullSize);
+
+    /// <summary>Sheets as PDF, without a cover.</summary>
+    public static PrintedSheets Sheets(ImmutableArray<SheetContent> lines, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) =>
+        Of(new(lines, paper) { Title = lines[0].Project, FullSize = fullSize });
+
+    /// <summary>What was asked for, as PDF.</summary>
+    public static PrintedSheets Of(PrintJob job) => PrintedSheets.Of(job, new PdfPress());
+
+    /// <summary>A PDF of one A4 page with whatever is drawn on it.</summary>
+    public static byte[] OnCanvas(Action<Canvas> draw)
+    {
+        var press = new PdfPress();
+        var part = press.Draw("Test", [new(PaperSize.A4, null, page => draw(new Canvas(page, 10, 190)))], mirrored: false);
+        return press.Bind([part], "Test").ToArray();
+    }
 
     /// <summary>The pages of a PDF.</summary>
     public static IReadOnlyList<Page> Pages(PrintedSheets printed)

@@ -23,7 +23,7 @@ public class PrintedSheetsTests
     public void All_that_the_content_says_is_on_the_page(Paper paper)
     {
         var content = Printed.Contents(Printed.WorkedExample)[0];
-        var text = Printed.Text(Printed.Pages(PrintedSheets.Of([content], paper)));
+        var text = Printed.Text(Printed.Pages(Printed.Sheets([content], paper)));
         string[] said =
         [
             content.Line, content.Project, content.Ends, content.Tube, content.Bender, content.CutLength.Main, content.CutLength.Other,
@@ -53,7 +53,7 @@ public class PrintedSheetsTests
     public void Clips_stand_in_words_on_the_page_and_as_triangles_at_their_places_below_the_straight_tube()
     {
         var content = Printed.Contents(Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60, hole: 5.5}\nlines:", StringComparison.Ordinal))[0];
-        var pages = Printed.Pages(PrintedSheets.Of([content], Paper.A4));
+        var pages = Printed.Pages(Printed.Sheets([content]));
         var page = pages[0];
         Assert.Equal(2, content.Clips.Length);
         Assert.All(content.Clips, words => Assert.Contains(Printed.WithoutBlanks(words), Printed.Text(pages), StringComparison.Ordinal));

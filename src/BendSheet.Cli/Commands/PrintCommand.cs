@@ -4,6 +4,7 @@ using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
+using BendSheet.Pdf;
 using BendSheet.Sheets;
 
 namespace BendSheet.Cli.Commands;
@@ -88,7 +89,7 @@ internal static class PrintCommand
 
             var written = wanted.Each
                 ? PrintEach(sheets, wanted, target, surroundings)
-                : Write(PrintedSheets.Of(wanted.Set(plan, sheets)), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
+                : Write(PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
             return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
         });
         return command;
@@ -99,7 +100,7 @@ internal static class PrintCommand
     {
         foreach (var sheet in sheets)
         {
-            if (Write(PrintedSheets.Of(wanted.One(sheet)), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done and var code)
+            if (Write(PrintedSheets.Of(wanted.One(sheet), new PdfPress()), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done and var code)
             {
                 return code;
             }

@@ -14,13 +14,13 @@ public static class SvgFile
     /// <param name="width">In millimetres.</param>
     /// <param name="height">In millimetres.</param>
     /// <param name="ink">What was drawn.</param>
-    internal static byte[] Of(string title, string description, double width, double height, SvgInk ink)
+    internal static byte[] Of(string title, string description, double width, double height, SvgPage ink)
     {
         var head = FormattableString.Invariant(
             $"""
             <svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="{width:0.###}mm" height="{height:0.###}mm" viewBox="0 0 {width:0.###} {height:0.###}" role="img" aria-labelledby="title desc" font-family="Inter, 'DejaVu Sans', Arial, sans-serif">
-            <title id="title">{SvgInk.Escaped(title)}</title>
-            <desc id="desc">{SvgInk.Escaped(description)}</desc>
+            <title id="title">{SvgPage.Escaped(title)}</title>
+            <desc id="desc">{SvgPage.Escaped(description)}</desc>
             <rect width="{width:0.###}" height="{height:0.###}" fill="white"/>
 
             """).ReplaceLineEndings("\n");

@@ -6,7 +6,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <param name="Points">Size in points.</param>
 /// <param name="Bold">Heavier, for what the eye looks for.</param>
 /// <param name="Tabular">Digits of one width, for columns.</param>
-internal sealed record TextStyle(double Points, bool Bold = false, bool Tabular = false)
+public sealed record TextStyle(double Points, bool Bold = false, bool Tabular = false)
 {
     /// <summary>The smallest size that is legible on a copy of a copy.</summary>
     public const double SmallestPoints = 8;

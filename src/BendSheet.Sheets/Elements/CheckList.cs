@@ -1,7 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Elements;
 

@@ -1,7 +1,7 @@
 namespace BendSheet.Sheets.Fonts;
 
 /// <summary>One of the four TrueType files that sheets are set in: its glyphs and how wide they are. Cannot be changed; safe for several threads.</summary>
-internal sealed class Face
+public sealed class Face
 {
     /// <summary>Looked up once: nearly all that is printed.</summary>
     private const int Ascii = 128;

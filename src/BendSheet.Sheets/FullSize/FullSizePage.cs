@@ -1,7 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.FullSize;
 
@@ -44,7 +43,7 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
         TextMeasure measure,
         Func<SheetContent, TextMeasure, double, double, IEnumerable<Block>> blocks)
     {
-        var (width, height) = PrintedSheets.TypeArea(size);
+        var (width, height) = TypeArea.Of(size);
         var head = Head(name, sheet, measure, width);
         var room = height - head.Height;
         return PageFlow.Spread([.. blocks(sheet, measure, width, room)], _ => room).Select((page, i) => new FullSizePage(

@@ -2,7 +2,6 @@ using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.FullSize;
 

@@ -1,4 +1,4 @@
-using BendSheet.Sheets.Pdf;
+using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Layout;
 

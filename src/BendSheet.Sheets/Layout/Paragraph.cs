@@ -1,5 +1,4 @@
 using BendSheet.Sheets.Drawing;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Layout;
 

@@ -3,7 +3,6 @@ using BendSheet.Core.Geometry;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
 
 namespace BendSheet.Sheets.Shape;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Fonts;
 
 namespace BendSheet.Sheets.Tests.Fonts;
@@ -87,21 +85,6 @@ public class PrintableTextTests
 
         Assert.Equal(printed, text.Text);
         Assert.Empty(text.Replaced);
-    }
-
-    [Fact]
-    public void Every_printable_character_comes_back_as_itself()
-    {
-        var all = Enumerable.Range(0x21, 0xFFFF - 0x21)
-            .Select(code => (char)code)
-            .Where(character => PrintableText.Of(character.ToString()) is { Replaced: [], Text.Length: 1 } text && text.Text[0] == character)
-            .Where(character => !char.IsWhiteSpace(character))
-            .Where(character => char.GetUnicodeCategory(character) != UnicodeCategory.NonSpacingMark) // the reader joins them to a letter
-            .ToArray();
-
-        Assert.InRange(all.Length, 1900, 2474); // the font's map has 2474 characters
-        var letters = Drawn.Letters(new string(all), new TextStyle(0.14));
-        Assert.Equal(all.Select(character => character.ToString()), letters.Select(letter => letter.Value), StringComparer.Ordinal);
     }
 
     [Fact]

@@ -1,5 +1,5 @@
 using BendSheet.Sheets.Layout;
-using BendSheet.Sheets.Pdf;
+using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Tests.Layout;
 

@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using System.Xml.Linq;
+using BendSheet.Core.Sheet;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.FullSize;
+
+namespace BendSheet.Sheets.Tests;
+
+/// <summary>Every kind of page, drawn on a page that only remembers, in a PDF and as SVG: all three are drawn alike.</summary>
+public class EveryPageTests
+{
+    public static TheoryData<string> Kinds => [.. Jobs.Keys];
+
+    private static Dictionary<string, PrintJob> Jobs { get; } = new(StringComparer.Ordinal)
+    {
+        ["a line"] = new(Printed.Contents(Printed.WorkedExample), Paper.A4),
+        ["a line on Letter"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter),
+        ["a line of many pages"] = new(Printed.Contents(Printed.ManyBends(60)), Paper.A4),
+        ["a straight tube"] = new(Printed.Contents(Printed.Head + "  straight:\n    - {straight: 300}\n"), Paper.A4),
+        ["mirrored"] = new(Printed.Contents(Printed.WorkedExample), Paper.A4) { Mirrored = true },
+        ["full size"] = new(Printed.Contents(Printed.FewBends(5)), Paper.A4) { FullSize = FullSizePages.All },
+        ["full size on Letter, mirrored"] = new(Printed.Contents(Printed.FewBends(3)), Paper.Letter) { FullSize = FullSizePages.All, Mirrored = true },
+        ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
+        ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },
+    };
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Every_page_says_the_same_wherever_it_is_drawn(string kind)
+    {
+        var recorded = Recorded(Jobs[kind]);
+        var pdf = Printed.Pages(Printed.Of(Jobs[kind]));
+        var svg = Drawn(Jobs[kind], () => new SvgPage()).Select(one => one.Page.Elements).ToList();
+
+        Assert.Equal(recorded.Count, pdf.Count);
+        Assert.Equal(recorded.Count, svg.Count);
+        for (var i = 0; i < recorded.Count; i++)
+        {
+            var words = Printed.WithoutBlanks(string.Concat(recorded[i].Page.Things.Select(thing => thing.Text)));
+            Assert.NotEmpty(words);
+            Assert.Equal(words, Printed.Text([pdf[i]]));
+            Assert.Equal(words, Printed.WithoutBlanks(string.Concat(XElement.Parse($"<svg>{svg[i]}</svg>").Descendants("text").Select(text => text.Value))));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Nothing_is_drawn_off_the_paper(string kind) => Assert.All(Recorded(Jobs[kind]), one => Assert.All(one.Page.Things, thing =>
+    {
+        Assert.InRange(thing.Box.Left, 0, one.Size.WidthMm - thing.Box.Width);
+        Assert.InRange(thing.Box.Top, 0, one.Size.HeightMm - thing.Box.Height);
+    }));
+
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Everything_that_is_drawn_means_something_or_is_decoration(string kind) => Assert.All(Recorded(Jobs[kind]), one =>
+    {
+        Assert.All(one.Page.Things, thing => Assert.NotNull(thing.Role));
+        Assert.DoesNotContain(one.Page.Things, thing => thing is { Text: not null, Role: Role.Nothing });
+        Assert.All(one.Page.Alternatives, words => Assert.False(string.IsNullOrWhiteSpace(words)));
+    });
+
+    [Fact]
+    public void Drawings_alone_say_what_the_sheet_says()
+    {
+        var drawings = LineDrawings.Of(Jobs["a line"].Lines[0]).Drawings;
+        var sheet = Recorded(Jobs["a line"]).SelectMany(one => one.Page.Things).Select(thing => thing.Text).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        foreach (var drawing in drawings)
+        {
+            var words = XDocument.Parse(System.Text.Encoding.UTF8.GetString(drawing.Svg.Span)).Descendants()
+                .Where(element => element.Name.LocalName is "text").Select(element => element.Value).ToList();
+            Assert.NotEmpty(words);
+            Assert.All(words.Where(word => word.All(char.IsLetterOrDigit)), word => Assert.Contains(word, sheet));
+        }
+    }
+
+    private static List<(PaperSize Size, RecordingPage Page)> Recorded(PrintJob job) => Drawn(job, () => new RecordingPage());
+
+    private static List<(PaperSize Size, TPage Page)> Drawn<TPage>(PrintJob job, Func<TPage> blank)
+        where TPage : IPage
+    {
+        var press = new Press<TPage>(blank);
+        PrintedSheets.Of(job, press);
+        return press.Bound;
+    }
+
+    /// <summary>Draws every page on one of its own.</summary>
+    private sealed class Press<TPage>(Func<TPage> blank) : IPress
+        where TPage : IPage
+    {
+        public List<(PaperSize Size, TPage Page)> Bound { get; } = [];
+
+        public IDrawnPart Draw(string entry, IEnumerable<PageAhead> pages, bool mirrored) => new Part([.. pages.Select(ahead =>
+        {
+            var page = blank();
+            ahead.Draw(page);
+            return (ahead.Size, page);
+        })]);
+
+        public ReadOnlyMemory<byte> Bind(IReadOnlyList<IDrawnPart> parts, string title)
+        {
+            Bound.AddRange(parts.Cast<Part>().SelectMany(part => part.Pages));
+            return default;
+        }
+
+        private sealed record Part(ImmutableArray<(PaperSize Size, TPage Page)> Pages) : IDrawnPart
+        {
+            public int PageCount => Pages.Length;
+        }
+    }
+}
