@@ -18,6 +18,17 @@ public class SpringbackTests
         Assert.Null(springback.Uncertainty(Lines.Deg(60)));
     }
 
+    /// <summary>10° and a quarter of the bend: common practice, no source.</summary>
+    [Theory]
+    [InlineData(104.9, 76, false)]
+    [InlineData(105.1, 76, true)]
+    [InlineData(14.9, 4, false)]
+    [InlineData(15.1, 4, true)]
+    [InlineData(234.9, 180, false)]
+    [InlineData(235.1, 180, true)]
+    public void A_pull_is_doubtful_beyond_ten_degrees_and_a_quarter_of_the_bend(double pull, double bend, bool doubtful) =>
+        Assert.Equal(doubtful, Springback.IsDoubtful(Lines.Deg(pull), Lines.Deg(bend)));
+
     [Fact]
     public void One_test_is_taken_in_proportion()
     {

@@ -5,8 +5,8 @@ namespace BendSheet.Core.Tests.Stock;
 /// <summary>The same questions put to a general-purpose constraint solver, in models that share nothing with the search.</summary>
 internal static class GeneralSolver
 {
-    /// <summary>Always the same answer, and never more than the machine has.</summary>
-    private const string Parameters = "num_workers:1,random_seed:1,max_time_in_seconds:60";
+    /// <summary>Always the same answer after the same work, however long that takes.</summary>
+    private const string Parameters = "num_workers:1,random_seed:1,max_deterministic_time:60";
 
     /// <summary>Fewest rolls of one length, out of every way to fill one with a piece or more to the brim.</summary>
     public static int FewestByPatterns(IReadOnlyList<int> pieces, int length)

@@ -45,7 +45,7 @@ public class FinishedDiffersTests
         var open = Math.Sqrt((before * before) + (after * after) + (2 * before * after * Math.Cos(86 * Math.PI / 180)));
         var sheet = Math.Sqrt((200 * 200) + (80 * 80));
         var message = OneFinding.Of(Checked(2, 4, open - sheet)).Message;
-        var off = Regex.Match(message, @": bend 3 turned about (?<off>[0-9.]+)° too little, if its mark was right$", RegexOptions.None, TimeSpan.FromSeconds(1));
+        var off = Regex.Match(message, @": bend 3 turned about (?<off>[0-9.]+)° too little, if its mark was right$", RegexOptions.NonBacktracking);
         Assert.True(off.Success, message);
         Assert.InRange(double.Parse(off.Groups["off"].Value, CultureInfo.InvariantCulture), 3.7, 4.3);
         Assert.Contains("bend 3 turned about ", OneFinding.Of(Checked(2, 4, sheet - open)).Message, StringComparison.Ordinal);
@@ -57,7 +57,7 @@ public class FinishedDiffersTests
     {
         var message = OneFinding.Of(Checked(0, 4, -8)).Message;
         Assert.EndsWith(" would do that alone: measure over one bend at a time to see which", message, StringComparison.Ordinal);
-        var off = Regex.Matches(message, "about (?<off>[0-9.]+)°", RegexOptions.None, TimeSpan.FromSeconds(1)).Select(match => double.Parse(match.Groups["off"].Value, CultureInfo.InvariantCulture)).ToList();
+        var off = Regex.Matches(message, "about (?<off>[0-9.]+)°", RegexOptions.NonBacktracking).Select(match => double.Parse(match.Groups["off"].Value, CultureInfo.InvariantCulture)).ToList();
         Assert.InRange(off.Count, 2, 3);
         Assert.Equal(off.Order(), off);
     }
@@ -71,7 +71,7 @@ public class FinishedDiffersTests
     {
         var line = Lines.Of(Lines.Bender(15), [300, 300], (0, 5)) with { Checks = [new(0, 2, Lines.Mm(596), At)] };
         var message = OneFinding.Of(line).Message;
-        var off = Regex.Match(message, ": bend 1 turned about (?<off>[0-9.]+)° too far", RegexOptions.None, TimeSpan.FromSeconds(1));
+        var off = Regex.Match(message, ": bend 1 turned about (?<off>[0-9.]+)° too far", RegexOptions.NonBacktracking);
         Assert.True(off.Success, message);
         Assert.InRange(double.Parse(off.Groups["off"].Value, CultureInfo.InvariantCulture), 8.1, 8.4);
     }

@@ -37,6 +37,15 @@ public class CoilTests
     public void A_flat_turn_closes() => AssertGeometry.Equal(
         0, Coiled(1, 30, 0).Arcs[^1].End.Position.DistanceTo(Coiled(1, 30, 0).Arcs[0].Start.Position), "gap of a ring");
 
+    /// <summary>As README says: four marks to a turn, never an arc of more than a quarter.</summary>
+    [Theory]
+    [InlineData(1, 4)]
+    [InlineData(2.5, 10)]
+    [InlineData(0.25, 1)]
+    [InlineData(0.26, 2)]
+    [InlineData(1.01, 5)]
+    public void A_flat_coil_has_four_marks_to_a_turn(double turns, int marks) => Assert.Equal(marks, Coiled(turns, 30, 0).Arcs.Length);
+
     private static TubeCentreline Coiled(double turns, double radius, double pitch, bool rightHanded = true)
     {
         var former = new Bender("former", Coil.CurveRadius(Lines.Mm(radius), Lines.Mm(pitch)), Lines.RadiusAt);

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Text;
 using BendSheet.Files.Yaml;
 
@@ -9,7 +8,7 @@ public class MutatedYamlTests
 {
     private const int Seed = 316;
 
-    private static readonly TimeSpan Duration = TimeSpan.FromSeconds(5);
+    private const int Files = 30_000;
 
     private static readonly string[] Good =
     [
@@ -31,9 +30,8 @@ public class MutatedYamlTests
     {
         var random = new Random(Seed);
         var pool = new List<string>(Good);
-        var clock = Stopwatch.StartNew();
-        var count = 0;
-        while (clock.Elapsed < Duration)
+        var kept = 0;
+        for (var file = 0; file < Files; file++)
         {
             var typed = pool[random.Next(pool.Count)];
             for (var times = random.Next(1, 4); times > 0; times--)
@@ -42,14 +40,14 @@ public class MutatedYamlTests
             }
 
             var reading = Check(typed);
-            count++;
             if (reading.Root is not null && typed.Length < 2_000)
             {
                 Keep(pool, typed, random);
+                kept++;
             }
         }
 
-        Assert.True(count > 1_000, $"only {count} files were tried");
+        Assert.True(kept > Files / 10, $"only {kept} of {Files} files could be read");
     }
 
     private static YamlReading Check(string typed)

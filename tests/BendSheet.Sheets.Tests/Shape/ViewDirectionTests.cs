@@ -54,8 +54,16 @@ public class ViewDirectionTests
     [Fact]
     public void A_straight_tube_and_one_without_end_in_sight_have_a_direction_too()
     {
-        Assert.NotNull(ViewDirection.Best(Shape("    - {straight: 300}\n"), 5));
-        Assert.NotNull(ViewDirection.Best(Printed.Solved(Printed.ManyBends(200))[0].Centreline!, 5));
+        TubeCentreline[] shapes = [Shape("    - {straight: 300}\n"), Printed.Solved(Printed.ManyBends(200))[0].Centreline!];
+        foreach (var shape in shapes)
+        {
+            var view = ViewDirection.Best(shape, 5);
+            var longest = shape.Straights.MaxBy(straight => straight.Length)!;
+
+            // Not a default without a direction: both ends of the longest leg are seen apart, from above.
+            Assert.True((view.Of(longest.End) - view.Of(longest.Start.Position)).Norm > 0.4 * longest.Length.Millimetres);
+            Assert.InRange(view.Nearness.Z, 0.3, 0.8);
+        }
     }
 
     private static TubeCentreline Shape(string rows) => Printed.Solved(Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n" + rows)[0].Centreline!;
