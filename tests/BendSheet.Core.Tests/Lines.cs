@@ -55,7 +55,7 @@ internal static class Lines
         var (route, findings) = Route.OfRows(rows);
         Assert.Empty(findings);
         return new(
-            "front-left", NameAt, Tube, bender, Wire.Unknown, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, route!);
+            "front-left", NameAt, Tube, bender, Wire.Unknown, LineEnd.Unknown, LineEnd.Unknown, route!);
     }
 
     /// <summary>The line solved, with its tool changed in every bend.</summary>

@@ -32,7 +32,7 @@ public class PrintedSheetsTests
             .. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}"),
             .. content.Rows.SelectMany(row => new[]
             {
-                row.Number, row.Mark, row.MarkOther, row.MarkFromCut!, row.Held, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Swing, row.Remark,
+                FormattableString.Invariant($"{row.Number}"), row.Mark, row.MarkOther, row.MarkFromCut!, row.Held, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Swing, row.Remark,
             }),
         ];
         Assert.All(said, words => Assert.Contains(Printed.WithoutBlanks(words), text, StringComparison.Ordinal));

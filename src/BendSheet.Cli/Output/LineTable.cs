@@ -86,7 +86,7 @@ public static class LineTable
         var unit = sheet.Notation.Symbol;
         List<Column> columns =
         [
-            new("bend", [.. sheet.Rows.Select(row => row.Number)]),
+            new("bend", [.. sheet.Rows.Select(row => FormattableString.Invariant($"{row.Number}"))]),
             new($"mark {unit}", [.. sheet.Rows.Select(row => row.Mark)]),
             new("from cut", [.. sheet.Rows.Select(row => row.MarkFromCut ?? string.Empty)]),
             new("held", [.. sheet.Rows.Select(row => row.Held)]),

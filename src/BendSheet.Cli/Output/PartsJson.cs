@@ -40,7 +40,7 @@ public static class PartsJson
             json.WriteString("name", part.Name);
             json.WriteString("kind", part.Kind.Word());
             json.WriteNumber("have", part.Have);
-            json.WriteString("pressureFrom", circuits.SourceOf(part));
+            json.WriteString("pressureFrom", circuits.SourceOf(part)?.InWords);
             json.WriteStartArray("ports");
             foreach (var port in part.Ports)
             {

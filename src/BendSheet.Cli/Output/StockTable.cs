@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
@@ -83,11 +84,11 @@ public static class StockTable
 
         text.Append("\nShopping list\n");
         Append(text, Gap, [
-            Column.Figures("buy", cover.Shopping.Select(item => item.ToBuy)),
+            Column.Figures("buy", cover.Shopping.Select(item => Number(item.ToBuy))),
             Column.Words("what", cover.Shopping.Select(item => item.Name)),
             Column.Words("which", cover.Shopping.Select(item => item.Specification)),
-            Column.Figures("needed", cover.Shopping.Select(item => item.Needed)),
-            Column.Figures("have", cover.Shopping.Select(item => item.Have)),
+            Column.Figures("needed", cover.Shopping.Select(item => Number(item.Needed))),
+            Column.Figures("have", cover.Shopping.Select(item => Number(item.Have))),
             Column.Words("used at", cover.Shopping.Select(item => item.UsedAt)),
         ]);
         if (cover.Cost is { } cost)
@@ -114,6 +115,8 @@ public static class StockTable
         var cells = columns.Select(column => column.IsText ? cell(column).PadRight(column.Width) : cell(column).PadLeft(column.Width));
         text.Append((indent + string.Join(Gap, cells)).TrimEnd()).Append('\n');
     }
+
+    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Figures end under one another, words begin under one another.</summary>
     private sealed record Column(string? Heading, List<string> Cells, bool IsText)

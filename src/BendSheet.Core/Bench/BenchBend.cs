@@ -11,26 +11,27 @@ namespace BendSheet.Core.Bench;
 /// <param name="Pull">What the tool is pulled to; the bend itself where no springback is known.</param>
 /// <param name="Place">Start, middle and end of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
-/// <param name="Step">Its turn in the order of work, from 1.</param>
-/// <param name="Held">The end whose side lies in the tool's grip.</param>
-/// <param name="Swing">How far the other side reaches from the former's axis while the bend is made, to the tube's centreline.</param>
-/// <param name="StraightAfter">Straight tube to the next bend or to end B.</param>
-/// <param name="Lever">How far end B moves for one degree more of this bend.</param>
-/// <param name="RotationLever">How far end B moves for one degree more of the rotation before it.</param>
-public sealed record BenchBend(
-    int Number,
-    BendLayout Layout,
-    Angle Dial,
-    Angle Pull,
-    BendPlace Place,
-    Length Mark,
-    int Step,
-    TubeEnd Held,
-    Length Swing,
-    Length StraightAfter,
-    Length Lever,
-    Length RotationLever)
+public sealed record BenchBend(int Number, BendLayout Layout, Angle Dial, Angle Pull, BendPlace Place, Length Mark)
 {
+    /// <summary>Its turn in the order of work, from 1.</summary>
+    public required int Step { get; init; }
+
+    /// <summary>The end whose side lies in the tool's grip.</summary>
+    public required TubeEnd Held { get; init; }
+
+    /// <summary>How far the other side reaches from the former's axis while the bend is made, to the tube's centreline.</summary>
+    public required Length Swing { get; init; }
+
+    /// <summary>Straight tube to the next bend or to end B.</summary>
+    public required Length StraightAfter { get; init; }
+
+    /// <summary>How far end B moves for one degree more of this bend.</summary>
+    public required Length Lever { get; init; }
+
+    /// <summary>How far end B moves for one degree more of the rotation before it.</summary>
+    public required Length RotationLever { get; init; }
+
+
     /// <summary>Start of the bend.</summary>
     public Length Start => Place.Start;
 

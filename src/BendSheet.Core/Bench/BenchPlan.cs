@@ -57,13 +57,15 @@ public sealed record BenchPlan(
                 dials[i],
                 pulls[i],
                 tube.Bends[i],
-                Mark.Of(bend.Bend.Bender, step.Held, tube.Bends[i]),
-                turn + 1,
-                step.Held,
-                step.Swing,
-                layout.Legs[i + 1].StraightLeft,
-                Lever.OfBend(centreline, i),
-                Lever.OfRotation(centreline, i));
+                Mark.Of(bend.Bend.Bender, step.Held, tube.Bends[i]))
+            {
+                Step = turn + 1,
+                Held = step.Held,
+                Swing = step.Swing,
+                StraightAfter = layout.Legs[i + 1].StraightLeft,
+                Lever = Lever.OfBend(centreline, i),
+                RotationLever = Lever.OfRotation(centreline, i),
+            };
         }
 
         return new(

@@ -22,7 +22,7 @@ public sealed record CarStock(StockPlan Plan, ShoppingList Shopping, ImmutableAr
         var notation = car.Measured.Notation;
         var stores = isWrong ? Stores.Empty : car.Measured.Stores;
         var needs = PlumbingNeeds.Of(car.Network, notation)
-            .Select(need => new ShoppingItem(need.Name, string.Empty, need.Count, need.UsedAt) { Have = Math.Min(need.Have, need.Count) });
+            .Select(need => new ShoppingItem(need.Sort, need.Kind, string.Empty, need.Count, need.UsedAt) { Have = Math.Min(need.Have, need.Count) });
         var plan = StockPlan.Of(car.Lines, car.RoughLines, stores);
         var shopping = ShoppingList.Of(car.Lines, car.RoughLines, plan, stores.Have, needs, notation);
         return new(plan, shopping, [.. car.Findings.Concat(plan.Findings).Concat(shopping.Findings).InFileOrder()]);

@@ -36,10 +36,6 @@ public sealed record ScrewThread(Length Size, double Pitch, bool IsMetric)
         }
     }
 
-    private static string SizeInWords(Length size)
-    {
-        const string Unit = " in";
-        var text = new LengthNotation(Imperial: true, 64).Size(size);
-        return text.EndsWith(Unit, StringComparison.Ordinal) ? text[..^Unit.Length] : size.Inches.ToString("0.####", CultureInfo.InvariantCulture);
-    }
+    private static string SizeInWords(Length size) =>
+        LengthNotation.InchSize(size) ?? size.Inches.ToString("0.####", CultureInfo.InvariantCulture);
 }

@@ -3,6 +3,15 @@ using BendSheet.Core.Fittings;
 
 namespace BendSheet.Core.Plumbing;
 
+/// <summary>The master cylinder, or the circuit of it, that something has its pressure from.</summary>
+/// <param name="Master">Name of the master cylinder.</param>
+/// <param name="Circuit">Of several circuits the one; null where it has only one.</param>
+public sealed record PressureSource(string Master, string? Circuit)
+{
+    /// <summary><c>master, circuit front</c>.</summary>
+    public string InWords => Circuit is null ? Master : $"{Master}, circuit {Circuit}";
+}
+
 /// <summary>
 /// Which ports are joined by lines, hoses and parts. The pieces are taken in the order of the file, so that of two that together make a
 /// mistake the later one is named.
@@ -51,8 +60,8 @@ public sealed class Circuits
         return circuits;
     }
 
-    /// <summary>The master cylinder, or the circuit of it, that a part has its pressure from; null where there is none.</summary>
-    public string? SourceOf(Part part) => part.Ports.Select(port => SetOf(part, port).Source).OfType<string>().FirstOrDefault();
+    /// <summary>What a part has its pressure from; null where there is nothing.</summary>
+    public PressureSource? SourceOf(Part part) => part.Ports.Select(port => SetOf(part, port).Source).OfType<PressureSource>().FirstOrDefault();
 
     private Set SetOf(Part part, Port port)
     {
@@ -60,8 +69,7 @@ public sealed class Circuits
         if (!_sets.TryGetValue((part.Name, inside), out var set))
         {
             var source = part.Kind != PartKind.MasterCylinder ? null
-                : port.Circuit is { } circuit ? $"{part.Name}, circuit {circuit}"
-                : part.Name;
+                : new PressureSource(part.Name, port.Circuit);
             set = new Set { Source = source, Name = port.Circuit };
             _sets.Add((part.Name, inside), set);
         }
@@ -75,7 +83,7 @@ public sealed class Circuits
         private Set? _partOf;
 
         /// <summary>The master cylinder's circuit that it hangs on.</summary>
-        public string? Source { get; set; }
+        public PressureSource? Source { get; set; }
 
         /// <summary>What the ports call the circuit.</summary>
         public string? Name { get; set; }
@@ -96,7 +104,7 @@ public sealed class Circuits
         /// <summary>Makes one of two; says which two circuits they are where they have to stay apart.</summary>
         public (string One, string Other)? Join(Set other)
         {
-            var apart = Apart(Source, other.Source) ?? Apart(Name, other.Name);
+            var apart = Apart(Source?.InWords, other.Source?.InWords) ?? Apart(Name, other.Name);
             other._partOf = this;
             Source ??= other.Source;
             Name ??= other.Name;

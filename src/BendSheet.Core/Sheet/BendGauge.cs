@@ -9,21 +9,21 @@ namespace BendSheet.Core.Sheet;
 /// <param name="Radius">To the centreline.</param>
 /// <param name="Leg">The shortest straight beside any of them: a gauge with longer legs would strike the next bend.</param>
 /// <param name="Bends">Which bends: <c>bend 3</c>, <c>bends 1, 4</c>.</param>
-/// <param name="TurnLabel">The finished angle as it is printed.</param>
-/// <param name="PullLabel">What the tool is pulled to, as it is printed; null where it is the finished angle.</param>
-/// <param name="RadiusLabel">The radius as it is printed.</param>
-/// <param name="Chord">From the start of the bend straight across to its end, as it is printed.</param>
-public sealed record BendGauge(
-    Angle Turn,
-    Angle Pull,
-    Length Radius,
-    Length Leg,
-    string Bends,
-    string TurnLabel,
-    string? PullLabel,
-    string RadiusLabel,
-    string Chord)
+public sealed record BendGauge(Angle Turn, Angle Pull, Length Radius, Length Leg, string Bends)
 {
+    /// <summary>The finished angle as it is printed.</summary>
+    public required string TurnLabel { get; init; }
+
+    /// <summary>What the tool is pulled to, as it is printed; null where it is the finished angle.</summary>
+    public required string? PullLabel { get; init; }
+
+    /// <summary>The radius as it is printed.</summary>
+    public required string RadiusLabel { get; init; }
+
+    /// <summary>From the start of the bend straight across to its end, as it is printed.</summary>
+    public required string Chord { get; init; }
+
+
     /// <summary>One for every different bend, in the order in which they first come from end A.</summary>
     internal static IEnumerable<BendGauge> Of(BenchPlan plan, LengthNotation notation)
     {
@@ -39,11 +39,13 @@ public sealed record BendGauge(
                 bend.Pull,
                 bend.Bender.Radius,
                 same.Min(one => Shorter(StraightBefore(plan, one), one.StraightAfter)),
-                (same.Skip(1).Any() ? "bends " : "bend ") + numbers,
-                same.Key.Turn,
-                string.Equals(same.Key.Pull, same.Key.Turn, StringComparison.Ordinal) ? null : same.Key.Pull,
-                same.Key.Radius,
-                notation.WithUnit(2 * Math.Sin(bend.Bend.Turn.Radians / 2) * bend.Bender.Radius));
+                (same.Skip(1).Any() ? "bends " : "bend ") + numbers)
+            {
+                TurnLabel = same.Key.Turn,
+                PullLabel = string.Equals(same.Key.Pull, same.Key.Turn, StringComparison.Ordinal) ? null : same.Key.Pull,
+                RadiusLabel = same.Key.Radius,
+                Chord = notation.WithUnit(2 * Math.Sin(bend.Bend.Turn.Radians / 2) * bend.Bender.Radius),
+            };
         }
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 
@@ -15,7 +14,7 @@ public static class DrawingWords
         var text = $"The straight tube, {sheet.CutLength.Main} long, ";
         text += strip.Bends.IsEmpty
             ? "with no marks."
-            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {Number(bend)}{Rolled(bend)})"))}, in {sheet.Notation.UnitName} from {sheet.DatumName}.";
+            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}{Rolled(bend)})"))}, in {sheet.Notation.UnitName} from {sheet.DatumName}.";
         text += End('A', strip.FlaredA, strip.HardwareA) + End('B', strip.FlaredB, strip.HardwareB);
         if (strip.Trim > Length.Zero)
         {
@@ -31,8 +30,8 @@ public static class DrawingWords
     public static string OfShape(SheetContent sheet, string caption)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var rows = sheet.Rows.ToDictionary(row => row.Number, StringComparer.Ordinal);
-        var way = sheet.Strip.Bends.Select(bend => rows[Number(bend)] is var row
+        var rows = sheet.Rows.ToDictionary(row => row.Number);
+        var way = sheet.Strip.Bends.Select(bend => rows[bend.Number] is var row
             ? $"bend {row.Number} of {row.Bend}{(bend.Rolled.Length == 0 ? string.Empty : ", rotated " + bend.Rolled)}, {row.StraightAfter} {sheet.Notation.Symbol} straight"
             : string.Empty);
         return sheet.Strip.Bends.IsEmpty
@@ -51,9 +50,7 @@ public static class DrawingWords
 
     private static string Box(SheetContent sheet) => $"Over the outside, X × Y × Z, it is {sheet.Envelope}.";
 
-    private static string Number(StripBend bend) => bend.Number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Rolled(StripBend bend) => bend.Rotation.Length == 0 ? string.Empty : $", rotated {bend.Rotation.TrimStart('↻', '↺', ' ')}";
+    private static string Rolled(StripBend bend) => bend.Roll.Length == 0 ? string.Empty : $", rotated {bend.Roll}";
 
     private static string End(char letter, bool flared, IEnumerable<EndHardware> hardware)
     {

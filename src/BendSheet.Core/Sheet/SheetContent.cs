@@ -8,52 +8,75 @@ namespace BendSheet.Core.Sheet;
 /// What the sheet of one line says, rounded and worded, before anybody thinks of how it looks. Page and terminal show the same content,
 /// so they cannot disagree.
 /// </summary>
-/// <param name="Line">The line's name.</param>
-/// <param name="Project">What it belongs to; empty where the file does not say.</param>
-/// <param name="Ends">Where it runs from and to.</param>
-/// <param name="Tube">Size and material.</param>
-/// <param name="Bender">Tool and radius, one for each tool used.</param>
-/// <param name="CutLength">What to cut off the roll.</param>
-/// <param name="DevelopedLength">What the finished line is made of.</param>
-/// <param name="Fingerprint">Six characters that change with the line's input.</param>
-/// <param name="Made">The file says that this line exists already.</param>
-/// <param name="Datum">What the marks are measured from, in words.</param>
-/// <param name="DatumName">The same as the end of a sentence: <c>the cut end of A</c>.</param>
-/// <param name="Rows">One for each bend, in working order.</param>
-/// <param name="ReadFirst">What a person must know before the first mark: warnings, and what the figures leave out.</param>
-/// <param name="Order">The order of work.</param>
-/// <param name="Checks">Distances to measure on the finished piece.</param>
-/// <param name="Levers">What one degree more at each bend does to end B, in a sentence; null on a straight tube.</param>
-/// <param name="Envelope">The box the finished piece fits into.</param>
-/// <param name="Axes">How the shape and its box lie.</param>
-/// <param name="Strip">The tube drawn straight.</param>
-/// <param name="Shape">The finished shape.</param>
-/// <param name="TubeDiameter">For drawing the shape.</param>
-/// <param name="Notation">How lengths are written.</param>
-public sealed record SheetContent(
-    string Line,
-    string Project,
-    string Ends,
-    string Tube,
-    string Bender,
-    Figure CutLength,
-    Figure DevelopedLength,
-    string Fingerprint,
-    bool Made,
-    string Datum,
-    string DatumName,
-    ImmutableArray<BendRow> Rows,
-    ImmutableArray<string> ReadFirst,
-    ImmutableArray<string> Order,
-    ImmutableArray<CheckDistance> Checks,
-    string? Levers,
-    string Envelope,
-    string Axes,
-    Strip Strip,
-    TubeCentreline Shape,
-    Length TubeDiameter,
-    LengthNotation Notation)
+public sealed record SheetContent
 {
+    /// <summary>The line's name.</summary>
+    public required string Line { get; init; }
+
+    /// <summary>What it belongs to; empty where the file does not say.</summary>
+    public required string Project { get; init; }
+
+    /// <summary>Where it runs from and to.</summary>
+    public required string Ends { get; init; }
+
+    /// <summary>Size and material.</summary>
+    public required string Tube { get; init; }
+
+    /// <summary>Tool and radius, one for each tool used.</summary>
+    public required string Bender { get; init; }
+
+    /// <summary>What to cut off the roll.</summary>
+    public required Figure CutLength { get; init; }
+
+    /// <summary>What the finished line is made of.</summary>
+    public required Figure DevelopedLength { get; init; }
+
+    /// <summary>Six characters that change with the line's input.</summary>
+    public required string Fingerprint { get; init; }
+
+    /// <summary>The file says that this line exists already.</summary>
+    public required bool Made { get; init; }
+
+    /// <summary>What the marks are measured from, in words.</summary>
+    public required string Datum { get; init; }
+
+    /// <summary>The same as the end of a sentence: <c>the cut end of A</c>.</summary>
+    public required string DatumName { get; init; }
+
+    /// <summary>One for each bend, in working order.</summary>
+    public required ImmutableArray<BendRow> Rows { get; init; }
+
+    /// <summary>What a person must know before the first mark: warnings, and what the figures leave out.</summary>
+    public required ImmutableArray<string> ReadFirst { get; init; }
+
+    /// <summary>The order of work.</summary>
+    public required ImmutableArray<string> Order { get; init; }
+
+    /// <summary>Distances to measure on the finished piece.</summary>
+    public required ImmutableArray<CheckDistance> Checks { get; init; }
+
+    /// <summary>What one degree more at each bend does to end B, in a sentence; null on a straight tube.</summary>
+    public required string? Levers { get; init; }
+
+    /// <summary>The box the finished piece fits into.</summary>
+    public required string Envelope { get; init; }
+
+    /// <summary>How the shape and its box lie.</summary>
+    public required string Axes { get; init; }
+
+    /// <summary>The tube drawn straight.</summary>
+    public required Strip Strip { get; init; }
+
+    /// <summary>The finished shape.</summary>
+    public required TubeCentreline Shape { get; init; }
+
+    /// <summary>For drawing the shape.</summary>
+    public required Length TubeDiameter { get; init; }
+
+    /// <summary>How lengths are written.</summary>
+    public required LengthNotation Notation { get; init; }
+
+
     /// <summary>The shape's axes are the car's: its Z is up.</summary>
     public bool LiesOnCar { get; init; }
 
@@ -77,38 +100,54 @@ public sealed record Figure(string Main, string Other)
 }
 
 /// <summary>A row of the bend table. Lengths are figures without their unit, which stands in the column's heading.</summary>
-/// <param name="Number">Of the bend, from end A.</param>
-/// <param name="TurnRound">What to do before it where the tube has to be turned round end for end; null elsewhere.</param>
-/// <param name="Mark">Where the pen goes, from the datum, in the file's unit.</param>
-/// <param name="MarkOther">The same in the other unit, with the unit.</param>
-/// <param name="MarkFromCut">The same from the cut end of A; null where that is the datum.</param>
-/// <param name="Held">The letter of the end whose side is held.</param>
-/// <param name="Rotate">From the bend made before, at the first one from the line along the tube; a dash where it is none there.</param>
-/// <param name="Dial">Dial reading.</param>
-/// <param name="Pull">What to pull the tool to.</param>
-/// <param name="Bend">The finished angle.</param>
-/// <param name="StraightAfter">Straight tube towards B, to the next bend or the end.</param>
-/// <param name="Swing">How far the swept side reaches from the middle of the tool's former, over the outside of the tube, rounded up; with the unit.</param>
-/// <param name="Lever">How far end B moves for one degree, with the unit.</param>
-/// <param name="Tool">The tool's name where it is not the line's own.</param>
-/// <param name="Note">The person's own note.</param>
-public sealed record BendRow(
-    string Number,
-    string? TurnRound,
-    string Mark,
-    string MarkOther,
-    string? MarkFromCut,
-    string Held,
-    string Rotate,
-    string Dial,
-    string Pull,
-    string Bend,
-    string StraightAfter,
-    string Swing,
-    string Lever,
-    string? Tool,
-    string? Note)
+public sealed record BendRow
 {
+    /// <summary>Of the bend, from end A.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>What to do before it where the tube has to be turned round end for end; null elsewhere.</summary>
+    public required string? TurnRound { get; init; }
+
+    /// <summary>Where the pen goes, from the datum, in the file's unit.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>The same in the other unit, with the unit.</summary>
+    public required string MarkOther { get; init; }
+
+    /// <summary>The same from the cut end of A; null where that is the datum.</summary>
+    public required string? MarkFromCut { get; init; }
+
+    /// <summary>The letter of the end whose side is held.</summary>
+    public required string Held { get; init; }
+
+    /// <summary>From the bend made before, at the first one from the line along the tube; a dash where it is none there.</summary>
+    public required string Rotate { get; init; }
+
+    /// <summary>Dial reading.</summary>
+    public required string Dial { get; init; }
+
+    /// <summary>What to pull the tool to.</summary>
+    public required string Pull { get; init; }
+
+    /// <summary>The finished angle.</summary>
+    public required string Bend { get; init; }
+
+    /// <summary>Straight tube towards B, to the next bend or the end.</summary>
+    public required string StraightAfter { get; init; }
+
+    /// <summary>How far the swept side reaches from the middle of the tool's former, over the outside of the tube, rounded up; with the unit.</summary>
+    public required string Swing { get; init; }
+
+    /// <summary>How far end B moves for one degree, with the unit.</summary>
+    public required string Lever { get; init; }
+
+    /// <summary>The tool's name where it is not the line's own.</summary>
+    public required string? Tool { get; init; }
+
+    /// <summary>The person's own note.</summary>
+    public required string? Note { get; init; }
+
+
     /// <summary>Note and tool in one cell.</summary>
     public string Remark => string.Join("; ", new[] { Tool is null ? null : $"tool: {Tool}", Note }.OfType<string>());
 }

@@ -29,30 +29,30 @@ public static class SheetWriter
         }
 
         var template = line.Template;
-        return new(
-            template.Name,
-            project,
-            EndsInWords(template),
-            TubeWords.Of(template.Tube, notation),
-            BendersInWords(template, notation),
-            Figure.Of(plan.CutLength, notation),
-            Figure.Of(plan.DevelopedLength, notation),
-            Fingerprint.Of(template, project, typed ?? notation),
-            template.Made,
-            DatumInWords(plan),
-            DatumName(plan),
-            [.. Rows(template, plan, notation)],
-            [.. ReadFirst(line, notation)],
-            [.. WorkOrder.Of(template, plan, notation)],
-            [.. Checks(template.Route, centreline, notation)],
-            LeversInWords(plan, notation),
-            EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
-            AxesInWords(template),
-            Strip.Of(template, plan, notation) with { Clips = [.. line.Clips?.Clips.Select(clip => clip.Mark) ?? []] },
-            centreline,
-            template.Tube.OutsideDiameter,
-            notation)
+        return new SheetContent
         {
+            Line = template.Name,
+            Project = project,
+            Ends = EndsInWords(template),
+            Tube = TubeWords.Of(template.Tube, notation),
+            Bender = BendersInWords(template, notation),
+            CutLength = Figure.Of(plan.CutLength, notation),
+            DevelopedLength = Figure.Of(plan.DevelopedLength, notation),
+            Fingerprint = Fingerprint.Of(template, project, typed ?? notation),
+            Made = template.Made,
+            Datum = DatumInWords(plan),
+            DatumName = DatumName(plan),
+            Rows = [.. Rows(template, plan, notation)],
+            ReadFirst = [.. ReadFirst(line, notation)],
+            Order = [.. WorkOrder.Of(template, plan, notation)],
+            Checks = [.. Checks(template.Route, centreline, notation)],
+            Levers = LeversInWords(plan, notation),
+            Envelope = EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
+            Axes = AxesInWords(template),
+            Strip = Strip.Of(template, plan, notation) with { Clips = [.. line.Clips?.Clips.Select(clip => clip.Mark) ?? []] },
+            Shape = centreline,
+            TubeDiameter = template.Tube.OutsideDiameter,
+            Notation = notation,
             LiesOnCar = template.LiesOnCar,
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
             Gauges = [.. BendGauge.Of(plan, notation)],
@@ -66,22 +66,24 @@ public static class SheetWriter
         foreach (var bend in plan.InWorkingOrder)
         {
             var roll = plan.RollTo(bend);
-            yield return new(
-                FormattableString.Invariant($"{bend.Number}"),
-                before is not null && before.Held != bend.Held ? WorkOrder.TurnRound(bend.Held) : null,
-                notation.Figure(bend.Mark - plan.Datum),
-                notation.Other.WithUnit(bend.Mark - plan.Datum),
-                plan.Datum > Length.Zero ? notation.Figure(bend.Mark) : null,
-                bend.Held.ToString(),
-                before is null && roll == Angle.Zero ? Dash : AngleNotation.Rotation(roll),
-                AngleNotation.Dial(bend.Dial),
-                AngleNotation.Figure(bend.Pull),
-                AngleNotation.Figure(bend.Bend.Turn),
-                notation.Figure(bend.StraightAfter),
-                SwingInWords(bend.Swing, template.Tube, notation),
-                notation.WithUnit(bend.Lever),
-                bend.Bender != template.Bender ? bend.Bender.Name : null,
-                bend.Bend.Note);
+            yield return new BendRow
+            {
+                Number = bend.Number,
+                TurnRound = before is not null && before.Held != bend.Held ? WorkOrder.TurnRound(bend.Held) : null,
+                Mark = notation.Figure(bend.Mark - plan.Datum),
+                MarkOther = notation.Other.WithUnit(bend.Mark - plan.Datum),
+                MarkFromCut = plan.Datum > Length.Zero ? notation.Figure(bend.Mark) : null,
+                Held = bend.Held.ToString(),
+                Rotate = before is null && roll == Angle.Zero ? Dash : AngleNotation.Rotation(roll),
+                Dial = AngleNotation.Dial(bend.Dial),
+                Pull = AngleNotation.Figure(bend.Pull),
+                Bend = AngleNotation.Figure(bend.Bend.Turn),
+                StraightAfter = notation.Figure(bend.StraightAfter),
+                Swing = SwingInWords(bend.Swing, template.Tube, notation),
+                Lever = notation.WithUnit(bend.Lever),
+                Tool = bend.Bender != template.Bender ? bend.Bender.Name : null,
+                Note = bend.Bend.Note,
+            };
             before = bend;
         }
     }

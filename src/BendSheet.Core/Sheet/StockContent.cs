@@ -88,4 +88,4 @@ public sealed record StockCut(string At, string Length, string Piece);
 /// <param name="Needed">How many are needed.</param>
 /// <param name="Have">How many of them lie in the drawer.</param>
 /// <param name="UsedAt">Where they go.</param>
-public sealed record StockItem(string ToBuy, string Name, string Specification, string Needed, string Have, string UsedAt);
+public sealed record StockItem(int ToBuy, string Name, string Specification, int Needed, int Have, string UsedAt);

@@ -43,6 +43,6 @@ internal static class StockSections
     };
 
     private static CoverRow ItemRow(StockItem item) => new(
-        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: {item.UsedAt}{(item.Have is "0" or "" ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
-        item.ToBuy);
+        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: {item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
+        FormattableString.Invariant($"{item.ToBuy}"));
 }

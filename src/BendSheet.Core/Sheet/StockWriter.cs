@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
@@ -61,9 +60,7 @@ public static class StockWriter
     }
 
     private static StockItem Item(ShoppingItem item) => new(
-        Number(item.ToBuy), item.Name, item.Specification, Number(item.Count), Number(item.Have), string.Join(", ", item.UsedAt));
-
-    private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
+        item.ToBuy, item.Name, item.Specification, item.Count, item.Have, string.Join(", ", item.UsedAt));
 
     private static IEnumerable<string> Remarks(ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, StockPlan stock)
     {

@@ -53,9 +53,14 @@ public sealed record Strip(
 /// <param name="End">End of the bend.</param>
 /// <param name="Mark">Where the pen goes.</param>
 /// <param name="Label">The same from the datum, as it is printed.</param>
-/// <param name="Rotation">From the bend made before, as in the table, with an arrow, and which one that was where it is not the one before on the tube; empty where there is none.</param>
-public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label, string Rotation)
+public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label)
 {
+    /// <summary>From the bend made before, as in the table, and which one that was where it is not the one before on the tube; empty where there is none.</summary>
+    public string Roll { get; init; } = string.Empty;
+
+    /// <summary>The same with an arrow, as it is drawn.</summary>
+    public string Rotation { get; init; } = string.Empty;
+
     /// <summary>The letter of the end whose side is held.</summary>
     public string Held { get; init; } = string.Empty;
 
@@ -68,14 +73,16 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
     internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation)
     {
         var roll = plan.RollTo(bend);
+        var words = roll == Angle.Zero ? string.Empty : AngleNotation.Rotation(roll) + After(bend, plan);
         return new(
             bend.Number,
             bend.Start,
             bend.End,
             bend.Mark,
-            notation.Figure(bend.Mark - plan.Datum),
-            roll == Angle.Zero ? string.Empty : Arrow(roll) + AngleNotation.Rotation(roll) + After(bend, plan))
+            notation.Figure(bend.Mark - plan.Datum))
         {
+            Roll = words,
+            Rotation = words.Length == 0 ? string.Empty : Arrow(roll) + words,
             Held = bend.Held.ToString(),
             Rolled = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty,
             Dial = AngleNotation.Dial(bend.Dial),

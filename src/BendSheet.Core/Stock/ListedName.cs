@@ -11,10 +11,9 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>As the list writes them behind a size.</summary>
     private static readonly string[] Units = ["mm", "in"];
 
-    /// <summary>What stands before the first comma is the sort.</summary>
-    public static ListedName Of(ShoppingItem item) => item.Name.Split(',', 2) is [var sort, var rest]
-        ? new(sort, $"{rest.Trim()}, {item.Specification}".TrimEnd(',', ' '))
-        : new(item.Name, item.Specification);
+    /// <summary>The words of a thing on the list.</summary>
+    public static ListedName Of(ShoppingItem item) =>
+        new(item.Sort, string.Join(", ", new[] { item.Kind, item.Specification }.Where(words => words.Length > 0)));
 
     /// <summary>Every word of the thing is typed, and nothing else.</summary>
     public bool IsWholly(string typed) => Has(typed) && All().All(own => Typed(typed).Any(word => Same(word, own)));

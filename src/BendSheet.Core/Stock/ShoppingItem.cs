@@ -3,12 +3,16 @@ using System.Collections.Immutable;
 namespace BendSheet.Core.Stock;
 
 /// <summary>Something the car needs, with where it goes.</summary>
-/// <param name="Name">What people call it: <c>nut</c>, <c>clip</c>, <c>tube</c>.</param>
+/// <param name="Sort">What sort of thing it is: <c>nut</c>, <c>clip</c>, <c>master-cylinder</c>.</param>
+/// <param name="Kind">What comes behind the sort in its name, such as the ports of a part; empty for none.</param>
 /// <param name="Specification">What tells it from others of its name; empty where there is only one kind.</param>
 /// <param name="Count">How many are needed from now on.</param>
 /// <param name="UsedAt">Each place, <c>rear A</c>, or <c>rear (4)</c> where one line takes several.</param>
-public sealed record ShoppingItem(string Name, string Specification, int Count, ImmutableArray<string> UsedAt)
+public sealed record ShoppingItem(string Sort, string Kind, string Specification, int Count, ImmutableArray<string> UsedAt)
 {
+    /// <summary>What people call it: <c>nut</c>, <c>tee, 3 × 3/8-24 flare 37</c>.</summary>
+    public string Name => Kind.Length == 0 ? Sort : $"{Sort}, {Kind}";
+
     /// <summary>How many of them lie in the drawer, at most <see cref="Count"/>.</summary>
     public int Have { get; init; }
 

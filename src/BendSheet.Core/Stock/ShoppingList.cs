@@ -55,18 +55,18 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         var lines = tube.Need.Pieces.Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name);
         if (tube.Plan is null && tube.Need.Total > Length.Zero)
         {
-            yield return new("tube", $"{size}, {notation.WithUnit(tube.Need.Total)} in all", 1, [.. lines]);
+            yield return new("tube", string.Empty, $"{size}, {notation.WithUnit(tube.Need.Total)} in all", 1, [.. lines]);
         }
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
             var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line).Select(cut => cut.Piece.Name);
-            yield return new("tube", $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from.DefaultIfEmpty("spare")]);
+            yield return new("tube", string.Empty, $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from.DefaultIfEmpty("spare")]);
         }
 
         if (tube.Plan is { TooLong.IsEmpty: false } tooShort)
         {
             var longest = tooShort.TooLong.Max(piece => piece.Length);
-            yield return new("tube", $"{size}, at least {notation.WithUnit(longest)} in one piece", tooShort.TooLong.Length, [.. tooShort.TooLong.Select(piece => piece.Name)]);
+            yield return new("tube", string.Empty, $"{size}, at least {notation.WithUnit(longest)} in one piece", tooShort.TooLong.Length, [.. tooShort.TooLong.Select(piece => piece.Name)]);
         }
     }
 
@@ -78,6 +78,7 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         public static IEnumerable<ShoppingItem> Joined(IEnumerable<Needed> all) =>
             all.GroupBy(one => (one.Name, one.Specification)).Select(same => new ShoppingItem(
                 same.Key.Name,
+                string.Empty,
                 same.Key.Specification,
                 same.Sum(one => one.Count),
                 [.. same.GroupBy(one => one.Line, StringComparer.Ordinal).Select(line => Place([.. line]))]));

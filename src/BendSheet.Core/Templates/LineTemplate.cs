@@ -12,7 +12,6 @@ namespace BendSheet.Core.Templates;
 /// <param name="Tube">The tube it is made of.</param>
 /// <param name="Bender">The tool for every bend that does not name its own.</param>
 /// <param name="Wire">The template's wire.</param>
-/// <param name="Habit">How the legs were measured.</param>
 /// <param name="From">End A.</param>
 /// <param name="To">End B.</param>
 /// <param name="Route">Legs and bends.</param>
@@ -22,11 +21,13 @@ public sealed record LineTemplate(
     Tube Tube,
     Bender Bender,
     Wire Wire,
-    MeasuredTo Habit,
     LineEnd From,
     LineEnd To,
     Route Route)
 {
+    /// <summary>How the legs were measured.</summary>
+    public MeasuredTo Habit { get; init; } = MeasuredTo.Corner;
+
     /// <summary>Where end A lies on the car and how the line leaves it; <see cref="Frame.Default"/> where nobody said.</summary>
     public Frame Start { get; init; } = Frame.Default;
 

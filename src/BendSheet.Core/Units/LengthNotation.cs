@@ -42,12 +42,18 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// <remarks>A quarter of an inch is 6.35 mm to the last digit, and nobody sells it by that name: a fraction of an inch goes before decimals.</remarks>
     public string Size(Length length)
     {
-        var (whole, decimals) = (Decimals(length.Millimetres, "0", " mm"), Decimals(length.Millimetres, "0.##", " mm"));
-        var (fraction, thousandths) = (ExactFraction(length.Inches), Decimals(length.Inches, "0.###", " in"));
-        string?[] sizes = Imperial ? [fraction, thousandths, decimals] : [whole, fraction, decimals, thousandths];
-        return sizes.OfType<string>().FirstOrDefault()
-            ?? (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
+        var (whole, decimals) = (Decimals(length.Millimetres, "0"), Decimals(length.Millimetres, "0.##"));
+        var (fraction, thousandths) = (ExactFraction(length.Inches), Decimals(length.Inches, "0.###"));
+        (string? Figure, string Unit)[] sizes = Imperial
+            ? [(fraction, "in"), (thousandths, "in"), (decimals, "mm")]
+            : [(whole, "mm"), (fraction, "in"), (decimals, "mm"), (thousandths, "in")];
+        return Array.Find(sizes, size => size.Figure is not null) is { Figure: { } figure } known
+            ? $"{figure} {known.Unit}"
+            : (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
     }
+
+    /// <summary>A size in inches without its unit, as threads are named by: <c>3/8</c>; null where it is no round figure of inches.</summary>
+    public static string? InchSize(Length length) => ExactFraction(length.Inches) ?? Decimals(length.Inches, "0.###");
 
     /// <summary>
     /// A small length that was reckoned, not to be measured off: millimetres to a tenth, or inches to a thousandth. Used where a half
@@ -87,14 +93,14 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     {
         const int Finest = 64;
         var steps = Math.Round(inches * Finest);
-        return steps > 0 && Math.Abs((inches * Finest) - steps) < Noise ? Fraction((long)steps, Finest) + " in" : null;
+        return steps > 0 && Math.Abs((inches * Finest) - steps) < Noise ? Fraction((long)steps, Finest) : null;
     }
 
     /// <summary>Null where the figure has more decimals than the format shows.</summary>
-    private static string? Decimals(double figure, string format, string unit)
+    private static string? Decimals(double figure, string format)
     {
         var text = figure.ToString(format, CultureInfo.InvariantCulture);
-        return Math.Abs(double.Parse(text, CultureInfo.InvariantCulture) - figure) < Noise ? text + unit : null;
+        return Math.Abs(double.Parse(text, CultureInfo.InvariantCulture) - figure) < Noise ? text : null;
     }
 
     private static string Fraction(long steps, int denominator)

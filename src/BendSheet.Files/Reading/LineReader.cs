@@ -74,8 +74,9 @@ internal sealed class LineReader(
     }
 
     private LineTemplate Template(YamlEntry entry, Tube tube, Bender bender, MeasuredTo habit, LineEnd from, LineEnd to, LineRoute route) =>
-        new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, habit, from, to, route.Route)
+        new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, from, to, route.Route)
         {
+            Habit = habit,
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
             Taped = route.Taped,

@@ -86,7 +86,7 @@ internal static class BendTable
         List<Column> columns =
         [
             new(Kind.Tick, string.Empty, 6, _ => string.Empty),
-            new(Kind.Number, "bend", 9, row => row.Number),
+            new(Kind.Number, "bend", 9, row => FormattableString.Invariant($"{row.Number}")),
             new(Kind.Mark, $"mark, {unit}{(sheet.Rows[0].MarkFromCut is null ? string.Empty : " from face of A")}", 25, row => row.Mark),
         ];
         if (sheet.Rows[0].MarkFromCut is not null)

@@ -116,7 +116,7 @@ internal static class DialDrawing
         var boxes = new List<(string Text, Place Box)>();
         foreach (var stop in stops)
         {
-            var text = Shown(stop.Bends);
+            var text = stop.BendsShown(MostBendsShown);
             var box = Free(centre, hole, stop.Reading.Degrees, (StopStyle.Width(text) / 2) + BoxPadding, taken);
             var inner = StopStart - 3;
             if (box is not null)
@@ -158,18 +158,6 @@ internal static class DialDrawing
         }
 
         return null;
-    }
-
-    /// <summary>As many numbers as are read at a glance.</summary>
-    private static string Shown(string bends)
-    {
-        if (bends.Length <= MostBendsShown)
-        {
-            return bends;
-        }
-
-        var comma = bends.LastIndexOf(',', MostBendsShown - 1);
-        return bends[..comma] + " …";
     }
 
     /// <summary>At the end of the ticks, pointing outwards: which of them is a stop.</summary>

@@ -16,7 +16,7 @@ internal static class DialPages
             return Paragraph.Of("The tube is too thick for a dial on this paper.", TextStyle.Body, measure, width);
         }
 
-        var stops = string.Join("; ", sheet.DialStops.Select(stop => $"{stop.Label}: {(stop.Bends.Contains(',', StringComparison.Ordinal) ? "bends" : "bend")} {stop.Bends}")) + ".";
+        var stops = string.Join("; ", sheet.DialStops.Select(stop => $"{stop.Label}: {stop.BendsInWords}")) + ".";
         return
         [
             bar,

@@ -14,7 +14,7 @@ public class CircuitsTests
         Part[] parts = [.. Enumerable.Range(0, Parts).Select(number => Part(number == 0 ? PartKind.MasterCylinder : PartKind.Union, $"p{number}"))];
         var hoses = Enumerable.Range(1, Parts - 1).Select(number => Hose(parts[number], "in", parts[number - 1], "out"));
         var circuits = Circuits.Of(PipeNetwork.Of(new([.. parts], [.. hoses], [], PedalSwitch: false), [], []));
-        Assert.Equal("p0", circuits.SourceOf(parts[^1]));
+        Assert.Equal("p0", circuits.SourceOf(parts[^1])?.InWords);
         Assert.Empty(circuits.Closing);
         Assert.Empty(circuits.Joined);
     }

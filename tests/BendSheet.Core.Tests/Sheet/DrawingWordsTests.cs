@@ -21,10 +21,10 @@ public class DrawingWordsTests
     public void The_shape_is_told_from_A_to_B_whatever_the_order_of_work()
     {
         var sheet = FullLine.Content(FullLine.Template);
-        var after = sheet.Rows.ToDictionary(row => row.Number, row => row.StraightAfter, StringComparer.Ordinal);
+        var after = sheet.Rows.ToDictionary(row => row.Number, row => row.StraightAfter);
         Assert.Equal(
-            $"The finished shape, pictorial view, the tube from A to B: straight, bend 1 of 45°, {after["1"]} mm straight; bend 2 of 30°, rotated 90° cw, {after["2"]} mm straight; "
-            + $"bend 3 of 90°, rotated 45° ccw, {after["3"]} mm straight. Over the outside, X × Y × Z, it is {sheet.Envelope}.",
+            $"The finished shape, pictorial view, the tube from A to B: straight, bend 1 of 45°, {after[1]} mm straight; bend 2 of 30°, rotated 90° cw, {after[2]} mm straight; "
+            + $"bend 3 of 90°, rotated 45° ccw, {after[3]} mm straight. Over the outside, X × Y × Z, it is {sheet.Envelope}.",
             DrawingWords.OfShape(sheet, "pictorial view"));
         Assert.Equal(
             $"The same shape seen from above: X right, Y up. Over the outside, X × Y × Z, it is {sheet.Envelope}.",

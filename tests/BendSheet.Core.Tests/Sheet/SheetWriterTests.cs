@@ -81,7 +81,7 @@ public class SheetWriterTests
     public void Rows_are_in_working_order_with_rotation_dial_pull_and_note()
     {
         var rows = FullLine.Content(FullLine.Template).Rows;
-        Assert.Equal(["3", "2", "1"], rows.Select(row => row.Number), StringComparer.Ordinal);
+        Assert.Equal([3, 2, 1], rows.Select(row => row.Number));
         Assert.Equal(["A", "A", "A"], rows.Select(row => row.Held), StringComparer.Ordinal);
         Assert.Equal(["45° cw", "45° cw", "90° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
         Assert.Equal(["45°", "90°", "0°"], rows.Select(row => row.Dial), StringComparer.Ordinal);
@@ -183,7 +183,7 @@ public class SheetWriterTests
         var bends = Enumerable.Range(0, 60).Select(i => (Rotate: i * 37.0 % 360, Turn: 20.0 + i)).ToArray();
         var sheet = FullLine.Content(Lines.Of(Lines.Bender(10), [.. Enumerable.Repeat(100.0, 61)], bends));
         Assert.Equal(60, sheet.Rows.Length);
-        Assert.Equal(60, sheet.Rows.Select(row => row.Number).Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(60, sheet.Rows.Select(row => row.Number).Distinct().Count());
     }
 
     [Fact]

@@ -47,7 +47,7 @@ public class StockWriterTests
         var cover = Cover(Stocked.Roll(5000, 1000) with { Price = 49.5m });
         Assert.Equal("Does not fit what is there: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot do.", cover.Tubes[0].Remarks[0]);
         Assert.Equal("Cost of the tube to buy: 49.50.", cover.Cost);
-        Assert.Equal(new StockItem("1", "tube", "3/16 in, copper-nickel, roll of 5000 mm", "1", "0", "rear"), Assert.Single(cover.Shopping));
+        Assert.Equal(new StockItem(1, "tube", "3/16 in, copper-nickel, roll of 5000 mm", 1, 0, "rear"), Assert.Single(cover.Shopping));
     }
 
     [Fact]

@@ -34,8 +34,8 @@ public class StripTests
             Assert.All(content.Rows.Zip(content.Rows.Prepend(null)), pair =>
             {
                 var (row, before) = pair;
-                var number = int.Parse(row.Number, System.Globalization.CultureInfo.InvariantCulture);
-                var after = before is null || string.Equals(before.Number, FormattableString.Invariant($"{number - 1}"), StringComparison.Ordinal) ? string.Empty : $" after {before.Number}";
+                var number = row.Number;
+                var after = before is null || before.Number == number - 1 ? string.Empty : $" after {before.Number}";
                 var rotate = content.Strip.Bends[number - 1].Rotation;
                 Assert.Equal(row.Rotate is SheetWriter.Dash or "0°" ? string.Empty : row.Rotate + after, rotate.TrimStart('↻', '↺', ' '));
                 Assert.Equal(rotate.Contains('↺', StringComparison.Ordinal), rotate.Contains("ccw", StringComparison.Ordinal));

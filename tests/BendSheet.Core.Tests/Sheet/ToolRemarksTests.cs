@@ -38,7 +38,7 @@ public class ToolRemarksTests
     public void The_pull_in_the_table_is_the_corrected_one()
     {
         var sheet = FullLine.Content(FullLine.Template.OnTool(FullLine.Hand with { Tests = [Pulled(93, 90), Pulled(47.5, 45)] }));
-        var rows = sheet.Rows.OrderBy(row => row.Number, StringComparer.Ordinal).ToList();
+        var rows = sheet.Rows.OrderBy(row => row.Number).ToList();
         Assert.Equal(["47.5°", "32.3°", "93°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
         Assert.Equal(["45°", "30°", "90°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
     }

@@ -8,24 +8,24 @@ public class OnHandTests
 {
     private static readonly ImmutableArray<ShoppingItem> List =
     [
-        new("nut", "an3, 17 mm", 8, ["a"]),
-        new("nut", "inverted, 20 mm", 4, ["b"]),
-        new("sleeve", "an3, 9 mm", 8, ["a"]),
-        new("brake tee", "3/8-24 inverted", 1, ["c"]),
+        new("nut", string.Empty, "an3, 17 mm", 8, ["a"]),
+        new("nut", string.Empty, "inverted, 20 mm", 4, ["b"]),
+        new("sleeve", string.Empty, "an3, 9 mm", 8, ["a"]),
+        new("brake tee", string.Empty, "3/8-24 inverted", 1, ["c"]),
     ];
 
     /// <summary>As the plumbing of a car is listed.</summary>
     private static readonly ImmutableArray<ShoppingItem> Parts =
     [
-        new("master-cylinder, 2 × 3/8-24 flare 37", string.Empty, 1, ["a"]),
-        new("tee, 3 × 3/8-24 flare 37", string.Empty, 2, ["b"]),
-        new("bulkhead, 2 × 3/8-24 flare 37", string.Empty, 3, ["c"]),
-        new("bulkhead, 3/8-24 inverted 45, 3/8-24 flare 37", string.Empty, 1, ["d"]),
-        new("hose, 350.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["e"]),
-        new("hose, 400.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["f"]),
-        new("sealing washer for banjo M10x1", string.Empty, 8, ["g"]),
-        new("clip", "for 3/16 in tube, hole 5.5 mm", 3, ["h"]),
-        new("clip", "for 6 mm tube, hole 5.5 mm", 3, ["i"]),
+        new("master-cylinder", "2 × 3/8-24 flare 37", string.Empty, 1, ["a"]),
+        new("tee", "3 × 3/8-24 flare 37", string.Empty, 2, ["b"]),
+        new("bulkhead", "2 × 3/8-24 flare 37", string.Empty, 3, ["c"]),
+        new("bulkhead", "3/8-24 inverted 45, 3/8-24 flare 37", string.Empty, 1, ["d"]),
+        new("hose", "350.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["e"]),
+        new("hose", "400.0 mm, 3/8-24 flare 37 to M10x1 banjo", string.Empty, 2, ["f"]),
+        new("sealing washer for banjo M10x1", string.Empty, string.Empty, 8, ["g"]),
+        new("clip", string.Empty, "for 3/16 in tube, hole 5.5 mm", 3, ["h"]),
+        new("clip", string.Empty, "for 6 mm tube, hole 5.5 mm", 3, ["i"]),
     ];
 
     [Theory]
@@ -63,7 +63,7 @@ public class OnHandTests
     [Fact]
     public void Of_many_choices_a_few_are_named()
     {
-        ImmutableArray<ShoppingItem> many = [.. Enumerable.Range(1, 9).Select(i => new ShoppingItem("nut", FormattableString.Invariant($"kind{i}, 17 mm"), 2, ["a"]))];
+        ImmutableArray<ShoppingItem> many = [.. Enumerable.Range(1, 9).Select(i => new ShoppingItem("nut", string.Empty, FormattableString.Invariant($"kind{i}, 17 mm"), 2, ["a"]))];
         Assert.EndsWith(
             "write `nut kind1` or `nut kind2` or `nut kind3` or `nut kind4`, or the name of one of 5 more as the list prints it",
             Assert.Single(OnHand.Subtract(many, [new("nut", 1, Stocked.At)]).Findings).Message,
@@ -90,7 +90,7 @@ public class OnHandTests
     [Fact]
     public void A_metric_thread_without_its_pitch_is_told_the_whole_thread() => Assert.Equal(
         "`m10 tee` in `have` is not on the list in these words: write `tee M10x1` or `tee 3/8-24` if it is what is meant",
-        Assert.Single(OnHand.Subtract([Parts[1], new("tee, 3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
+        Assert.Single(OnHand.Subtract([Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
     [InlineData("tube")]
@@ -106,7 +106,7 @@ public class OnHandTests
     [Fact]
     public void What_is_written_exactly_as_on_the_list_goes_before_what_is_written_nearly_so()
     {
-        ImmutableArray<ShoppingItem> list = [new("nut", "an-3, 17 mm", 8, ["a"]), new("nut", "an3, 17 mm", 8, ["b"])];
+        ImmutableArray<ShoppingItem> list = [new("nut", string.Empty, "an-3, 17 mm", 8, ["a"]), new("nut", string.Empty, "an3, 17 mm", 8, ["b"])];
         Assert.Equal([0, 3], OnHand.Subtract(list, [new("nut an3", 3, Stocked.At)]).Items.Select(item => item.Have));
         Assert.Same(OnHand.Unclear, Assert.Single(OnHand.Subtract(list, [new("a-n3 nut", 3, Stocked.At)]).Findings).Rule);
     }

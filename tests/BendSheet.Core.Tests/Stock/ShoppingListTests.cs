@@ -49,7 +49,7 @@ public class ShoppingListTests
     [Fact]
     public void What_the_car_needs_beside_its_lines_stands_at_the_end_and_may_lie_in_the_drawer()
     {
-        var list = Car([], [new("tee", 1, Stocked.At)], new ShoppingItem("tee", "3/8-24 inverted", 2, ["front tee", "rear tee"]));
+        var list = Car([], [new("tee", 1, Stocked.At)], new ShoppingItem("tee", string.Empty, "3/8-24 inverted", 2, ["front tee", "rear tee"]));
         Assert.Equal(("tee", 2, 1), (list.Items[^1].Name, list.Items[^1].Count, list.Items[^1].ToBuy));
     }
 

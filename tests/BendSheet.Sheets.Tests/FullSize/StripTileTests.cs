@@ -31,7 +31,7 @@ public class StripTileTests
         StripTile.Spread(Strip(length, marks), Mm(10), Mm(245), Mm(250)).Select(tile => ((int)tile.Start.Millimetres, (int)tile.End.Millimetres));
 
     private static Strip Strip(double length, IEnumerable<double> marks) =>
-        new(Mm(length), [.. marks.Select((mark, i) => new StripBend(i + 1, Mm(mark), Mm(mark), Mm(mark), string.Empty, string.Empty))], [], [], false, false, Length.Zero);
+        new(Mm(length), [.. marks.Select((mark, i) => new StripBend(i + 1, Mm(mark), Mm(mark), Mm(mark), string.Empty))], [], [], false, false, Length.Zero);
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);
 }

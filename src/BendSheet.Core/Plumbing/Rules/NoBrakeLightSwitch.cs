@@ -13,15 +13,14 @@ public static class NoBrakeLightSwitch
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
     {
         var parts = network.Car.Parts;
-        var brakes = parts.Where(part => part.Kind.IsWheel()).Select(circuits.SourceOf).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var brakes = parts.Where(part => part.Kind.IsWheel()).Select(circuits.SourceOf).OfType<PressureSource>().ToHashSet();
         var switches = parts.Where(part => part.Kind == PartKind.Switch).ToList();
         if (network.Car.PedalSwitch || brakes.Count == 0 || switches.Exists(one => circuits.SourceOf(one) is { } source && brakes.Contains(source)))
         {
             yield break;
         }
 
-        var master = parts.First(part => part.Kind == PartKind.MasterCylinder && brakes.Any(source =>
-            string.Equals(source, part.Name, StringComparison.Ordinal) || source.StartsWith(part.Name + ", circuit ", StringComparison.Ordinal)));
+        var master = parts.First(part => part.Kind == PartKind.MasterCylinder && brakes.Any(source => string.Equals(source.Master, part.Name, StringComparison.Ordinal)));
         yield return Rule.Warning(
             master.At,
             switches is [var one, ..]
