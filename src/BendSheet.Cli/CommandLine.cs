@@ -76,11 +76,13 @@ public static class CommandLine
             foreach (var wrong in parsed.Errors)
             {
                 // The library lists choices on lines of their own.
-                error.WriteLine($"bendsheet: {string.Join(' ', wrong.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
+                error.WriteLine(
+                    $"bendsheet: {string.Join(' ', wrong.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
             }
         }
 
-        error.WriteLine($"`bendsheet {(atRoot ? string.Empty : parsed.CommandResult.Command.Name + " ")}--help` shows what can be typed, with an example.");
+        error.WriteLine($"`bendsheet {(atRoot ? string.Empty : parsed.CommandResult.Command.Name + " ")}--help` shows what can be typed, "
+            + "with an example.");
         return ExitCodes.WrongInput;
     }
 }

@@ -25,7 +25,8 @@ internal sealed class ContentPage(SyntaxWriter page, ImmutableArray<DrawnCharact
         }
     }
 
-    public void Mean(Role role, Action draw, string? alternative, PageBox box, bool continues) => reading.Draw(role, draw, alternative, box, continues);
+    public void Mean(Role role, Action draw, string? alternative, PageBox box, bool continues) =>
+        reading.Draw(role, draw, alternative, box, continues);
 
     public void Text(string printable, TextStyle style, PagePoint at, Align align)
     {
@@ -36,7 +37,8 @@ internal sealed class ContentPage(SyntaxWriter page, ImmutableArray<DrawnCharact
             Align.Centre => at.X - (style.Width(printable) / 2) - style.Width(" "),
             _ => at.X - style.Width(printable) - style.Width(" "),
         };
-        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start).Number(at.Y).Raw("Tm ("u8);
+        Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start)
+            .Number(at.Y).Raw("Tm ("u8);
 
         // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
         Glyphs(align == Align.Left ? "" : " ", face);
@@ -139,7 +141,8 @@ internal sealed class ContentPage(SyntaxWriter page, ImmutableArray<DrawnCharact
 
     private SyntaxWriter Point(PagePoint point) => page.Number(point.X).Number(point.Y);
 
-    private SyntaxWriter Rectangle(PagePoint corner, double width, double height) => Point(corner).Number(width).Number(height).Raw("re "u8);
+    private SyntaxWriter Rectangle(PagePoint corner, double width, double height) =>
+        Point(corner).Number(width).Number(height).Raw("re "u8);
 
     private SyntaxWriter Fill(bool white)
     {

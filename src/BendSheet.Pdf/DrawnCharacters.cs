@@ -9,7 +9,8 @@ internal sealed class DrawnCharacters
     private readonly HashSet<char> _others = [];
 
     /// <summary>Each once, in no order.</summary>
-    public IEnumerable<char> All => Enumerable.Range(0, 128).Where(character => (_ascii >> character & 1) == 1).Select(character => (char)character).Concat(_others);
+    public IEnumerable<char> All =>
+        Enumerable.Range(0, 128).Where(character => (_ascii >> character & 1) == 1).Select(character => (char)character).Concat(_others);
 
     /// <summary>Adds one.</summary>
     public void Add(char character)

@@ -10,7 +10,9 @@ namespace BendSheet.Pdf;
 /// <param name="Begins">The part of a sheet that begins here, for the outline; null elsewhere.</param>
 internal sealed record DrawnPage(PaperSize Size, byte[] Content, string? Begins);
 
-/// <summary>What stands for itself in a document, drawn: the cover, or a line's sheet. Nothing in it depends on what else is printed.</summary>
+/// <summary>
+/// What stands for itself in a document, drawn: the cover, or a line's sheet. Nothing in it depends on what else is printed.
+/// </summary>
 /// <param name="Entry">In the outline.</param>
 /// <param name="Pages">At least one.</param>
 /// <param name="Structure">What is read out, in which order.</param>

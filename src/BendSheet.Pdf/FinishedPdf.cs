@@ -37,9 +37,11 @@ internal static class FinishedPdf
 
     /// <summary>The same file with readable streams, to be compared: another runtime may compress to other bytes.</summary>
     /// <inheritdoc cref="Of(PdfDocument, string)"/>
-    public static byte[] Uncompressed(PdfDocument document, string title) => Of(document, title, CompressionLevel.NoCompression, structure: null).ToArray();
+    public static byte[] Uncompressed(PdfDocument document, string title) =>
+        Of(document, title, CompressionLevel.NoCompression, structure: null).ToArray();
 
-    private static ReadOnlyMemory<byte> Of(PdfDocument document, string title, CompressionLevel compression, StructureTree? structure, int contentSize = 0)
+    private static ReadOnlyMemory<byte> Of(
+        PdfDocument document, string title, CompressionLevel compression, StructureTree? structure, int contentSize = 0)
     {
         ArgumentNullException.ThrowIfNull(document);
         ArgumentNullException.ThrowIfNull(title);
@@ -60,7 +62,8 @@ internal static class FinishedPdf
         return Finish(raw, metadata, structure, [.. document.Pages.Cast<PdfPage>().Select(page => page.Reference!.ObjectNumber)], writer);
     }
 
-    private static ReadOnlyMemory<byte> Finish(RawPdf raw, ReadOnlySpan<byte> metadata, StructureTree? structure, int[] pages, ObjectWriter writer)
+    private static ReadOnlyMemory<byte> Finish(
+        RawPdf raw, ReadOnlySpan<byte> metadata, StructureTree? structure, int[] pages, ObjectWriter writer)
     {
         var root = 0;
         var tags = new SubsetTags();

@@ -13,7 +13,8 @@ internal static class MetadataPacket
     /// <param name="creator">The program that the pages come from.</param>
     /// <param name="producer">The library that wrote them.</param>
     /// <param name="created">Universal time.</param>
-    public static byte[] Of(string title, string creator, string producer, DateTime created) => Encoding.UTF8.GetBytes(FormattableString.Invariant(
+    public static byte[] Of(string title, string creator, string producer, DateTime created) =>
+        Encoding.UTF8.GetBytes(FormattableString.Invariant(
         $"""
         <?xpacket begin="{'\uFEFF'}" id="W5M0MpCehiHzreSzNTczkc9d"?>
         <x:xmpmeta xmlns:x="adobe:ns:meta/">

@@ -4,7 +4,9 @@ using BendSheet.Core.Sheet;
 
 namespace BendSheet.Pdf;
 
-/// <summary>Writes a PDF file object by object, remembers where each begins, and closes it with the table of them (ISO 32000-1, 7.5).</summary>
+/// <summary>
+/// Writes a PDF file object by object, remembers where each begins, and closes it with the table of them (ISO 32000-1, 7.5).
+/// </summary>
 /// <param name="expectedSize">In bytes; the file may become larger.</param>
 /// <param name="compression">Of streams; with none they stay readable.</param>
 internal sealed class ObjectWriter(int expectedSize, CompressionLevel compression)

@@ -40,8 +40,8 @@ internal static class PdfAssembler
     }
 
     /// <summary>
-    /// What all pages draw with: every face that was used, under its number, embedded with the characters that were drawn. PDFsharp embeds what is
-    /// drawn on a page, so they are drawn once on one that is taken out again.
+    /// What all pages draw with: every face that was used, under its number, embedded with the characters that were drawn. PDFsharp embeds
+    /// what is drawn on a page, so they are drawn once on one that is taken out again.
     /// </summary>
     private static PdfDictionary Resources(PdfDocument document, IReadOnlyList<DrawnPart> parts)
     {

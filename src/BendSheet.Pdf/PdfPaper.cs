@@ -9,7 +9,10 @@ internal static class PdfPaper
 {
     private const double PointsPerMillimetre = 72 / 25.4;
 
-    /// <summary>Begins the content of a page: what is drawn afterwards counts in millimetres from the upper left corner, y downwards; pens and fonts too.</summary>
+    /// <summary>
+    /// Begins the content of a page: what is drawn afterwards counts in millimetres from the upper left corner, y downwards; pens and fonts
+    /// too.
+    /// </summary>
     /// <param name="size">Of the paper.</param>
     /// <param name="content">Empty.</param>
     /// <param name="mirrored">Left and right exchanged.</param>

@@ -3,8 +3,8 @@ using System.Text;
 namespace BendSheet.Pdf;
 
 /// <summary>
-/// The structure of a document (ISO 32000-1, 14.7), made of that of its parts. PDFsharp can build one as well, but takes as long for it as for
-/// the pages.
+/// The structure of a document (ISO 32000-1, 14.7), made of that of its parts. PDFsharp can build one as well, but takes as long for it as
+/// for the pages.
 /// </summary>
 /// <param name="parts">In reading order.</param>
 internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
@@ -17,7 +17,8 @@ internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
     /// <param name="first">Object number of the document's own element; those of the parts follow it.</param>
     public void WriteRoot(SyntaxWriter body, int first)
     {
-        body.Raw("<</Type/StructTreeRoot/K "u8).Integer(first).Raw(" 0 R/ParentTreeNextKey "u8).Integer(parts.Sum(part => part.Contents.Count))
+        body.Raw("<</Type/StructTreeRoot/K "u8).Integer(first).Raw(" 0 R/ParentTreeNextKey "u8)
+            .Integer(parts.Sum(part => part.Contents.Count))
             .Raw("/ParentTree<</Nums["u8);
         var page = 0;
         foreach (var (part, offset, _) in Placed(first))
@@ -97,7 +98,8 @@ internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
             {
                 { Element: { } part } => body.Integer(offset + part.Index).Raw(" 0 R "u8),
                 _ when kid.Page == page => body.Integer(kid.Content).Raw(" "u8),
-                _ => body.Raw("<</Type/MCR/Pg "u8).Integer(pages[firstPage + kid.Page]).Raw(" 0 R/MCID "u8).Integer(kid.Content).Raw(">>"u8),
+                _ => body.Raw("<</Type/MCR/Pg "u8).Integer(pages[firstPage + kid.Page]).Raw(" 0 R/MCID "u8).Integer(kid.Content)
+                    .Raw(">>"u8),
             };
         }
 

@@ -5,7 +5,9 @@ using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets;
 
-/// <summary>The cover of a file with several lines: all of them with their lengths and a box to tick, then what is said of the set as a whole.</summary>
+/// <summary>
+/// The cover of a file with several lines: all of them with their lengths and a box to tick, then what is said of the set as a whole.
+/// </summary>
 internal static class CoverPage
 {
     /// <summary>The pages of a cover.</summary>
@@ -13,7 +15,8 @@ internal static class CoverPage
     /// <param name="measure">Measures texts.</param>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">Of the type area.</param>
-    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(CoverContent cover, TextMeasure measure, double width, double height) => PageFlow.Spread(
+    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(
+        CoverContent cover, TextMeasure measure, double width, double height) => PageFlow.Spread(
         [
             .. Head(cover, measure, width),
             Block.Space(3),

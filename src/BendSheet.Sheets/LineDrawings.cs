@@ -41,7 +41,8 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
             }),
         };
         drawings.AddRange(ShapeViews.Alone(sheet, measure, Width, MostHeight)
-            .Select(view => Drawn(view.Name, $"{view.Caption}. {sheet.Axes}. Box over the outside: {sheet.Envelope}", view.Height, view.Draw)));
+            .Select(
+                view => Drawn(view.Name, $"{view.Caption}. {sheet.Axes}. Box over the outside: {sheet.Envelope}", view.Height, view.Draw)));
         return new([.. drawings], [.. measure.Missing]);
 
         LineDrawing Drawn(string name, string words, double height, Action<Canvas, double> draw)

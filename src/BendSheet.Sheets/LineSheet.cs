@@ -21,7 +21,8 @@ internal static class LineSheet
     /// <param name="measure">Measures texts.</param>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">Of the type area.</param>
-    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(SheetContent sheet, TextMeasure measure, double width, double height)
+    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(
+        SheetContent sheet, TextMeasure measure, double width, double height)
     {
         Block[] before =
         [
@@ -33,7 +34,11 @@ internal static class LineSheet
         ];
         var after = new TwoColumns(
             [
-                column => [Paragraph.Heading("Order of work", column), .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column))],
+                column =>
+                [
+                    Paragraph.Heading("Order of work", column),
+                    .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column)),
+                ],
                 column => CheckList.Of(sheet, measure, column),
                 column => CautionList.Of(measure, column),
             ],
@@ -69,12 +74,17 @@ internal static class LineSheet
         }
 
         var (blocks, labels) = views.At(width, onOne);
-        return onOne < spread && !views.NumbersAllBends(labels) && views.At(width, spread) is var larger && larger.Labels > labels ? larger.Blocks : blocks;
+        return onOne < spread && !views.NumbersAllBends(labels) && views.At(width, spread) is var larger && larger.Labels > labels
+            ? larger.Blocks : blocks;
     }
 
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty
         ? []
-        : [Paragraph.Heading("Read first, with the cautions at the end of the sheet"), .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width))];
+        :
+        [
+            Paragraph.Heading("Read first, with the cautions at the end of the sheet"),
+            .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width)),
+        ];
 
     /// <summary>They are marked together with the bends.</summary>
     private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) =>

@@ -57,7 +57,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         private IDrawnPart Cover(CoverContent cover, TextMeasure measure)
         {
             var area = TypeArea.Of(Paper);
-            return Drawn(Upright(CoverPage.Pages(cover, measure, area.Width, area.Height)), "Cover", new(string.Empty, cover.Project), measure);
+            return Drawn(
+                Upright(CoverPage.Pages(cover, measure, area.Width, area.Height)), "Cover", new(string.Empty, cover.Project), measure);
         }
 
         private IDrawnPart Line(SheetContent line, TextMeasure measure)

@@ -14,7 +14,8 @@ public class HostileFileBenchmarks
 
     [GlobalSetup]
     public void Prepare() =>
-        _typed = Encoding.UTF8.GetBytes(string.Concat(Enumerable.Repeat(Piece, YamlDocument.MostBytes / Encoding.UTF8.GetByteCount(Piece))));
+        _typed = Encoding.UTF8.GetBytes(
+            string.Concat(Enumerable.Repeat(Piece, YamlDocument.MostBytes / Encoding.UTF8.GetByteCount(Piece))));
 
     [Benchmark]
     public object Read() => YamlDocument.Read("hostile.yaml", _typed);

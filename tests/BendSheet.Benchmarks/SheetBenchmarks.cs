@@ -50,7 +50,10 @@ public class SheetBenchmarks
         var text = new StringBuilder("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 9/16 in}\nlines:\n");
         for (var i = 0; i < lines; i++)
         {
-            text.Append(CultureInfo.InvariantCulture, $"  line-{i}:\n    - {{straight: {100 + (i % 97)}, bend: 45}}\n    - {{straight: 60, rotate: {i % 180} cw, bend: 30}}\n    - {{straight: 200, rotate: 45 ccw, bend: 90}}\n    - {{straight: 80}}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"  line-{i}:\n    - {{straight: {100 + (i % 97)}, bend: 45}}\n    - {{straight: 60, rotate: {i % 180} cw, bend: 30}}\n  "
+                    + $"  - {{straight: 200, rotate: 45 ccw, bend: 90}}\n    - {{straight: 80}}\n");
         }
 
         return text.ToString();

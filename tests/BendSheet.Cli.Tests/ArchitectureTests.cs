@@ -9,12 +9,18 @@ using Assembly = System.Reflection.Assembly;
 
 namespace BendSheet.Cli.Tests;
 
-/// <summary>The layout that DEVELOPERS.md tells: no cycle between the namespaces of a project, each outside library in one project.</summary>
+/// <summary>
+/// The layout that DEVELOPERS.md tells: no cycle between the namespaces of a project, each outside library in one project.
+/// </summary>
 public class ArchitectureTests
 {
     private static Assembly[] Projects { get; } =
     [
-        typeof(CarPlan).Assembly, typeof(TemplateReader).Assembly, typeof(PrintedSheets).Assembly, typeof(PdfPress).Assembly, typeof(CommandLine).Assembly,
+        typeof(CarPlan).Assembly,
+        typeof(TemplateReader).Assembly,
+        typeof(PrintedSheets).Assembly,
+        typeof(PdfPress).Assembly,
+        typeof(CommandLine).Assembly,
     ];
 
     private static Architecture Program { get; } = new ArchLoader().LoadAssemblies(Projects).Build();
@@ -30,7 +36,9 @@ public class ArchitectureTests
             .ToLookup(arrow => (From: arrow.Origin.Namespace.FullName, To: arrow.Target.Namespace.FullName));
         var next = arrows.ToLookup(arrow => arrow.Key.From, arrow => arrow.Key.To, StringComparer.Ordinal);
         var back = arrows.Where(arrow => Reaches(next, arrow.Key.To, arrow.Key.From))
-            .Select(arrow => $"{arrow.Key.From} → {arrow.Key.To}: {string.Join(", ", arrow.Select(one => $"{one.Origin.Name} uses {one.Target.Name}").Distinct(StringComparer.Ordinal))}");
+            .Select(arrow =>
+                $"{arrow.Key.From} → {arrow.Key.To}: "
+                    + string.Join(", ", arrow.Select(one => $"{one.Origin.Name} uses {one.Target.Name}").Distinct(StringComparer.Ordinal)));
         Assert.Contains(Program.Types, type => IsIn(type, project));
         Assert.True(!back.Any(), string.Join('\n', back));
     }
@@ -39,7 +47,8 @@ public class ArchitectureTests
     public void Each_outside_library_is_used_by_one_project()
     {
         var runtime = Path.GetDirectoryName(typeof(object).Assembly.Location);
-        var uses = Projects.SelectMany(project => project.GetReferencedAssemblies(), (project, library) => (Project: project.GetName().Name, Library: library.Name!))
+        var uses = Projects.SelectMany(
+            project => project.GetReferencedAssemblies(), (project, library) => (Project: project.GetName().Name, Library: library.Name!))
             .Where(use => !use.Library.StartsWith("BendSheet", StringComparison.Ordinal))
             .Where(use => !Equals(Path.GetDirectoryName(Assembly.Load(new AssemblyName(use.Library)).Location), runtime))
             .OrderBy(use => use.Library, StringComparer.Ordinal).Select(use => $"{use.Library}: {use.Project}");

@@ -3,7 +3,9 @@ using BendSheet.Cli.Output;
 
 namespace BendSheet.Cli.Tests;
 
-/// <summary>A person at a terminal of their own, with a folder of their own: types files and commands, and sees what comes of them.</summary>
+/// <summary>
+/// A person at a terminal of their own, with a folder of their own: types files and commands, and sees what comes of them.
+/// </summary>
 public abstract class AtTheTerminal : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("bendsheet-").FullName;
@@ -44,7 +46,10 @@ public abstract class AtTheTerminal : IDisposable
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         using var bytes = new MemoryStream();
-        var surroundings = new Surroundings(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(Piped)), () => bytes, Colour) { Drawing = Drawing };
+        var surroundings = new Surroundings(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(Piped)), () => bytes, Colour)
+        {
+            Drawing = Drawing
+        };
         var code = await CommandLine.RunAsync(args, surroundings);
         return new(code, output.ToString(), error.ToString(), bytes.ToArray());
     }

@@ -39,7 +39,8 @@ public class ReadmeTests : AtTheTerminal
     public void Every_rule_is_in_the_list_of_findings() => HasList("rules", [
         "| rule | why it is there |",
         "| --- | --- |",
-        .. RuleNameTests.All.Select(one => one.Rule).OrderBy(rule => rule.Name, StringComparer.Ordinal).Select(rule => $"| `{rule.Name}` | {rule.Why} |"),
+        .. RuleNameTests.All.Select(one => one.Rule).OrderBy(rule => rule.Name, StringComparer.Ordinal)
+        .Select(rule => $"| `{rule.Name}` | {rule.Why} |"),
     ]);
 
     /// <summary>The worked example: the file that stands in front of the console, and what the command says of it.</summary>
@@ -82,14 +83,16 @@ public class ReadmeTests : AtTheTerminal
         var format = string.Concat(Blocks("```yaml\n"));
         var text = File.ReadAllText(Readme);
         Assert.All(Vocabulary.All.SelectMany(place => place.Known), word => Assert.True(
-            format.Contains(word + ":", StringComparison.Ordinal) || text.Contains($"`{word}: ", StringComparison.Ordinal), $"README does not explain `{word}`"));
+            format.Contains(word + ":", StringComparison.Ordinal)
+                || text.Contains($"`{word}: ", StringComparison.Ordinal), $"README does not explain `{word}`"));
     }
 
     private static List<string> Blocks(string opening)
     {
         var text = File.ReadAllText(Readme);
         var blocks = new List<string>();
-        for (var at = text.IndexOf(opening, StringComparison.Ordinal); at >= 0; at = text.IndexOf(opening, at + 1, StringComparison.Ordinal))
+        for (var at = text.IndexOf(opening, StringComparison.Ordinal); at >= 0; at = text
+            .IndexOf(opening, at + 1, StringComparison.Ordinal))
         {
             var start = at + opening.Length;
             blocks.Add(text[start..text.IndexOf("```", start, StringComparison.Ordinal)]);

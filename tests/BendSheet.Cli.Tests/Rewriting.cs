@@ -1,6 +1,8 @@
 namespace BendSheet.Cli.Tests;
 
-/// <summary>Whether what the program says is to be written down as right, instead of compared; the difference is then read in review.</summary>
+/// <summary>
+/// Whether what the program says is to be written down as right, instead of compared; the difference is then read in review.
+/// </summary>
 internal static class Rewriting
 {
     public const string Switch = "BENDSHEET_REWRITE_EXPECTED";

@@ -35,7 +35,9 @@ public class RuleNameTests
     {
         var names = All.Select(one => one.Rule.Name).ToList();
         Assert.Superset(
-            new HashSet<string>(["leg-too-short", "ends-in-bend", "no-corner", "cannot-read", "unknown-line", "unknown-word", "yaml-broken"], StringComparer.Ordinal),
+            new HashSet<string>(
+                ["leg-too-short", "ends-in-bend", "no-corner", "cannot-read", "unknown-line", "unknown-word", "yaml-broken"],
+                StringComparer.Ordinal),
             new HashSet<string>(names, StringComparer.Ordinal));
     }
 

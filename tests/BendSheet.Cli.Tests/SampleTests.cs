@@ -25,7 +25,8 @@ public class SampleTests : AtTheTerminal
 
     /// <summary>
     /// Counted by hand. Lines still to make: front-feed, front-left, front-right and clutch have an3 at both ends, rear at A: 9 nuts and 9
-    /// sleeves, of which 4 lie in the drawer. Inverted: rear at B, both ends of rear-axle-left and of filler: 5 nuts. rear-axle-right is made.
+    /// sleeves, of which 4 lie in the drawer. Inverted: rear at B, both ends of rear-axle-left and of filler: 5 nuts. rear-axle-right is
+    /// made.
     /// </summary>
     [Theory]
     [InlineData("9", "nut", "an3, 17 mm")]

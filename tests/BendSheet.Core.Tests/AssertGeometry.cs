@@ -75,7 +75,8 @@ internal static class AssertGeometry
 
     private static void Near(double expected, double actual, double allowed, string what) => Assert.True(
         Math.Abs(expected - actual) <= allowed,
-        $"{what}: expected {Text(expected)}, was {Text(actual)}, {Text(Math.Abs(expected - actual))} apart where {Text(allowed)} is allowed");
+        $"{what}: expected {Text(expected)}, was {Text(actual)}, {Text(Math.Abs(expected - actual))} "
+            + $"apart where {Text(allowed)} is allowed");
 
     private static string Text(double value) => value.ToString("R", CultureInfo.InvariantCulture);
 }

@@ -13,8 +13,12 @@ internal static class Drawn
 {
     public const double PointsPerMm = 72 / 25.4;
 
-    /// <summary>A file of one page, A4 where no other paper is named, with whatever <paramref name="draw"/> puts on it, as sheets are drawn.</summary>
-    public static byte[] OnCanvas(Action<Canvas> draw, PaperSize? paper = null, double left = 0, double width = 210, bool mirrored = false) => Bound("Test", new PdfPress().Draw(
+    /// <summary>
+    /// A file of one page, A4 where no other paper is named, with whatever <paramref name="draw"/> puts on it, as sheets are drawn.
+    /// </summary>
+    public static byte[] OnCanvas(
+        Action<Canvas> draw, PaperSize? paper = null, double left = 0, double width = 210, bool mirrored = false) =>
+            Bound("Test", new PdfPress().Draw(
         "Test",
         [new(paper ?? PaperSize.A4, null, page => draw(new Canvas(page, left, width)))],
         mirrored));
@@ -64,5 +68,6 @@ internal static class Drawn
         return [.. pdf.GetPage(1).Letters.SkipLast(1)]; // without the blank that ends a text
     }
 
-    private static XGraphics NewPage(PdfDocument document) => XGraphics.FromPdfPage(PaperSize.A4.NewPage(document), XGraphicsUnit.Millimeter);
+    private static XGraphics NewPage(PdfDocument document) =>
+        XGraphics.FromPdfPage(PaperSize.A4.NewPage(document), XGraphicsUnit.Millimeter);
 }

@@ -15,7 +15,10 @@ public class FaceTests
         var face = Face.Of(bold, tabular);
         var font = Typeface.Font(face, 4);
         Assert.All(
-            ["A", "284.5 mm (11 13/64 in)", "45° ± 0.5° × −1 Ø4.75 ⅜ ⁵⁄₁₆ ↻ □ →", "Γραμμή φρένου", "Тормозная трубка ё", "Łódź čšž ő ñ", "1\u2007234"],
+            [
+                "A", "284.5 mm (11 13/64 in)", "45° ± 0.5° × −1 Ø4.75 ⅜ ⁵⁄₁₆ ↻ □ →", "Γραμμή φρένου", "Тормозная трубка ё", "Łódź čšž ő ñ",
+                "1\u2007234",
+            ],
             text => Assert.Equal(graphics.MeasureString(text, font).Width, 4.0 * face.Width(text) / face.UnitsPerEm, 1e-6));
     }
 
@@ -23,7 +26,8 @@ public class FaceTests
     [MemberData(nameof(Faces))]
     public void All_faces_have_the_same_characters(bool bold, bool tabular) => Assert.All(
         Enumerable.Range(' ', 0xD800 - ' '),
-        character => Assert.Equal(Face.Of(bold: false, tabular: false).Glyph((char)character) == 0, Face.Of(bold, tabular).Glyph((char)character) == 0));
+        character => Assert.Equal(
+            Face.Of(bold: false, tabular: false).Glyph((char)character) == 0, Face.Of(bold, tabular).Glyph((char)character) == 0));
 
     [Fact]
     public void A_character_without_a_glyph_has_none() => Assert.Equal(0, Face.At(0).Glyph('管'));

@@ -82,7 +82,10 @@ public class FinishedPdfTests
 
         Assert.Equal(plain.Count, packed.Count);
         Assert.All(packed.Zip(plain), pair =>
-            Assert.Equal(pair.Second.Data, pair.First.Dictionary.Contains("/FlateDecode", StringComparison.Ordinal) ? Unpacked(pair.First.Data) : pair.First.Data));
+            Assert.Equal(
+                pair.Second.Data, pair.First.Dictionary.Contains("/FlateDecode", StringComparison.Ordinal)
+                    ? Unpacked(pair.First.Data)
+                    : pair.First.Data));
         Assert.All(plain, stream => Assert.DoesNotContain("/Filter", stream.Dictionary, StringComparison.Ordinal));
         Assert.Single(packed, stream => !stream.Dictionary.Contains("/FlateDecode", StringComparison.Ordinal)); // the metadata
     }
@@ -112,7 +115,8 @@ public class FinishedPdfTests
         var metadata = Metadata(FinishedPdf.Of(Drawn.Varied(), "Plain"));
 
         Assert.DoesNotContain(metadata.Descendants(), element =>
-            element.Name.NamespaceName.Contains("pdfa", StringComparison.Ordinal) || element.Name.NamespaceName.Contains("pdfua", StringComparison.Ordinal));
+            element.Name.NamespaceName.Contains("pdfa", StringComparison.Ordinal)
+                || element.Name.NamespaceName.Contains("pdfua", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -135,7 +139,8 @@ public class FinishedPdfTests
         Assert.Null(pdf.Information.Author);
         Assert.Equal(3, pdf.NumberOfPages);
         Assert.True(pdf.TryGetBookmarks(out var bookmarks));
-        Assert.Equal(["Page 1 (of 3)", "Page 2 (of 3)", "Page 3 (of 3)"], bookmarks.GetNodes().Select(node => node.Title), StringComparer.Ordinal);
+        Assert.Equal(
+            ["Page 1 (of 3)", "Page 2 (of 3)", "Page 3 (of 3)"], bookmarks.GetNodes().Select(node => node.Title), StringComparer.Ordinal);
     }
 
     [Theory]

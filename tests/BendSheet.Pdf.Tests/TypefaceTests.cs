@@ -61,7 +61,8 @@ public class TypefaceTests
         }));
 
         var names = pdf.GetPage(1).Letters.Where(letter => letter.Value is "1").Select(letter => letter.FontName!);
-        Assert.Equal(["AAAAAA+Inter Regular", "AAAAAB+Inter Semi", "AAAAAC+InTab Regular", "AAAAAD+InTab Semi"], names, StringComparer.Ordinal);
+        Assert.Equal(
+            ["AAAAAA+Inter Regular", "AAAAAB+Inter Semi", "AAAAAC+InTab Regular", "AAAAAD+InTab Semi"], names, StringComparer.Ordinal);
     }
 
     [Fact]
@@ -81,7 +82,8 @@ public class TypefaceTests
     {
         var all = Enumerable.Range(0x21, 0xFFFF - 0x21)
             .Select(code => (char)code)
-            .Where(character => PrintableText.Of(character.ToString()) is { Replaced: [], Text.Length: 1 } text && text.Text[0] == character)
+            .Where(character => PrintableText.Of(character.ToString()) is { Replaced: [], Text.Length: 1 } text
+            && text.Text[0] == character)
             .Where(character => !char.IsWhiteSpace(character))
             .Where(character => char.GetUnicodeCategory(character) != UnicodeCategory.NonSpacingMark) // the reader joins them to a letter
             .ToArray();

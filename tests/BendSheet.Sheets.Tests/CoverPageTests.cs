@@ -10,7 +10,10 @@ public class CoverPageTests
 
     private static readonly string LongWord = new('W', 100);
 
-    private static readonly CoverSection ToBuy = new("To buy, of " + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)), [new("tube, on a roll", "5 m") { Other = "16 ft 5 in" }, new(string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "10")])
+    private static readonly CoverSection ToBuy = new(
+        "To buy, of "
+            + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)),
+            [new("tube, on a roll", "5 m") { Other = "16 ft 5 in" }, new(string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "10")])
     {
         ToTick = true,
         Remark = "Of the right size.",
@@ -34,7 +37,8 @@ public class CoverPageTests
         string[] said =
         [
             cover.Project, cover.Summary,
-            .. cover.Lines.SelectMany(line => new[] { line.Name, line.Tube, line.CutLength.Main + line.CutLength.Other + line.Fingerprint }),
+            .. cover.Lines.SelectMany(
+                line => new[] { line.Name, line.Tube, line.CutLength.Main + line.CutLength.Other + line.Fingerprint }),
             .. cover.Sections.SelectMany(section => section.Rows.Select(row => row.HowMuch + row.Other)),
             ToBuy.Heading, ToBuy.Remark!,
         ];
@@ -66,7 +70,8 @@ public class CoverPageTests
         Assert.InRange(pages.Count, 3, 6);
         Assert.All(cover.Lines, line =>
         {
-            var page = Assert.Single(pages, text => text.Contains(Printed.WithoutBlanks($"{line.Name}{line.Ends}"), StringComparison.Ordinal));
+            var page = Assert.Single(
+                pages, text => text.Contains(Printed.WithoutBlanks($"{line.Name}{line.Ends}"), StringComparison.Ordinal));
             Assert.Contains("madelinetubecutlengthsheet", page, StringComparison.Ordinal);
         });
     }
@@ -76,7 +81,8 @@ public class CoverPageTests
     {
         var cover = Cover(2, "front");
         var none = Printed.Text(Printed.Pages(Print(cover, Paper.A4)));
-        var one = Printed.Text(Printed.Pages(Print(cover with { Lines = [cover.Lines[0], cover.Lines[1] with { Made = true }] }, Paper.A4)));
+        var one = Printed.Text(
+            Printed.Pages(Print(cover with { Lines = [cover.Lines[0], cover.Lines[1] with { Made = true }] }, Paper.A4)));
         Assert.DoesNotContain("✓", none, StringComparison.Ordinal);
         Assert.Contains("✓" + Printed.WithoutBlanks(cover.Lines[1].Name), one, StringComparison.Ordinal);
         Assert.Single(one, letter => letter == '✓');
@@ -92,7 +98,9 @@ public class CoverPageTests
         Assert.True(document.TryGetBookmarks(out var outline));
         Assert.Equal(["Cover", "front-left"], outline.GetNodes().Select(node => node.Title), StringComparer.Ordinal);
         var parts = ReadOut.Of(document).Parts;
-        Assert.Equal(["Finch", "front-left"], parts.Select(part => part.Parts[0] is { Type: "H1" } name ? name.Words : string.Empty), StringComparer.Ordinal);
+        Assert.Equal(
+            ["Finch", "front-left"], parts
+                .Select(part => part.Parts[0] is { Type: "H1" } name ? name.Words : string.Empty), StringComparer.Ordinal);
         var table = parts[0].Parts.First(part => part.Type is "Table");
         Assert.Equal(3, table.Parts.Count);
         Assert.All(table.Parts, row => Assert.Equal(5, row.Parts.Count));
@@ -134,6 +142,9 @@ public class CoverPageTests
         "Finch",
         "Some lines.",
         [.. Enumerable.Range(0, lines).Select(i => new CoverLine(
-            FormattableString.Invariant($"{name} no. {i}."), FormattableString.Invariant($"A: {name} → B: bracket {i}"), "3/16 in", new("454.0 mm", "17 7/8 in"), FormattableString.Invariant($"{i:x6}"), Made: false))],
+            FormattableString.Invariant($"{name} no. {i}."),
+            FormattableString.Invariant($"A: {name} → B: bracket {i}"),
+            "3/16 in",
+            new("454.0 mm", "17 7/8 in"), FormattableString.Invariant($"{i:x6}"), Made: false))],
         [new("Tube in all", [new("3/16 in: all lines", "123456.5 mm") { Other = "4860 1/2 in" }]), ToBuy]);
 }

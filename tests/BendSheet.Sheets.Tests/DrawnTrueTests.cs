@@ -25,7 +25,8 @@ public class DrawnTrueTests
         var scaleOfPictorial = StatedScale(text, "view,scale1:");
         var pictorial = ViewDirection.Best(line.Centreline!, line.Template.Tube.OutsideDiameter.Millimetres);
         var points = Sampled(line.Centreline!);
-        var views = page.Paths.Where(path => path is { IsStroked: true } && path.LineWidth >= 0.79 && path.Count == 1 && path[0].Commands.Count > 10).ToList();
+        var views = page.Paths.Where(
+            path => path is { IsStroked: true } && path.LineWidth >= 0.79 && path.Count == 1 && path[0].Commands.Count > 10).ToList();
         Assert.Equal(4, views.Count);
 
         Assert.All(views.Zip(new (double Scale, Func<Vector3D, double> Right, Func<Vector3D, double> Up)[]

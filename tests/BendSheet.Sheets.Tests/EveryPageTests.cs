@@ -19,7 +19,11 @@ public class EveryPageTests
         ["a straight tube"] = new(Printed.Contents(Printed.Head + "  straight:\n    - {straight: 300}\n"), Paper.A4),
         ["mirrored"] = new(Printed.Contents(Printed.WorkedExample), Paper.A4) { Mirrored = true },
         ["full size"] = new(Printed.Contents(Printed.FewBends(5)), Paper.A4) { FullSize = FullSizePages.All },
-        ["full size on Letter, mirrored"] = new(Printed.Contents(Printed.FewBends(3)), Paper.Letter) { FullSize = FullSizePages.All, Mirrored = true },
+        ["full size on Letter, mirrored"] = new(Printed.Contents(Printed.FewBends(3)), Paper.Letter)
+        {
+            FullSize = FullSizePages.All,
+            Mirrored = true
+        },
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },
     };
@@ -39,7 +43,10 @@ public class EveryPageTests
             var words = Printed.WithoutBlanks(string.Concat(recorded[i].Page.Things.Select(thing => thing.Text)));
             Assert.NotEmpty(words);
             Assert.Equal(words, Printed.Text([pdf[i]]));
-            Assert.Equal(words, Printed.WithoutBlanks(string.Concat(XElement.Parse($"<svg>{svg[i]}</svg>").Descendants("text").Select(text => text.Value))));
+            Assert.Equal(
+                words,
+                Printed.WithoutBlanks(
+                    string.Concat(XElement.Parse($"<svg>{svg[i]}</svg>").Descendants("text").Select(text => text.Value))));
         }
     }
 
@@ -64,7 +71,8 @@ public class EveryPageTests
     public void Drawings_alone_say_what_the_sheet_says()
     {
         var drawings = LineDrawings.Of(Jobs["a line"].Lines[0]).Drawings;
-        var sheet = Recorded(Jobs["a line"]).SelectMany(one => one.Page.Things).Select(thing => thing.Text).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var sheet = Recorded(Jobs["a line"]).SelectMany(one => one.Page.Things).Select(thing => thing.Text).OfType<string>()
+            .ToHashSet(StringComparer.Ordinal);
         foreach (var drawing in drawings)
         {
             var words = XDocument.Parse(System.Text.Encoding.UTF8.GetString(drawing.Svg.Span)).Descendants()

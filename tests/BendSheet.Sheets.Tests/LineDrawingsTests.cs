@@ -46,14 +46,18 @@ public class LineDrawingsTests
     {
         var drawn = LineDrawings.Of(Printed.Contents(Printed.WorkedExample)[0] with { Line = "a <b> & 'c' 管" });
         Assert.Equal(["管 (U+7BA1)"], drawn.MissingCharacters, StringComparer.Ordinal);
-        Assert.All(drawn.Drawings, drawing => Assert.StartsWith("a <b> & 'c' □: ", Read(drawing).Root!.Element(Svg + "title")!.Value, StringComparison.Ordinal));
+        Assert.All(
+            drawn.Drawings,
+            drawing => Assert.StartsWith("a <b> & 'c' □: ", Read(drawing).Root!.Element(Svg + "title")!.Value, StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_same_line_gives_the_same_bytes()
     {
         var sheet = Printed.Contents(Printed.WorkedExample)[0];
-        Assert.All(LineDrawings.Of(sheet).Drawings.Zip(LineDrawings.Of(sheet).Drawings), pair => Assert.Equal(pair.First.Svg.ToArray(), pair.Second.Svg.ToArray()));
+        Assert.All(
+            LineDrawings.Of(sheet).Drawings
+                .Zip(LineDrawings.Of(sheet).Drawings), pair => Assert.Equal(pair.First.Svg.ToArray(), pair.Second.Svg.ToArray()));
     }
 
     [Theory]
@@ -68,13 +72,16 @@ public class LineDrawingsTests
         Draw(new Canvas(ink, 10, 190));
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(Printed.OnCanvas(Draw));
         var page = pdf.GetPage(1);
-        var onPage = page.Paths.Where(path => path.IsStroked).SelectMany(path => path).SelectMany(path => path.Commands).OfType<PdfSubpath.Line>()
+        var onPage = page.Paths.Where(path => path.IsStroked).SelectMany(path => path).SelectMany(path => path.Commands)
+            .OfType<PdfSubpath.Line>()
             .Select(line => (line.From.X / (72 / 25.4), (page.Height - line.From.Y) / (72 / 25.4))).ToList();
         var inSvg = XDocument.Parse($"<svg xmlns=\"{Svg}\">{ink.Elements}</svg>").Descendants(Svg + "path")
             .Select(path => path.Attribute("d")!.Value.Split(['M', 'L'], StringSplitOptions.RemoveEmptyEntries)[0].Split(' '))
-            .Select(at => (X: double.Parse(at[0], CultureInfo.InvariantCulture), Y: double.Parse(at[1], CultureInfo.InvariantCulture))).ToList();
+            .Select(at => (X: double.Parse(at[0], CultureInfo.InvariantCulture), Y: double.Parse(at[1], CultureInfo.InvariantCulture)))
+            .ToList();
         Assert.NotEmpty(inSvg);
-        Assert.All(inSvg, at => Assert.Contains(onPage, other => Math.Abs(other.Item1 - at.X) < 0.005 && Math.Abs(other.Item2 - at.Y) < 0.005));
+        Assert.All(
+            inSvg, at => Assert.Contains(onPage, other => Math.Abs(other.Item1 - at.X) < 0.005 && Math.Abs(other.Item2 - at.Y) < 0.005));
 
         void Draw(Canvas canvas)
         {

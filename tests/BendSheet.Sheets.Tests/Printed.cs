@@ -40,7 +40,8 @@ internal static class Printed
         """;
 
     /// <summary>A line with a fitting at both ends, a note, and bends in different planes, as they are found on a car.</summary>
-    public static string FewBends(int count) => Head + "  few:\n    from: {at: master cylinder, fitting: an3}\n    to: {at: hose bracket, fitting: an3}\n    rows:\n"
+    public static string FewBends(int count) =>
+        Head + "  few:\n    from: {at: master cylinder, fitting: an3}\n    to: {at: hose bracket, fitting: an3}\n    rows:\n"
         + string.Concat(new[]
         {
             "      - {straight: 120, bend: 45}\n",
@@ -72,7 +73,8 @@ internal static class Printed
         Sheets(Contents(yaml), paper, fullSize);
 
     /// <summary>Sheets as PDF, without a cover.</summary>
-    public static PrintedSheets Sheets(ImmutableArray<SheetContent> lines, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) =>
+    public static PrintedSheets Sheets(
+        ImmutableArray<SheetContent> lines, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) =>
         Of(new(lines, paper) { Title = lines[0].Project, FullSize = fullSize });
 
     /// <summary>What was asked for, as PDF.</summary>
@@ -103,7 +105,11 @@ internal static class Printed
 
     /// <summary>Rows of a line with many bends.</summary>
     public static string ManyBends(int count) => Head + "  many:\n"
-        + string.Concat(Enumerable.Range(0, count).Select(i => FormattableString.Invariant($"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")))
+        + string.Concat(
+            Enumerable.Range(0, count)
+                .Select(
+                    i => FormattableString.Invariant(
+                        $"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")))
         + "    - {straight: 50}\n";
 
     /// <summary>Letters that lie over one another.</summary>

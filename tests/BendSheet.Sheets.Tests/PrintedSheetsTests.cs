@@ -32,7 +32,14 @@ public class PrintedSheetsTests
             .. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}"),
             .. content.Rows.SelectMany(row => new[]
             {
-                FormattableString.Invariant($"{row.Number}"), row.Mark, row.MarkOther, row.MarkFromCut!, row.Held, row.Rotate, row.Dial, row.Pull, row.Bend, row.StraightAfter, row.Swing, row.Remark,
+                FormattableString.Invariant($"{row.Number}"),
+                row.Mark,
+                row.MarkOther,
+                row.MarkFromCut!,
+                row.Held,
+                row.Rotate,
+                row.Dial,
+                row.Pull, row.Bend, row.StraightAfter, row.Swing, row.Remark,
             }),
         ];
         Assert.All(said, words => Assert.Contains(Printed.WithoutBlanks(words), text, StringComparison.Ordinal));
@@ -52,7 +59,8 @@ public class PrintedSheetsTests
     [Fact]
     public void Clips_stand_in_words_on_the_page_and_as_triangles_at_their_places_below_the_straight_tube()
     {
-        var content = Printed.Contents(Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60, hole: 5.5}\nlines:", StringComparison.Ordinal))[0];
+        var content = Printed.Contents(
+            Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60, hole: 5.5}\nlines:", StringComparison.Ordinal))[0];
         var pages = Printed.Pages(Printed.Sheets([content]));
         var page = pages[0];
         Assert.Equal(2, content.Clips.Length);
@@ -62,7 +70,8 @@ public class PrintedSheetsTests
         const double EndRoom = 7;
         var width = (page.Width / PointsPerMm) - (2 * (MarginMm + EndRoom));
         var starts = page.Paths.SelectMany(path => path).SelectMany(path => path.Commands).OfType<UglyToad.PdfPig.Core.PdfSubpath.Line>()
-            .Where(line => Math.Abs(Math.Abs(line.To.X - line.From.X) - (0.9 * PointsPerMm)) < 0.01 && Math.Abs(line.From.Y - line.To.Y - (1.44 * PointsPerMm)) < 0.01)
+            .Where(line => Math.Abs(Math.Abs(line.To.X - line.From.X) - (0.9 * PointsPerMm)) < 0.01
+            && Math.Abs(line.From.Y - line.To.Y - (1.44 * PointsPerMm)) < 0.01)
             .Select(line => line.From.X / PointsPerMm).Order().ToList();
         var places = content.Strip.Clips.Select(place => MarginMm + EndRoom + (place / content.Strip.Length * width)).ToList();
         Assert.Equal(2 * places.Count, starts.Count);
@@ -80,9 +89,14 @@ public class PrintedSheetsTests
             Printed.Head + "  straight tube:\n    - {straight: 300}\n",
             Printed.Head + "  nine metres:\n    - {straight: 4500, bend: 90}\n    - {straight: 4500}\n",
             Printed.Head + "  forty millimetres:\n    - {straight: 20, bend: 20}\n    - {straight: 20}\n",
-            Printed.Head.Replace("units: mm", "units: in", StringComparison.Ordinal).Replace("Finch", longWord + longWord, StringComparison.Ordinal).Replace("0.5", "1/64", StringComparison.Ordinal).Replace("17", "3/4", StringComparison.Ordinal).Replace("9}", "3/8}", StringComparison.Ordinal).Replace("35", "1 1/2", StringComparison.Ordinal)
-                + $"  {longWord}:\n    from: {{at: {longWord}{longWord}, fitting: an3}}\n    rows:\n      - {{straight: 1177 31/128, bend: 90, note: {longWord} {longWord}}}\n      - {{straight: 13 1/7}}\n",
-            Printed.Head + "  Ελληνικά Кириллица:\n    - {straight: 200, bend: 60, note: \"" + string.Concat(Enumerable.Repeat("a note that goes on ", 60)) + "\"}\n    - {straight: 200}\n",
+            Printed.Head.Replace("units: mm", "units: in", StringComparison.Ordinal)
+                .Replace("Finch", longWord + longWord, StringComparison.Ordinal).Replace("0.5", "1/64", StringComparison.Ordinal)
+                .Replace("17", "3/4", StringComparison.Ordinal).Replace("9}", "3/8}", StringComparison.Ordinal)
+                .Replace("35", "1 1/2", StringComparison.Ordinal)
+                + $"  {longWord}:\n    from: {{at: {longWord}{longWord}, fitting: an3}}\n    rows:\n      - {{straight: 1177 31/128, "
+                + $"bend: 90, note: {longWord} {longWord}}}\n      - {{straight: 13 1/7}}\n",
+            Printed.Head + "  Ελληνικά Кириллица:\n    - {straight: 200, bend: 60, note: \""
+                + string.Concat(Enumerable.Repeat("a note that goes on ", 60)) + "\"}\n    - {straight: 200}\n",
         ];
         var cases = new TheoryData<string, Paper>();
         foreach (var file in files)
@@ -97,7 +111,9 @@ public class PrintedSheetsTests
     [Theory]
     [MemberData(nameof(Demanding))]
     public void No_text_leaves_the_type_area(string yaml, Paper paper) =>
-        Assert.All(Printed.Pages(Printed.Sheets(yaml, paper)), page => Assert.All(page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)), letter =>
+        Assert.All(
+            Printed.Pages(Printed.Sheets(yaml, paper)),
+            page => Assert.All(page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)), letter =>
         {
             var box = letter.BoundingBox;
             Assert.InRange(box.Left / PointsPerMm, MarginMm - 0.3, (page.Width / PointsPerMm) - MarginMm + 0.3);
@@ -115,12 +131,15 @@ public class PrintedSheetsTests
     public void However_many_bends_nothing_runs_into_the_foot(int bends, Paper paper)
     {
         const double FootMm = 14.5;
-        var rows = Enumerable.Range(0, bends).Select(i => FormattableString.Invariant($"    - {{straight: 100, rotate: {i * 37 % 180}, bend: {20 + (i % 50)}}}\n"));
+        var rows = Enumerable.Range(0, bends)
+            .Select(i => FormattableString.Invariant($"    - {{straight: 100, rotate: {i * 37 % 180}, bend: {20 + (i % 50)}}}\n"));
         Assert.All(
             Printed.Pages(Printed.Sheets(Printed.Head + "  many:\n" + string.Concat(rows) + "    - {straight: 80}\n", paper)),
             page => Assert.Equal(
                 $"many page {page.Number} of",
-                string.Join(' ', page.GetWords().Where(word => word.BoundingBox.Bottom / PointsPerMm < FootMm).Select(word => word.Text).Skip(2).SkipLast(1)),
+                string.Join(
+                    ' ', page.GetWords().Where(word => word.BoundingBox.Bottom / PointsPerMm < FootMm).Select(word => word.Text).Skip(2)
+                        .SkipLast(1)),
                 StringComparer.Ordinal));
     }
 
@@ -193,10 +212,12 @@ public class PrintedSheetsTests
         Assert.All(Cautions.All, caution => Assert.Contains(Printed.WithoutBlanks(caution), text, StringComparison.Ordinal));
         Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)]));
 
-        // In the picture from which the piece is bent no two bends share a number: each stands on the strip, in the table, and in that view at least.
+        // In the picture from which the piece is bent no two bends share a number: each stands on the strip, in the table, and in that view
+        // at least.
         var numbers = page.GetWords().Where(word => word.Letters[0].PointSize < 9).Select(word => word.Text).ToList();
         Assert.All(Enumerable.Range(1, bends), bend => Assert.True(
-            numbers.Count(number => string.Equals(number, FormattableString.Invariant($"{bend}"), StringComparison.Ordinal)) >= 2, $"bend {bend}"));
+            numbers.Count(number => string.Equals(number, FormattableString.Invariant($"{bend}"), StringComparison.Ordinal)) >= 2,
+            $"bend {bend}"));
     }
 
     [Theory]
@@ -204,8 +225,14 @@ public class PrintedSheetsTests
     [InlineData(Paper.Letter)]
     public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_where_its_bends_keep_their_numbers(Paper paper)
     {
-        var yaml = Printed.Head.Replace("bender: {radius: 9/16 in}", "bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}", StringComparison.Ordinal)
-            .Replace("lines:", "tolerance: {straight: 1, bend: 1.5, rotate: 3}\nclips: {every: 300, from-ends: 60, hole: 5}\nlines:", StringComparison.Ordinal)
+        var yaml = Printed.Head.Replace(
+            "bender: {radius: 9/16 in}",
+            "bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}",
+            StringComparison.Ordinal)
+            .Replace(
+                "lines:",
+                "tolerance: {straight: 1, bend: 1.5, rotate: 3}\nclips: {every: 300, from-ends: 60, hole: 5}\nlines:",
+                StringComparison.Ordinal)
             + """
               rear:
                 from: {at: master cylinder, fitting: an3}

@@ -18,7 +18,8 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
     {
         var catalog = document.Structure.Catalog.CatalogDictionary;
         var pageNumbers = new Dictionary<long, int>();
-        foreach (var page in Entry<ArrayToken>(document, Entry<DictionaryToken>(document, catalog, "Pages")!, "Kids")!.Data.OfType<IndirectReferenceToken>())
+        foreach (var page in Entry<ArrayToken>(document, Entry<DictionaryToken>(document, catalog, "Pages")!, "Kids")!.Data
+            .OfType<IndirectReferenceToken>())
         {
             pageNumbers.Add(page.Data.ObjectNumber, pageNumbers.Count + 1);
         }
@@ -44,7 +45,8 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
 
     private static string TextOf(MarkedContentElement marked) => string.Concat(marked.Letters.Select(letter => letter.Value));
 
-    private static ReadOut Read(PdfDocument document, DictionaryToken element, Dictionary<(int, int), string> texts, Dictionary<long, int> pageNumbers)
+    private static ReadOut Read(
+        PdfDocument document, DictionaryToken element, Dictionary<(int, int), string> texts, Dictionary<long, int> pageNumbers)
     {
         var text = new StringBuilder();
         var parts = new List<ReadOut>();
@@ -71,14 +73,18 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
         return new(
             Entry<NameToken>(document, element, "S")!.Data,
             text.ToString(),
-            Entry<HexToken>(document, element, "Alt") is { } hex ? Encoding.BigEndianUnicode.GetString([.. hex.Bytes]).TrimStart('\uFEFF') : null,
+            Entry<HexToken>(document, element, "Alt") is { } hex
+                ? Encoding.BigEndianUnicode.GetString([.. hex.Bytes]).TrimStart('\uFEFF')
+                : null,
             attributes is null ? null : Entry<NameToken>(document, attributes, "Scope")?.Data,
             parts);
 
-        int PageOf(DictionaryToken of) => of.TryGet(NameToken.Create("Pg"), out IndirectReferenceToken page) ? pageNumbers[page.Data.ObjectNumber] : 0;
+        int PageOf(DictionaryToken of) =>
+            of.TryGet(NameToken.Create("Pg"), out IndirectReferenceToken page) ? pageNumbers[page.Data.ObjectNumber] : 0;
     }
 
-    private static IReadOnlyList<IToken> Kids(PdfDocument document, DictionaryToken element) => !element.TryGet(NameToken.Create("K"), out var kids) ? []
+    private static IReadOnlyList<IToken> Kids(PdfDocument document, DictionaryToken element) =>
+        !element.TryGet(NameToken.Create("K"), out var kids) ? []
         : Resolved(document, kids) is ArrayToken array ? array.Data : [kids];
 
     private static IToken Resolved(PdfDocument document, IToken token) =>

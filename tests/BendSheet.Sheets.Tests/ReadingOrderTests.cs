@@ -28,8 +28,15 @@ public class ReadingOrderTests
             string.Join(' ', parts));
         var lists = sheet.Parts.Where(part => part.Type is "L").ToList();
         Assert.All(
-            new[] { content.ReadFirst, content.Order, [.. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}")], [.. Cautions.All] }.Zip(lists),
-            pair => Assert.Equal(pair.First.Select(Printed.WithoutBlanks), pair.Second.Parts.Select(item => item.Words), StringComparer.Ordinal));
+            new[]
+            {
+                content.ReadFirst,
+                content.Order,
+                [.. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}")],
+                [.. Cautions.All],
+            }.Zip(lists),
+            pair => Assert.Equal(
+                pair.First.Select(Printed.WithoutBlanks), pair.Second.Parts.Select(item => item.Words), StringComparer.Ordinal));
         Assert.All(lists.SelectMany(list => list.Parts), item => Assert.True(item is { Type: "LI", Parts: [{ Type: "LBody" }] }));
     }
 
@@ -82,7 +89,8 @@ public class ReadingOrderTests
         using var document = PdfDocument.Open(Printed.Sheets(yaml, paper).Pdf.ToArray());
         var read = ReadOut.Of(document).All.Sum(part => Printed.WithoutBlanks(part.Text).Length);
         var marked = document.GetPages().SelectMany(page => page.GetMarkedContents()).ToList();
-        var furniture = marked.Where(content => content.IsArtifact).Sum(content => Printed.WithoutBlanks(string.Concat(content.Letters.Select(letter => letter.Value))).Length);
+        var furniture = marked.Where(content => content.IsArtifact)
+            .Sum(content => Printed.WithoutBlanks(string.Concat(content.Letters.Select(letter => letter.Value))).Length);
         Assert.Equal(Printed.Text(document.GetPages()).Length, read + furniture);
         Assert.InRange(furniture, document.NumberOfPages * "page1of1".Length, read);
     }

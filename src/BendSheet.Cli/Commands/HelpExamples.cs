@@ -50,7 +50,8 @@ internal static class HelpExamples
             }
 
             output.WriteLine();
-            output.WriteLine("Ends with 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could not be written.");
+            output.WriteLine("Ends with 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could "
+                + "not be written.");
             return ExitCodes.Done;
         }
     }

@@ -23,8 +23,11 @@ internal static class PrintCommand
             ("bendsheet print finch.yaml", "Writes finch.pdf with a cover and a sheet for every line."),
             ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
             ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
-            ("bendsheet print finch.yaml --each --units in", "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
-            ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of its bends, and its dial."),
+            (
+                "bendsheet print finch.yaml --each --units in",
+                "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
+            ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of "
+                + "its bends, and its dial."),
             ("bendsheet print finch.yaml --format svg", "The strip and each view of every line as a drawing of its own, beside the file."),
             ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
         {
@@ -49,7 +52,8 @@ internal static class PrintCommand
                 return ExitCodes.Of(plan.SheetsVerdict);
             }
 
-            foreach (var warning in AlikeOnPaper.Warnings(plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
+            foreach (var warning in AlikeOnPaper.Warnings(
+                plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
             {
                 surroundings.Error.WriteLine($"bendsheet: {warning}");
             }
@@ -65,13 +69,15 @@ internal static class PrintCommand
             var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
             if (target is null)
             {
-                surroundings.Error.WriteLine("bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
+                surroundings.Error.WriteLine(
+                    "bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
                 return ExitCodes.WrongInput;
             }
 
             if (target.IsForDrawings)
             {
-                surroundings.Error.WriteLine($"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
+                surroundings.Error.WriteLine(
+                    $"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
                 return ExitCodes.WrongInput;
             }
 
@@ -89,7 +95,8 @@ internal static class PrintCommand
 
             var written = wanted.Each
                 ? PrintEach(sheets, wanted, target, surroundings)
-                : Write(PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
+                : Write(
+                    PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
             return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
         });
         return command;
@@ -100,7 +107,8 @@ internal static class PrintCommand
     {
         foreach (var sheet in sheets)
         {
-            if (Write(PrintedSheets.Of(wanted.One(sheet), new PdfPress()), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done and var code)
+            if (Write(PrintedSheets.Of(wanted.One(sheet), new PdfPress()), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done
+                and var code)
             {
                 return code;
             }
@@ -117,15 +125,18 @@ internal static class PrintCommand
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }
 
-        var alike = plan.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(names => names.Count() > 1);
+        var alike = plan.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
+            .FirstOrDefault(names => names.Count() > 1);
         return wanted.Each && alike is not null
-            ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than capitals, or leave `--each` out."
+            ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than "
+                + "capitals, or leave `--each` out."
             : null;
     }
 
     private static int NothingToPrint(Surroundings surroundings)
     {
-        surroundings.Error.WriteLine("bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
+        surroundings.Error.WriteLine(
+            "bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
         return ExitCodes.CannotBeMade;
     }
 

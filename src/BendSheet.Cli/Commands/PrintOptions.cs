@@ -38,19 +38,22 @@ internal sealed class PrintOptions
 
     public Option<string> Output { get; } = new("--output", "-o")
     {
-        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For --each and svg a folder, or what the names begin with.",
+        Description = "The PDF to write, - for standard output. Without it, a PDF beside the file, by its name. For --each and svg a "
+            + "folder, or what the names begin with.",
         HelpName = "PDF",
     };
 
     public Option<string[]> Pages { get; } = new("--pages")
     {
-        Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are several lines.",
+        Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are "
+            + "several lines.",
         HelpName = $"{CoverWord}|{SheetsWord}",
     };
 
     public Option<string> Paper { get; } = new("--paper")
     {
-        Description = "Paper to print on; without it what the file says, or else A4 for a metric file and Letter for one in inches or feet.",
+        Description =
+            "Paper to print on; without it what the file says, or else A4 for a metric file and Letter for one in inches or feet.",
         HelpName = string.Join('|', Papers.All.Select(known => known.Word)),
     };
 
@@ -62,7 +65,8 @@ internal sealed class PrintOptions
 
     public Option<string[]> FullSize { get; } = new("--full-size")
     {
-        Description = "Pages as large as in reality, behind each line's sheet: strips to lay the tube on and mark it, gauges to hold its bends against, a dial to read rotation. Give it again for more than one.",
+        Description = "Pages as large as in reality, behind each line's sheet: strips to lay the tube on and mark it, gauges to hold its "
+            + "bends against, a dial to read rotation. Give it again for more than one.",
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 
@@ -80,7 +84,8 @@ internal sealed class PrintOptions
 
     public Option<bool> Mirror { get; } = new("--mirror")
     {
-        Description = "Print every page the wrong way round, left and right exchanged, to be pressed or copied on to a board. The foot of the page says so.",
+        Description = "Print every page the wrong way round, left and right exchanged, to be pressed or copied on to a board. The foot "
+            + "of the page says so.",
     };
 
     /// <summary>Drawings instead of sheets.</summary>
@@ -117,7 +122,8 @@ internal sealed class PrintOptions
         }
         else if (string.Equals(result.GetValue(Output), PrintTarget.StandardOutput, StringComparison.Ordinal))
         {
-            result.AddError("`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.");
+            result.AddError(
+                "`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.");
         }
     }
 
@@ -148,7 +154,8 @@ internal sealed class PrintOptions
 /// <param name="Each">A file for each line.</param>
 /// <param name="Mirrored">The wrong way round.</param>
 /// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
-internal sealed record WantedPrint(bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
+internal sealed record WantedPrint(
+    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
 {
     /// <summary>All lines in one file.</summary>
     public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)

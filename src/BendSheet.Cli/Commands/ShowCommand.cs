@@ -23,14 +23,16 @@ internal static class ShowCommand
         var line = FileOptions.Line();
         var format = new Option<string>("--format")
         {
-            Description = "How to show it: table, rounded as on the sheet; json or csv, unrounded millimetres and degrees; or rows, each route as rows to paste into a file.",
+            Description = "How to show it: table, rounded as on the sheet; json or csv, unrounded millimetres and degrees; or rows, each "
+                + "route as rows to paste into a file.",
             HelpName = string.Join('|', Formats.Select(known => known.Word)),
             DefaultValueFactory = _ => Formats[0].Word,
         };
         format.AcceptOnlyFromAmong([.. Formats.Select(known => known.Word)]);
         var parts = new Option<bool>("--parts")
         {
-            Description = "Instead of the lines, the way from each master cylinder through lines, hoses and parts to its wheels; as a table or json.",
+            Description = "Instead of the lines, the way from each master cylinder through lines, hoses and parts to its wheels; as a "
+                + "table or json.",
         };
         var command = new ExampleCommand(
             "show",
@@ -46,7 +48,9 @@ internal static class ShowCommand
         };
         command.Validators.Add(parsed =>
         {
-            if (parsed.GetValue(parts) && parsed.GetValue(format) is { } word && !PartsFormats.Any(known => string.Equals(known.Word, word, StringComparison.Ordinal)))
+            if (parsed.GetValue(parts)
+                && parsed.GetValue(format) is { } word
+                && !PartsFormats.Any(known => string.Equals(known.Word, word, StringComparison.Ordinal)))
             {
                 parsed.AddError($"--parts is shown as {string.Join(" or ", PartsFormats.Select(known => known.Word))}, not as {word}.");
             }
@@ -55,7 +59,8 @@ internal static class ShowCommand
         {
             var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
             var word = parsed.GetRequiredValue(format);
-            var write = (parsed.GetValue(parts) ? PartsFormats : Formats).First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
+            var write = (parsed.GetValue(parts) ? PartsFormats : Formats)
+                .First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
             surroundings.Output.Write(surroundings.Drawing && write == LineTable.Of ? LineTable.WithPictures(plan) : write(plan));
             return ExitCodes.Of(plan.Verdict);
         });

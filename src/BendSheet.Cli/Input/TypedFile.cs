@@ -10,7 +10,8 @@ public static class TypedFile
     public const string StandardInput = "-";
 
     /// <summary>The file is not there, or may not be read.</summary>
-    public static Rule CannotRead { get; } = new("cannot-read", RuleSubject.File, "A name that leads to no file is mistyped, or the file lies elsewhere.");
+    public static Rule CannotRead { get; } = new(
+        "cannot-read", RuleSubject.File, "A name that leads to no file is mistyped, or the file lies elsewhere.");
 
     /// <summary>Reads a file, or reports why it cannot be.</summary>
     public static TemplateFile Read(string name, Func<Stream> standardInput)
@@ -23,7 +24,8 @@ public static class TypedFile
         catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             var why = Directory.Exists(name) ? "this is a folder: name the file in it"
-                : failure is FileNotFoundException or DirectoryNotFoundException ? "there is no such file: check its name, or write a new one with `bendsheet start`"
+                : failure is FileNotFoundException or DirectoryNotFoundException
+                    ? "there is no such file: check its name, or write a new one with `bendsheet start`"
                 : failure is UnauthorizedAccessException ? "this file may not be read: check whose it is"
                 : "this file cannot be read";
             return TemplateReader.Nothing(CannotRead.Error(SourcePosition.Whole(name), why));

@@ -79,7 +79,9 @@ public sealed class Braille(int width, int height)
         }
     }
 
-    /// <summary>Whether a word may stand there: with a blank on either side of it and, where it has to be free, without a line under it.</summary>
+    /// <summary>
+    /// Whether a word may stand there: with a blank on either side of it and, where it has to be free, without a line under it.
+    /// </summary>
     private bool Has(int column, int row, int length, bool free)
     {
         if (row < 0 || row >= height || column < 0 || column + length > width)

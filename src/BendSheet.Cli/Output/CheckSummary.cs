@@ -25,9 +25,11 @@ public static class CheckSummary
         var lines = Count(plan.Lines.Length + plan.RoughLines.Length, "line");
         var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
         var tube = plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
-            ? $", cut length in all {plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
+            ? ", cut length in all "
+                + $"{plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;
-        return $"{Visible.Of(name)}: {(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
+        return $"{Visible.Of(name)}: "
+            + $"{(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }
 
     private static string? Count(int count, string what) => count switch

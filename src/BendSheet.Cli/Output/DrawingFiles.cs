@@ -18,12 +18,14 @@ internal static class DrawingFiles
     public static string? WhyNot(string target, string line)
     {
         var what = target.Length == 0 ? "there is no name behind -o"
-            : target.EndsWith(PrintTarget.Ending, StringComparison.OrdinalIgnoreCase) && !Directory.Exists(target) ? $"{Visible.Of(target)} is the name of a PDF"
+            : target.EndsWith(PrintTarget.Ending, StringComparison.OrdinalIgnoreCase) && !Directory.Exists(target)
+                ? $"{Visible.Of(target)} is the name of a PDF"
             : File.Exists(target) && !target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? $"{Visible.Of(target)} is a file"
             : null;
         return what is null
             ? null
-            : $"{what}, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o drawing` for drawing-{InAName(line)}-strip{Ending}";
+            : $"{what}, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o "
+                + $"drawing` for drawing-{InAName(line)}-strip{Ending}";
     }
 
     /// <summary>Writes them all, or up to the first that the disk does not take.</summary>
@@ -37,7 +39,8 @@ internal static class DrawingFiles
         var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
         {
-            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Of(folder)}: make it first, or name one that is there with -o");
+            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Of(folder)}: make it first, or "
+                + "name one that is there with -o");
             return ExitCodes.NotWritten;
         }
 

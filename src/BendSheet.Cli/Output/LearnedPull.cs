@@ -81,7 +81,9 @@ internal static class LearnedPull
             var isWorst = sizes.Count > 2 && sizes[i] >= worst && off.Degrees >= 0.05;
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{LearnedTools.TestName(bender, test)}: pulled to {AngleNotation.Figure(test.Pull!.Value)}, came to {AngleNotation.Figure(test.Got)}; {by} {AngleNotation.Figure(test.Pull.Value + -springback.Residual(test))} ({AngleNotation.Figure(off)} off{(isWorst ? ", the worst" : string.Empty)})");
+                $"{LearnedTools.TestName(bender, test)}: pulled to {AngleNotation.Figure(test.Pull!.Value)}, came to "
+                    + $"{AngleNotation.Figure(test.Got)}; {by} {AngleNotation.Figure(test.Pull.Value + -springback.Residual(test))} "
+                    + $"({AngleNotation.Figure(off)} off{(isWorst ? ", the worst" : string.Empty)})");
         }
     }
 
@@ -94,7 +96,8 @@ internal static class LearnedPull
             var have = springback.Tests.Length == 1 ? "One test" : "All tests are of about one bend";
             yield return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{have}: pull and bend are taken in proportion, which is rough far from {AngleNotation.Figure(springback.Largest)}. Bend one more, near {other:0}°: two give a line.");
+                $"{have}: pull and bend are taken in proportion, which is rough far from {AngleNotation.Figure(springback.Largest)}. "
+                    + $"Bend one more, near {other:0}°: two give a line.");
         }
         else if (springback.Uncertainty(springback.Largest) is null)
         {
@@ -110,7 +113,8 @@ internal static class LearnedPull
             var (now, then) = (springback.Uncertainty(at)!.Value, springback.UncertaintyWithOneMore(at)!.Value);
             yield return now <= Readable
                 ? "The tests lie on the line as well as a protractor can show it: count on half a degree, not on less."
-                : $"One more test near {AngleNotation.Figure(at)}, as good as these, would bring ± there from {AngleNotation.Figure(now)} to about {AngleNotation.Figure(then)}.";
+                : $"One more test near {AngleNotation.Figure(at)}, as good as these, would bring ± there from "
+                    + $"{AngleNotation.Figure(now)} to about {AngleNotation.Figure(then)}.";
         }
     }
 }

@@ -61,7 +61,8 @@ public static class LearnedTools
 
     private static IEnumerable<string> Untested(Bender bender, BenderCalibration tool, LengthNotation notation, bool stepsAreShown) =>
     [
-        $"  No tests yet: pull angles are not corrected, and the developed length assumes arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
+        "  No tests yet: pull angles are not corrected, and the developed length assumes arc factor "
+            + $"{Factor(tool.ArcFactor)}{InBrackets(tool)}.",
         .. stepsAreShown
             ? [$"  Test it as above, with a piece about {TestSteps.PieceLength(bender, notation)} long."]
             : TestSteps.Of(bender, notation).Select(line => "  " + line),
@@ -84,7 +85,8 @@ public static class LearnedTools
     private static string InBrackets(BenderCalibration tool) => tool.Source switch
     {
         ArcFactorSource.Learned => " (from the test pieces)",
-        ArcFactorSource.Typed when tool.Gain is not null => " (as typed, which counts more than the test pieces: take `arc-factor` out to use theirs)",
+        ArcFactorSource.Typed when tool.Gain is not null =>
+            " (as typed, which counts more than the test pieces: take `arc-factor` out to use theirs)",
         ArcFactorSource.Typed => " (as typed)",
         _ => " (no test piece)",
     };

@@ -35,7 +35,8 @@ public static class LineTable
         if (text.Length > 0)
         {
             text.Append('\n').Append(Cautions.Rotation).Append('\n');
-            text.Append("Geometry only, no approval of a brake system. The order of work and the cautions are on the printed sheet: read them first.\n");
+            text.Append("Geometry only, no approval of a brake system. The order of work and the cautions are on the printed sheet: read "
+                + "them first.\n");
         }
 
         return text.ToString();

@@ -25,7 +25,8 @@ public static class OutputFile
 
     /// <summary>Writes a drawing, in the place of an older one that nobody has changed since with another program.</summary>
     /// <returns>Null, or in words why nothing was written; the old drawing is then whole.</returns>
-    public static string? ReplaceDrawing(string path, ReadOnlySpan<byte> content) => Replace(path, content, IsDrawing, "a drawing of this program");
+    public static string? ReplaceDrawing(string path, ReadOnlySpan<byte> content) =>
+        Replace(path, content, IsDrawing, "a drawing of this program");
 
     /// <summary>Writes a file that must not be there yet.</summary>
     /// <returns>Null, or in words why nothing was written.</returns>

@@ -62,17 +62,19 @@ public static class PartsJson
     private static void WriteConnections(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
         json.WriteStartArray("connections");
-        foreach (var joint in network.Connections)
+        foreach (var connection in network.Connections)
         {
-            var line = joint.Kind == ConnectionKind.Line
-                ? plan.Lines.FirstOrDefault(solvedLine => string.Equals(solvedLine.Template.Name, joint.Name, StringComparison.Ordinal))
+            var line = connection.Kind == ConnectionKind.Line
+                ? plan.Lines.FirstOrDefault(
+                    solvedLine => string.Equals(solvedLine.Template.Name, connection.Name, StringComparison.Ordinal))
                 : null;
             json.WriteStartObject();
-            json.WriteString("kind", joint.Kind switch { ConnectionKind.Line => "line", ConnectionKind.Hose => "hose", _ => "screwed-into" });
-            json.WriteString("name", joint.Name);
-            SolvedJson.WriteLength(json, "length", line?.Plan?.CutLength ?? joint.Length);
-            WriteEnd(json, "from", joint.A);
-            WriteEnd(json, "to", joint.B);
+            json.WriteString(
+                "kind", connection.Kind switch { ConnectionKind.Line => "line", ConnectionKind.Hose => "hose", _ => "screwed-into" });
+            json.WriteString("name", connection.Name);
+            SolvedJson.WriteLength(json, "length", line?.Plan?.CutLength ?? connection.Length);
+            WriteEnd(json, "from", connection.A);
+            WriteEnd(json, "to", connection.B);
             json.WriteEndObject();
         }
 

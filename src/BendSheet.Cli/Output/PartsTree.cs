@@ -7,7 +7,9 @@ using BendSheet.Core.Plumbing.Rules;
 
 namespace BendSheet.Cli.Output;
 
-/// <summary>The way of the fluid in text: from each master cylinder through lines, hoses and parts to the wheels, and what hangs on none.</summary>
+/// <summary>
+/// The way of the fluid in text: from each master cylinder through lines, hoses and parts to the wheels, and what hangs on none.
+/// </summary>
 public sealed class PartsTree
 {
     private const string Step = "  ";
@@ -28,9 +30,10 @@ public sealed class PartsTree
         _uses = _network.Uses;
         _lengths = plan.Lines.Where(line => line.Plan is not null)
             .ToDictionary(line => (ConnectionKind.Line, line.Template.Name), line => notation.WithUnit(line.Plan!.CutLength));
-        foreach (var joint in _network.Connections.Where(joint => joint is { Kind: not ConnectionKind.ScrewedIn, Length: not null }))
+        foreach (var connection in _network.Connections
+            .Where(connection => connection is { Kind: not ConnectionKind.ScrewedIn, Length: not null }))
         {
-            _lengths.TryAdd((joint.Kind, joint.Name), notation.WithUnit(joint.Length!.Value));
+            _lengths.TryAdd((connection.Kind, connection.Name), notation.WithUnit(connection.Length!.Value));
         }
     }
 
@@ -63,7 +66,7 @@ public sealed class PartsTree
             From(part);
         }
 
-        var loose = _network.Connections.SelectMany(joint => joint.Ends.Where(end => end.Port is null)).ToList();
+        var loose = _network.Connections.SelectMany(connection => connection.Ends.Where(end => end.Port is null)).ToList();
         if (loose.Count > 0)
         {
             _text.Append("\nEnds that lead to no part of the file:\n");
@@ -80,7 +83,8 @@ public sealed class PartsTree
     private IEnumerable<Part> NotShown(IEnumerable<Part> parts) => parts.Where(part => !_shown.Contains(part.Name));
 
     /// <summary>
-    /// A part and everything behind it, depth first. The stack is our own: a file may have a chain of parts longer than the program's stack.
+    /// A part and everything behind it, depth first. The stack is our own: a file may have a chain of parts longer than the program's
+    /// stack.
     /// </summary>
     private void From(Part root)
     {
@@ -137,10 +141,11 @@ public sealed class PartsTree
         }
     }
 
-    private string Way(Connection joint) => joint.Kind switch
+    private string Way(Connection connection) => connection.Kind switch
     {
         ConnectionKind.ScrewedIn => "screwed",
-        _ => joint.InWords + (_lengths.TryGetValue((joint.Kind, joint.Name), out var length) ? ", " + length + "," : string.Empty),
+        _ => connection.InWords
+            + (_lengths.TryGetValue((connection.Kind, connection.Name), out var length) ? ", " + length + "," : string.Empty),
     };
 
     private void Line(int depth, string words)

@@ -36,7 +36,8 @@ internal sealed record PrintTarget(string? Named, string? Beside)
     {
         null => $"{beside}-",
         _ when Directory.Exists(named) || Path.EndsInDirectorySeparator(named) =>
-            Path.TrimEndingDirectorySeparator(named) + Path.DirectorySeparatorChar + (beside is null ? string.Empty : $"{Path.GetFileName(beside)}-"),
+            Path.TrimEndingDirectorySeparator(named) + Path.DirectorySeparatorChar
+                + (beside is null ? string.Empty : $"{Path.GetFileName(beside)}-"),
         _ when named.EndsWith(ending, StringComparison.OrdinalIgnoreCase) => $"{named[..^ending.Length]}-",
         _ => $"{named}-",
     };

@@ -34,14 +34,17 @@ internal sealed class RowTools
     /// <summary>Of the lines that are written, and with names that no bender of the file has for another radius.</summary>
     public static RowTools Of(CarPlan plan)
     {
-        var radii = plan.Lines.SelectMany(line => line.Layout?.Bends ?? []).Where(bend => bend.Bend.FromTangent).Select(bend => bend.Radius).Distinct().ToList();
+        var radii = plan.Lines.SelectMany(line => line.Layout?.Bends ?? []).Where(bend => bend.Bend.FromTangent).Select(bend => bend.Radius)
+            .Distinct().ToList();
         var benders = plan.Measured.Benders;
         var names = new List<string>();
         foreach (var radius in radii)
         {
-            var numbered = Enumerable.Range(1, radii.Count + benders.Length).Select(number => FormattableString.Invariant($"{Former} {number}"));
+            var numbered = Enumerable.Range(1, radii.Count + benders.Length)
+                .Select(number => FormattableString.Invariant($"{Former} {number}"));
             names.Add((radii.Count == 1 ? numbered.Prepend(Former) : numbered).First(name =>
-                !names.Contains(name, StringComparer.Ordinal) && benders.All(bender => !IsCalled(bender, name) || IsSame(bender.Radius, radius))));
+                !names.Contains(name, StringComparer.Ordinal)
+                    && benders.All(bender => !IsCalled(bender, name) || IsSame(bender.Radius, radius))));
         }
 
         return new([.. radii.Zip(names)], benders is [{ Name.Length: 0 }]);
@@ -51,7 +54,8 @@ internal sealed class RowTools
     public string NameOf(Bender bender) => bender.Name.Length == 0 && OwnIsNamedHere ? OwnBender : bender.Name;
 
     /// <summary>The name of the tool that a bend is made on.</summary>
-    public string NameOf(Bend bend) => bend.FromTangent ? _formers.First(former => former.Radius == bend.Bender.Radius).Name : NameOf(bend.Bender);
+    public string NameOf(Bend bend) =>
+        bend.FromTangent ? _formers.First(former => former.Radius == bend.Bender.Radius).Name : NameOf(bend.Bender);
 
     private static bool IsCalled(Bender bender, string name) => string.Equals(bender.Name, name, StringComparison.Ordinal);
 

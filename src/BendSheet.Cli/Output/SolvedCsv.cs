@@ -77,7 +77,8 @@ public static class SolvedCsv
         bend.Bend.Note ?? string.Empty,
     ];
 
-    private static string Number(Length? length) => length is { } known ? known.Millimetres.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
+    private static string Number(Length? length) =>
+        length is { } known ? known.Millimetres.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 
     private static string Number(Angle angle) => angle.Degrees.ToString("R", CultureInfo.InvariantCulture);
 

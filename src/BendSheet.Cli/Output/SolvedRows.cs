@@ -20,11 +20,15 @@ public static class SolvedRows
     /// <summary>The lines with their remarks.</summary>
     public static string Of(CarPlan plan)
     {
-        var text = new StringBuilder("# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\n");
+        var text = new StringBuilder(
+            "# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\n");
         var tools = RowTools.Of(plan);
         if (tools.OwnIsNamedHere)
         {
-            Append(text, $"# at the top of the file, in place of `bender: {{…}}`: `benders: {{hand: {{…}}, {tools.Entries}}}`, with what stood behind `bender` between the braces of `hand`\n");
+            Append(
+                text,
+                $"# at the top of the file, in place of `bender: {{…}}`: `benders: {{hand: {{…}}, {tools.Entries}}}`, ");
+            Append(text, $"with what stood behind `bender` between the braces of `hand`\n");
         }
         else if (tools.Entries.Length > 0)
         {
@@ -57,7 +61,10 @@ public static class SolvedRows
 
         if (template.LiesOnCar)
         {
-            Append(text, $"    # on the car end A lies at {Point(template.Start.Position)}, heads {Point(template.Start.Direction)} and bends towards {Point(template.Start.Side)}\n");
+            Append(
+                text,
+                $"    # on the car end A lies at {Point(template.Start.Position)}, heads {Point(template.Start.Direction)} ");
+            Append(text, $"and bends towards {Point(template.Start.Side)}\n");
         }
 
         text.Append("    rows:\n");
@@ -65,7 +72,8 @@ public static class SolvedRows
         {
             var before = i == 0 ? null : layout.Bends[i - 1];
             var after = i == layout.Bends.Length ? null : layout.Bends[i];
-            Append(text, $"      - {{straight: {Mm(cornered ? layout.Legs[i].CornerToCorner!.Value : Flat(template, layout.Legs[i], before, after))}");
+            var straight = cornered ? layout.Legs[i].CornerToCorner!.Value : Flat(template, layout.Legs[i], before, after);
+            Append(text, $"      - {{straight: {Mm(straight)}");
             if (after is not null)
             {
                 AppendBend(text, after.Bend, template.Bender, tools);
@@ -119,7 +127,8 @@ public static class SolvedRows
         value.ToString(FigureFormat, CultureInfo.InvariantCulture) is var figure && figure is "-0" ? "0" : figure;
 
     /// <summary>Quoted where YAML would read anything but a plain word in it.</summary>
-    private static string Name(string name) => name.All(character => char.IsAsciiLetterOrDigit(character) || character is '-' or '_' or ' ') && char.IsAsciiLetter(name[0])
+    private static string Name(string name) =>
+        name.All(character => char.IsAsciiLetterOrDigit(character) || character is '-' or '_' or ' ') && char.IsAsciiLetter(name[0])
         ? name
         : $"\"{name.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 

@@ -7,12 +7,15 @@ using BendSheet.Core.Units;
 namespace BendSheet.Cli.Output;
 
 /// <summary>
-/// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece, <c>left</c> for
-/// each roll, <c>buy</c> for each thing. Millimetres, unrounded.
+/// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece, <c>left</c>
+/// for each roll, <c>buy</c> for each thing. Millimetres, unrounded.
 /// </summary>
 public static class StockCsv
 {
-    private static readonly string[] Columns = ["list", "tube", "roll", "from", "to", "length", "name", "specification", "needed", "have", "buy", "usedAt"];
+    private static readonly string[] Columns =
+    [
+        "list", "tube", "roll", "from", "to", "length", "name", "specification", "needed", "have", "buy", "usedAt",
+    ];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
     public static string Of(CarPlan plan)
@@ -30,7 +33,11 @@ public static class StockCsv
         foreach (var item in plan.Stock.Shopping.Items)
         {
             SolvedCsv.AppendRow(
-                text, ["buy", "", "", "", "", "", item.Name, item.Specification, Number(item.Count), Number(item.Have), Number(item.ToBuy), string.Join(", ", item.UsedAt)]);
+                text,
+                [
+                    "buy", "", "", "", "", "", item.Name, item.Specification, Number(item.Count), Number(item.Have), Number(item.ToBuy),
+                    string.Join(", ", item.UsedAt),
+                ]);
         }
 
         return text.ToString();
@@ -40,7 +47,9 @@ public static class StockCsv
     {
         foreach (var cut in roll.Cuts)
         {
-            SolvedCsv.AppendRow(text, ["cut", tube, roll.Name, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "", "", "", "", ""]);
+            SolvedCsv.AppendRow(
+                text,
+                ["cut", tube, roll.Name, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "", "", "", "", ""]);
         }
 
         var from = roll.Before - roll.Left;

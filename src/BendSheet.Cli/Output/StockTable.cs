@@ -23,7 +23,10 @@ public static class StockTable
         var text = new StringBuilder(cover.Progress).Append('\n');
         Append(text, Gap, [
             Column.Words("line", cover.Lines.Select(line => line.Name)),
-            Column.Figures("cut", cover.Lines.Select(line => (line.State == LineState.Rough ? "about " : string.Empty) + (line.CutLength?.Main ?? SheetWriter.Dash))),
+            Column.Figures(
+                "cut",
+                cover.Lines.Select(
+                    line => (line.State == LineState.Rough ? "about " : string.Empty) + (line.CutLength?.Main ?? SheetWriter.Dash))),
             Column.Words("", cover.Lines.Select(line => line.StateInWords)),
             Column.Words("from → to", cover.Lines.Select(line => line.Ends)),
         ]);

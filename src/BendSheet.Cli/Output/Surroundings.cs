@@ -11,10 +11,15 @@ namespace BendSheet.Cli.Output;
 public sealed record Surroundings(
     TextWriter Output, TextWriter Error, Func<Stream> StandardInput, Func<Stream> StandardOutput, bool Colour)
 {
-    /// <summary>Whether the output is a terminal that shows drawings made of characters, which a file or another program never gets.</summary>
+    /// <summary>
+    /// Whether the output is a terminal that shows drawings made of characters, which a file or another program never gets.
+    /// </summary>
     public bool Drawing { get; init; }
 
-    /// <summary>The console of this process. Drawings only on a terminal in UTF-8. Colour only on a terminal, and off where NO_COLOR is set to anything.</summary>
+    /// <summary>
+    /// The console of this process. Drawings only on a terminal in UTF-8. Colour only on a terminal, and off where NO_COLOR is set to
+    /// anything.
+    /// </summary>
     public static Surroundings OfProcess() => new(
         Console.IsOutputRedirected ? Utf8(Console.OpenStandardOutput()) : Console.Out,
         Console.IsErrorRedirected ? Utf8(Console.OpenStandardError()) : Console.Error,
@@ -29,7 +34,9 @@ public sealed record Surroundings(
             && Environment.GetEnvironmentVariable("TERM") is not "dumb",
     };
 
-    /// <summary>A terminal shows what its own encoding can; a file or another program gets UTF-8 wherever it runs, as JSON must be.</summary>
+    /// <summary>
+    /// A terminal shows what its own encoding can; a file or another program gets UTF-8 wherever it runs, as JSON must be.
+    /// </summary>
     private static StreamWriter Utf8(Stream stream) =>
         new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = true };
 }

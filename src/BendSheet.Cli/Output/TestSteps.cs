@@ -17,16 +17,20 @@ internal static class TestSteps
             $"  1. Cut a straight piece of the tube square at both ends, about {PieceLength(bender, notation)} long. Measure it: `length`.",
             $"  2. Bend it once, in the middle, until the tool's scale shows {bend}° or a little more. What it shows is `pull`.",
             "  3. Let go and take the tube out. How far it turns now (90 = a square corner) is `got`.",
-            "  4. Lay it flat. Measure both legs, each from its end to the corner where the outside faces would meet: `legs`, `measured: outside`.",
+            "  4. Lay it flat. Measure both legs, each from its end to the corner where the outside faces would meet: `legs`, `measured: "
+                + "outside`.",
             "  5. Write it below the bender in the file: `tests: [{pull: …, got: …, length: …, legs: […, …], measured: outside}]`.",
-            "  6. Do it again with another piece, and pull one each to about 30° and 45° (`pull` and `got` are enough). Then run this again.",
+            "  6. Do it again with another piece, and pull one each to about 30° and 45° (`pull` and `got` are enough). Then run this "
+                + "again.",
         ];
     }
 
     /// <summary>Long enough to hold on both sides of the bend: some twelve radii.</summary>
     public static string PieceLength(Bender bender, LengthNotation notation)
     {
-        var (step, least) = notation.Imperial ? (Length.FromInches(1), Length.FromInches(8)) : (Length.FromMillimetres(50), Length.FromMillimetres(200));
+        var (step, least) = notation.Imperial
+            ? (Length.FromInches(1), Length.FromInches(8))
+            : (Length.FromMillimetres(50), Length.FromMillimetres(200));
         var needed = Math.Ceiling(12 * bender.Radius / step) * step;
         return notation.Size(needed > least ? needed : least);
     }

@@ -22,13 +22,18 @@ public sealed record BenchPlan(
     Length FlareFaceA,
     OrderOfWork Order)
 {
-    /// <summary>What the marks count from, as a place along the straight tube: the finished face of A where A is flared before the bends, or else its cut end.</summary>
+    /// <summary>
+    /// What the marks count from, as a place along the straight tube: the finished face of A where A is flared before the bends, or else
+    /// its cut end.
+    /// </summary>
     public Length Datum => Order.FlareAFirst ? FlareFaceA : Length.Zero;
 
     /// <summary>The bends in the order they are made.</summary>
     public IEnumerable<BenchBend> InWorkingOrder => Order.Steps.Select(step => Bends[step.Bend]);
 
-    /// <summary>How the bending plane turns from the bend made before, or for the first one from the line along the tube, the shorter way round.</summary>
+    /// <summary>
+    /// How the bending plane turns from the bend made before, or for the first one from the line along the tube, the shorter way round.
+    /// </summary>
     public Angle RollTo(BenchBend bend)
     {
         var before = bend.Step > 1 ? Bends[Order.Steps[bend.Step - 2].Bend].Dial : Angle.Zero;
@@ -42,7 +47,13 @@ public sealed record BenchPlan(
     /// <param name="tube">Its still straight tube.</param>
     /// <param name="pulls">What the tool is pulled to, for each bend.</param>
     /// <param name="order">What is done after what.</param>
-    public static BenchPlan Of(LineTemplate template, RouteLayout layout, TubeCentreline centreline, StraightTube tube, ImmutableArray<Angle> pulls, OrderOfWork order)
+    public static BenchPlan Of(
+        LineTemplate template,
+        RouteLayout layout,
+        TubeCentreline centreline,
+        StraightTube tube,
+        ImmutableArray<Angle> pulls,
+        OrderOfWork order)
     {
         var dials = DialReading.Of(template.Route);
         var bends = new BenchBend[layout.Bends.Length];

@@ -57,12 +57,18 @@ internal static class ClipPlaces
         places.AddRange(Run(run, every));
 
         // The clip beside a coil does as the first or the last one too, where it stands hardly further from the end.
-        if (places is [var a, var besideA, var beyondA, ..] && beyondA - besideA > every + Noise && besideA - a < fromEnds / 2 && besideA <= every)
+        if (places is [var a, var besideA, var beyondA, ..]
+            && beyondA - besideA > every + Noise
+            && besideA - a < fromEnds / 2
+            && besideA <= every)
         {
             places.RemoveAt(0);
         }
 
-        if (places is [.., var beyondB, var besideB, var b] && besideB - beyondB > every + Noise && b - besideB < fromEnds / 2 && length - besideB <= every)
+        if (places is [.., var beyondB, var besideB, var b]
+            && besideB - beyondB > every + Noise
+            && b - besideB < fromEnds / 2
+            && length - besideB <= every)
         {
             places.RemoveAt(places.Count - 1);
         }
@@ -122,7 +128,9 @@ internal static class ClipPlaces
         return enough;
     }
 
-    /// <summary>Steps from the first place to the last one, each as long as it may be, which takes the fewest; null where a step leads nowhere.</summary>
+    /// <summary>
+    /// Steps from the first place to the last one, each as long as it may be, which takes the fewest; null where a step leads nowhere.
+    /// </summary>
     private static int? Steps(List<FreePlace> free, double step)
     {
         var at = free[0].From;
@@ -153,7 +161,8 @@ internal static class ClipPlaces
 
     private static List<FreePlace> Within(List<FreePlace> free, double from, double to) =>
     [
-        .. free.Where(place => place.To >= from && place.From <= to).Select(place => new FreePlace(Math.Max(place.From, from), Math.Min(place.To, to))),
+        .. free.Where(place => place.To >= from && place.From <= to)
+        .Select(place => new FreePlace(Math.Max(place.From, from), Math.Min(place.To, to))),
     ];
 
     /// <summary>The place nearest to the one wanted; of two the one nearer to A. Null where there is none.</summary>

@@ -50,8 +50,11 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
             return new([], []) { TooMany = true };
         }
 
-        var places = ClipPlaces.Of([.. free.Select(place => place.Range)], length.Millimetres, wish.Every.Millimetres, wish.FromEnds.Millimetres);
-        var clips = places.Select(place => new Clip(Length.FromMillimetres(place), Length.FromMillimetres(place) + free.First(one => place <= one.Range.To).ToMark));
+        var places = ClipPlaces.Of(
+            [.. free.Select(place => place.Range)], length.Millimetres, wish.Every.Millimetres, wish.FromEnds.Millimetres);
+        var clips = places.Select(
+            place => new Clip(
+                Length.FromMillimetres(place), Length.FromMillimetres(place) + free.First(one => place <= one.Range.To).ToMark));
         double[] held = [0, .. places, length.Millimetres];
         return new(
             [.. clips],
@@ -62,7 +65,8 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
     }
 
     /// <summary>Where a clip's middle may stand, what lies from there to its mark, and the length of the finished tube.</summary>
-    private static (List<(FreePlace Range, Length ToMark)> Free, Length Length) FreePlaces(LineTemplate template, RouteLayout layout, StraightTube tube)
+    private static (List<(FreePlace Range, Length ToMark)> Free, Length Length) FreePlaces(
+        LineTemplate template, RouteLayout layout, StraightTube tube)
     {
         var free = new List<(FreePlace Range, Length ToMark)>();
         var margin = template.Tube.OutsideDiameter;

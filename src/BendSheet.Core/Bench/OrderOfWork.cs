@@ -17,7 +17,8 @@ public sealed record BendStep(int Bend, TubeEnd Held, Length Swing);
 public sealed record OrderOfWork(ImmutableArray<BendStep> Steps, bool FlareAFirst, bool FlareBFirst)
 {
     /// <summary>The ends that are finished before the first bend.</summary>
-    public IEnumerable<TubeEnd> FlaredFirst => [.. FlareAFirst ? [TubeEnd.A] : Array.Empty<TubeEnd>(), .. FlareBFirst ? [TubeEnd.B] : Array.Empty<TubeEnd>()];
+    public IEnumerable<TubeEnd> FlaredFirst =>
+        [.. FlareAFirst ? [TubeEnd.A] : Array.Empty<TubeEnd>(), .. FlareBFirst ? [TubeEnd.B] : Array.Empty<TubeEnd>()];
 
     /// <summary>How often the tube is turned round end for end between two bends.</summary>
     public int TurnRounds => Steps.Skip(1).Zip(Steps, (next, last) => next.Held != last.Held).Count(turned => turned);

@@ -92,7 +92,9 @@ public sealed class Springback
     public bool Covers(Angle bend) =>
         !Tests.IsEmpty && bend + Tolerances.SameTestBend >= Smallest && bend <= Largest + Tolerances.SameTestBend;
 
-    /// <summary>How far one new bend's pull lies from the law, either way, for 19 of 20 bends; null below three tests of two angles.</summary>
+    /// <summary>
+    /// How far one new bend's pull lies from the law, either way, for 19 of 20 bends; null below three tests of two angles.
+    /// </summary>
     public Angle? Uncertainty(Angle bend) => AngleOf(_line?.PredictionHalfWidth(bend.Degrees, Probability));
 
     /// <summary>What the uncertainty of a bend would come to with one test of it more that scatters as the others do.</summary>

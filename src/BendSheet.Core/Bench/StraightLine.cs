@@ -41,7 +41,9 @@ public sealed record StraightLine(double Intercept, double Slope, int Points, do
         ? TwoSided(probability, Points - 2) * deviation * Math.Sqrt(1 + (1.0 / Points) + (Square(x - MeanX) / SpreadX))
         : null;
 
-    /// <summary>What that would come to with one point more, at that x, that scatters as the others do; null with only two points.</summary>
+    /// <summary>
+    /// What that would come to with one point more, at that x, that scatters as the others do; null with only two points.
+    /// </summary>
     public double? HalfWidthWithOneMore(double x, double probability)
     {
         if (ResidualDeviation is not { } deviation)

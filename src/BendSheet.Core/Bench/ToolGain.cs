@@ -11,8 +11,8 @@ namespace BendSheet.Core.Bench;
 public sealed record PieceResidual(BenderTest Test, Length Residual);
 
 /// <summary>
-/// What test pieces say about the tube that a tool's bends take up. A bend of R and turn b should take up R·b; a tool that stretches the tube, or
-/// bends it to another radius than it says, takes up f·R·b, and gains 2·R·tan(b/2) − f·R·b against the way over the corner.
+/// What test pieces say about the tube that a tool's bends take up. A bend of R and turn b should take up R·b; a tool that stretches the
+/// tube, or bends it to another radius than it says, takes up f·R·b, and gains 2·R·tan(b/2) − f·R·b against the way over the corner.
 /// </summary>
 /// <remarks>Least squares of one unknown, all pieces with equal weight and their residuals in length: Σxy / Σx² (Gauss).</remarks>
 /// <param name="Radius">The tool's, to the tube's centreline.</param>
@@ -42,7 +42,8 @@ public sealed record ToolGain(
         }
 
         (double ByRadius, double Taken)[] arcs =
-            [.. pieces.Select(test => ((test.Got.Radians * radius).Millimetres, PieceConversion.TubeInBend(test.Piece!, test.Got, radius).Millimetres))];
+            [.. pieces.Select(
+                test => ((test.Got.Radians * radius).Millimetres, PieceConversion.TubeInBend(test.Piece!, test.Got, radius).Millimetres))];
         var squares = arcs.Sum(arc => arc.ByRadius * arc.ByRadius);
         var factor = arcs.Sum(arc => arc.ByRadius * arc.Taken) / squares;
         var residuals = arcs.Select(arc => arc.Taken - (factor * arc.ByRadius)).ToList();
@@ -76,7 +77,8 @@ public sealed record ToolGain(
         // Gain = R·(2·tan(b/2) − b) between corners; tube in the bend = R·b between flat parts. Along the tube R does not come in.
         var rows = tests.Where(test => test.Piece!.Habit != MeasuredTo.Along).Select(test => test.Piece!.Habit == MeasuredTo.Straight
             ? (Factor: test.Got.Radians, Measured: PieceConversion.TubeInBend(test.Piece!, test.Got, radius).Millimetres)
-            : (Factor: (2 * Math.Tan(test.Got.Radians / 2)) - test.Got.Radians, Measured: PieceConversion.Gain(test.Piece!, test.Got, radius).Millimetres)).ToList();
+            : (Factor: (2 * Math.Tan(test.Got.Radians / 2)) - test.Got.Radians, Measured: PieceConversion.Gain(
+                test.Piece!, test.Got, radius).Millimetres)).ToList();
         var squares = rows.Sum(row => row.Factor * row.Factor);
         var effective = rows.Sum(row => row.Factor * row.Measured) / squares;
         return effective > 0 && double.IsFinite(effective) ? Length.FromMillimetres(effective) : null;

@@ -42,7 +42,9 @@ public sealed class CarPlan
     /// <summary>No line was asked for by name: all of them are here, as far as they can be read.</summary>
     public bool IsWhole { get; private init; }
 
-    /// <summary>What the findings of the file and its lines come to: a mistake in the plumbing at no line's own end stops no sheet.</summary>
+    /// <summary>
+    /// What the findings of the file and its lines come to: a mistake in the plumbing at no line's own end stops no sheet.
+    /// </summary>
     public Verdict SheetsVerdict { get; private init; }
 
     /// <summary>The whole car, whatever lines were asked for; nothing where the file is wrong.</summary>
@@ -51,7 +53,9 @@ public sealed class CarPlan
     /// <summary>The tube and the hardware for these lines.</summary>
     public CarStock Stock => _stock ??= CarStock.Of(this);
 
-    /// <summary>Templates → solved lines → network and its rules. Stock, sheets and cover follow from the plan when they are asked for.</summary>
+    /// <summary>
+    /// Templates → solved lines → network and its rules. Stock, sheets and cover follow from the plan when they are asked for.
+    /// </summary>
     /// <param name="car">What was typed.</param>
     /// <param name="wanted">The lines asked for by name; none means all.</param>
     public static CarPlan Of(MeasuredCar car, IReadOnlyCollection<string> wanted)
@@ -85,7 +89,9 @@ public sealed class CarPlan
         };
     }
 
-    /// <summary>One line: template → layout → centreline → straight tube → order of work → bench plan, and at each stage what does not hold.</summary>
+    /// <summary>
+    /// One line: template → layout → centreline → straight tube → order of work → bench plan, and at each stage what does not hold.
+    /// </summary>
     public static SolvedLine Line(LineTemplate template)
     {
         var (layout, findings) = RouteLayout.Of(template);
@@ -102,7 +108,10 @@ public sealed class CarPlan
 
         var centreline = layout.Centreline(template.Start);
         var tube = StraightTube.Of(template, layout);
-        ImmutableArray<Angle> pulls = [.. layout.Bends.Select(bend => BenderCalibration.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn))];
+        ImmutableArray<Angle> pulls =
+        [
+            .. layout.Bends.Select(bend => BenderCalibration.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn)),
+        ];
         var reach = new SweepReach(layout, tube, pulls);
         var order = OrderPlanner.Find(template, layout, tube, reach);
         var plan = BenchPlan.Of(template, layout, centreline, tube, pulls, order ?? OrderPlanner.FromA(layout, reach));
@@ -123,7 +132,8 @@ public sealed class CarPlan
     }
 
     /// <summary>The sheets' content of every line that can be made.</summary>
-    /// <param name="notation">How lengths are shown; null as the file has them. The fingerprint tells what was typed, not how it is shown.</param>
+    /// <param name="notation">How lengths are shown; null as the file has them. The fingerprint tells what was typed, not how it is
+    /// shown.</param>
     public IEnumerable<SheetContent> Sheets(LengthNotation? notation = null) => Lines.Where(line => line.Plan is not null)
         .Select(line => SheetWriter.Of(line, Measured.Project, notation ?? Measured.Notation, Measured.Notation));
 

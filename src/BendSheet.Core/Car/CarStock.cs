@@ -15,14 +15,19 @@ public sealed record CarStock(StockPlan Plan, ShoppingList Shopping, ImmutableAr
     public Verdict Verdict => Findings.Verdict();
 
     /// <summary>Solved lines and network → stock → shopping list.</summary>
-    /// <param name="car">All lines of the file. Of a wrong file nothing is counted: its lines are left out, and what is there would look like enough.</param>
+    /// <param name="car">All lines of the file. Of a wrong file nothing is counted: its lines are left out, and what is there would look
+    /// like enough.</param>
     internal static CarStock Of(CarPlan car)
     {
         var isWrong = car.Verdict == Verdict.WrongFile;
         var notation = car.Measured.Notation;
         var stores = isWrong ? Stores.Empty : car.Measured.Stores;
         var needs = PlumbingNeeds.Of(car.Network, notation)
-            .Select(need => new ShoppingItem(need.Sort, need.Kind, string.Empty, need.Count, need.UsedAt) { Have = Math.Min(need.Have, need.Count) });
+            .Select(
+                need => new ShoppingItem(need.Sort, need.Kind, string.Empty, need.Count, need.UsedAt)
+                {
+                    Have = Math.Min(need.Have, need.Count)
+                });
         var plan = StockPlan.Of(car.Lines, car.RoughLines, stores);
         var shopping = ShoppingList.Of(car.Lines, car.RoughLines, plan, stores.Have, needs, notation);
         return new(plan, shopping, [.. car.Findings.Concat(plan.Findings).Concat(shopping.Findings).InFileOrder()]);

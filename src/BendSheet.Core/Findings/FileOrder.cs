@@ -8,5 +8,6 @@ public static class FileOrder
         typed.OrderBy(one => at(one).Line).ThenBy(one => at(one).Column);
 
     /// <summary>Findings by the place that each points at.</summary>
-    public static IOrderedEnumerable<Finding> InFileOrder(this IEnumerable<Finding> findings) => findings.InFileOrder(finding => finding.Position);
+    public static IOrderedEnumerable<Finding> InFileOrder(this IEnumerable<Finding> findings) =>
+        findings.InFileOrder(finding => finding.Position);
 }

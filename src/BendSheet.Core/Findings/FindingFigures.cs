@@ -26,5 +26,6 @@ public static class FindingFigures
 
     /// <summary>Nought from below has a minus sign of its own, which adding nought takes away.</summary>
     private static string Figure(Length length, Func<double, double> round) => string.Create(
-        CultureInfo.InvariantCulture, $"{(round(length.Millimetres * 10) + 0) / 10:0.0} mm ({(round(length.Inches * 1000) + 0) / 1000:0.000} in)");
+        CultureInfo.InvariantCulture,
+        $"{(round(length.Millimetres * 10) + 0) / 10:0.0} mm ({(round(length.Inches * 1000) + 0) / 1000:0.000} in)");
 }

@@ -7,7 +7,8 @@ public static class NearestWord
     /// The known word with the fewest slips (a letter wrong, too many, missing, or two neighbours exchanged: the optimal string alignment
     /// distance). Upper and lower case count as equal. Of equally near words the first.
     /// </summary>
-    /// <returns>Null when even the nearest has more slips than a third of the typed word's letters; one slip is always allowed, but not in nothing.</returns>
+    /// <returns>Null when even the nearest has more slips than a third of the typed word's letters; one slip is always allowed, but not in
+    /// nothing.</returns>
     public static string? Of(string typed, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(typed);
@@ -31,7 +32,9 @@ public static class NearestWord
         return nearest;
     }
 
-    /// <summary>The optimal string alignment distance: the fewest slips that lead from one word to the other, none of them inside an exchanged pair.</summary>
+    /// <summary>
+    /// The optimal string alignment distance: the fewest slips that lead from one word to the other, none of them inside an exchanged pair.
+    /// </summary>
     public static int Slips(string typed, string word)
     {
         int[] twoAbove = [], above = [.. Enumerable.Range(0, word.Length + 1)];

@@ -9,7 +9,9 @@ public enum Verdict
     /// <summary>The file is understood, but something in it cannot be made.</summary>
     CannotBeMade,
 
-    /// <summary>The file is wrong. No figure of it is shown: one might be made of a default in the place of what could not be read.</summary>
+    /// <summary>
+    /// The file is wrong. No figure of it is shown: one might be made of a default in the place of what could not be read.
+    /// </summary>
     WrongFile,
 }
 

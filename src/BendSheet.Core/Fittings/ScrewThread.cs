@@ -3,7 +3,9 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Fittings;
 
-/// <summary>A screw thread by the name it is sold under: <c>3/8-24</c>, <c>M10x1</c>. Of a pipe thread the size is a name, not a diameter.</summary>
+/// <summary>
+/// A screw thread by the name it is sold under: <c>3/8-24</c>, <c>M10x1</c>. Of a pipe thread the size is a name, not a diameter.
+/// </summary>
 /// <param name="Size">Nominal size.</param>
 /// <param name="Pitch">Threads to the inch; of a metric thread millimetres from thread to thread.</param>
 /// <param name="IsMetric">Whether it is metric.</param>

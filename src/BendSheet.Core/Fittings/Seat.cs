@@ -65,7 +65,9 @@ public static class Seats
         _ => null,
     };
 
-    /// <summary>The seats that a flared tube end is made for. A 45° flare goes on a cone and into an inverted seat: the nut makes the difference.</summary>
+    /// <summary>
+    /// The seats that a flared tube end is made for. A 45° flare goes on a cone and into an inverted seat: the nut makes the difference.
+    /// </summary>
     public static IReadOnlyList<Seat> For(Flare flare) => flare switch
     {
         Flare.Single37 => [Seat.Flare37],

@@ -8,7 +8,9 @@ namespace BendSheet.Core.Geometry;
 /// <param name="Side">Where a bend made here would turn to: at right angles to the direction, length 1.</param>
 public readonly record struct Frame(Vector3D Position, Vector3D Direction, Vector3D Side)
 {
-    /// <summary>End A of a template that does not say how it lies on the car: at the origin, heading forward, the first bend turning left.</summary>
+    /// <summary>
+    /// End A of a template that does not say how it lies on the car: at the origin, heading forward, the first bend turning left.
+    /// </summary>
     public static Frame Default { get; } = new(default, new(1, 0, 0), new(0, 1, 0));
 
     /// <summary>The axis a bend made here turns about, right-handed, length 1.</summary>

@@ -105,7 +105,9 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
         public Piece Part(double from, double to) =>
             new(Stretch!.Part(from, to), Index, Along + from, TurnedAtStart + (Stretch.IsStraight ? 0 : from / Stretch.RadiusMm));
 
-        /// <summary>What lies behind so much turning from end A; null for nothing. A straight lies there as a whole or not at all.</summary>
+        /// <summary>
+        /// What lies behind so much turning from end A; null for nothing. A straight lies there as a whole or not at all.
+        /// </summary>
         public Piece? TurnedAtLeast(double turned) => turned <= TurnedAtStart ? this
             : turned >= TurnedAtEnd ? null
             : Part((turned - TurnedAtStart) * Stretch!.RadiusMm, Stretch.LengthMm);
@@ -150,7 +152,8 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
             {
                 InHalves(first, second);
             }
-            else if (first.TurnedAtMost(second.TurnedAtEnd - Math.PI) is { } before && second.TurnedAtLeast(first.TurnedAtStart + Math.PI) is { } after)
+            else if (first.TurnedAtMost(second.TurnedAtEnd - Math.PI) is { } before
+                && second.TurnedAtLeast(first.TurnedAtStart + Math.PI) is { } after)
             {
                 BetweenStretches(before, after);
             }

@@ -5,7 +5,9 @@ namespace BendSheet.Core.Geometry;
 /// <summary>A straight or an arc of the centreline, walked by its length.</summary>
 public sealed class Stretch
 {
-    /// <summary>Below this the directions of two straights differ by what doubles lose only: along 100 m that is a millionth of a millimetre.</summary>
+    /// <summary>
+    /// Below this the directions of two straights differ by what doubles lose only: along 100 m that is a millionth of a millimetre.
+    /// </summary>
     private const double SquaredSineOfParallel = 1e-28;
 
     private readonly Vector3D _origin;
@@ -84,7 +86,9 @@ public sealed class Stretch
         return turned <= Turn ? turned * RadiusMm : turned - Turn < (2 * Math.PI) - turned ? LengthMm : 0;
     }
 
-    /// <summary>Where two straights' lines come nearest, if neither ends before: how far along each, in millimetres; null where they are parallel.</summary>
+    /// <summary>
+    /// Where two straights' lines come nearest, if neither ends before: how far along each, in millimetres; null where they are parallel.
+    /// </summary>
     internal static (double First, double Second)? BetweenLines(Stretch first, Stretch second)
     {
         var normal = first._direction.Cross(second._direction);

@@ -1,7 +1,8 @@
 namespace BendSheet.Core.Geometry;
 
 /// <summary>
-/// A point in millimetres, or a direction of length 1 without a unit, in the right-handed vehicle axes of ISO 8855: X forward, Y left, Z up.
+/// A point in millimetres, or a direction of length 1 without a unit, in the right-handed vehicle axes of ISO 8855: X forward, Y left, Z
+/// up.
 /// </summary>
 /// <param name="X">Forward.</param>
 /// <param name="Y">Left.</param>

@@ -37,9 +37,9 @@ public sealed class Circuits
         var circuits = new Circuits();
         var joined = ImmutableArray.CreateBuilder<(Connection, string, string)>();
         var closing = ImmutableArray.CreateBuilder<Connection>();
-        foreach (var joint in network.Connections)
+        foreach (var connection in network.Connections)
         {
-            if (joint.A.Port is not { } a || joint.B.Port is not { } b)
+            if (connection.A.Port is not { } a || connection.B.Port is not { } b)
             {
                 continue;
             }
@@ -47,11 +47,11 @@ public sealed class Circuits
             var (one, other) = (circuits.SetOf(a.Part, a.Port), circuits.SetOf(b.Part, b.Port));
             if (ReferenceEquals(one, other))
             {
-                closing.Add(joint);
+                closing.Add(connection);
             }
             else if (one.Join(other) is { } apart)
             {
-                joined.Add((joint, apart.One, apart.Other));
+                joined.Add((connection, apart.One, apart.Other));
             }
         }
 
@@ -61,7 +61,8 @@ public sealed class Circuits
     }
 
     /// <summary>What a part has its pressure from; null where there is nothing.</summary>
-    public PressureSource? SourceOf(Part part) => part.Ports.Select(port => SetOf(part, port).Source).OfType<PressureSource>().FirstOrDefault();
+    public PressureSource? SourceOf(Part part) =>
+        part.Ports.Select(port => SetOf(part, port).Source).OfType<PressureSource>().FirstOrDefault();
 
     private Set SetOf(Part part, Port port)
     {

@@ -30,7 +30,8 @@ public sealed record ScrewedIn(PortPlace Own, PortPlace Into);
 /// <param name="Hoses">In the order of the file.</param>
 /// <param name="ScrewedIns">In the order of the file.</param>
 /// <param name="PedalSwitch">The brake lights are switched at the pedal.</param>
-public sealed record CarParts(ImmutableArray<Part> Parts, ImmutableArray<Hose> Hoses, ImmutableArray<ScrewedIn> ScrewedIns, bool PedalSwitch)
+public sealed record CarParts(
+    ImmutableArray<Part> Parts, ImmutableArray<Hose> Hoses, ImmutableArray<ScrewedIn> ScrewedIns, bool PedalSwitch)
 {
     /// <summary>A file of lines only.</summary>
     public static CarParts None { get; } = new([], [], [], PedalSwitch: false);

@@ -24,7 +24,8 @@ public sealed record PipeNetwork(CarParts Car, ImmutableArray<Connection> Connec
 
     /// <summary>Everything that goes to a port, by the port, each in the order of the file.</summary>
     public ILookup<(string Part, string Port), PortUse> Uses => Connections
-        .SelectMany(joint => joint.Ends.Where(end => end.Port is not null), (joint, end) => new PortUse(joint, end, end.Port!))
+        .SelectMany(
+            connection => connection.Ends.Where(end => end.Port is not null), (connection, end) => new PortUse(connection, end, end.Port!))
         .ToLookup(use => (use.Place.Part.Name, use.Place.Port.Name));
 
     /// <summary>A file of lines only, of which nothing is said about plumbing.</summary>

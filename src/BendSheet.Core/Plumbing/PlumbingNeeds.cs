@@ -33,7 +33,10 @@ public static class PlumbingNeeds
         return
         [
             .. parts.Concat(hoses).GroupBy(piece => (piece.Sort, piece.Kind))
-                .Select(same => new PlumbingNeed(same.Key.Sort, same.Key.Kind, [.. same.Select(piece => piece.UsedAt)], same.Count(), same.Sum(piece => piece.Have))),
+                .Select(
+                    same => new PlumbingNeed(
+                        same.Key.Sort, same.Key.Kind, [.. same.Select(piece => piece.UsedAt)], same.Count(), same
+                            .Sum(piece => piece.Have))),
             .. Sealing(network, Seat.Banjo, WashersForBanjo, "sealing washer for banjo", string.Empty),
             .. Sealing(network, Seat.Taper, 1, "thread sealant that stands the fluid", "for a taper thread"),
         ];
@@ -51,7 +54,8 @@ public static class PlumbingNeeds
             [.. same.Select(use => use.Place.InWords)], each * same.Count(), 0));
 
     /// <summary>A part that sits in another one is one place, and counts at the other part's port.</summary>
-    private static bool IsOwnPort(PortUse use) => use.Connection.Kind == ConnectionKind.ScrewedIn && ReferenceEquals(use.End, use.Connection.A);
+    private static bool IsOwnPort(PortUse use) =>
+        use.Connection.Kind == ConnectionKind.ScrewedIn && ReferenceEquals(use.End, use.Connection.A);
 
     /// <summary><c>3 × 3/8-24 flare 37</c>.</summary>
     private static string Kind(Part part)
@@ -65,9 +69,17 @@ public static class PlumbingNeeds
     /// <summary><c>350.0 mm, 3/8-24 flare 37 to M10x1 banjo</c>: by its own ends, or else by the ports they go to.</summary>
     private static string Kind(Hose hose, LengthNotation notation)
     {
-        var ends = new[] { hose.From, hose.To }.Select(end => end.Spec != PortSpec.Unknown ? end.Spec.InWords : end.Port?.Port.Spec.InWords ?? string.Empty)
+        var ends = new[]
+        {
+            hose.From,
+            hose.To,
+        }.Select(end => end.Spec != PortSpec.Unknown ? end.Spec.InWords : end.Port?.Port.Spec.InWords ?? string.Empty)
             .Where(words => words.Length > 0).ToList();
-        string?[] words = [hose.Length is { } length ? notation.WithUnit(length) : null, ends.Count == 0 ? null : string.Join(" to ", ends)];
+        string?[] words =
+        [
+            hose.Length is { } length ? notation.WithUnit(length) : null,
+            ends.Count == 0 ? null : string.Join(" to ", ends),
+        ];
         return string.Join(", ", words.OfType<string>());
     }
 

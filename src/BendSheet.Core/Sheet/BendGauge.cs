@@ -49,7 +49,8 @@ public sealed record BendGauge(Angle Turn, Angle Pull, Length Radius, Length Leg
         }
     }
 
-    private static Length StraightBefore(BenchPlan plan, BenchBend bend) => bend.Number == 1 ? plan.FirstStraight : plan.Bends[bend.Number - 2].StraightAfter;
+    private static Length StraightBefore(BenchPlan plan, BenchBend bend) =>
+        bend.Number == 1 ? plan.FirstStraight : plan.Bends[bend.Number - 2].StraightAfter;
 
     private static Length Shorter(Length one, Length other) => one < other ? one : other;
 }

@@ -6,7 +6,8 @@ public static class Cautions
     /// <summary>In one place, in this order, on every sheet.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        "A brake line is a safety part. This sheet gives geometry: it does not approve a brake system. Local rules, the makers' instructions and a licensed mechanic's inspection come first.",
+        "A brake line is a safety part. This sheet gives geometry: it does not approve a brake system. Local rules, the makers' "
+            + "instructions and a licensed mechanic's inspection come first.",
         "Use only tube sold for hydraulic brakes, of the right size: never plain copper, never compression fittings.",
         "Match flare and seat: 37° and 45° do not mix. Single flares only where the fitting's standard calls for them.",
         "Nuts and sleeves go on before the flare. Nothing goes on flare seats; sealant only on taper threads whose maker allows it.",
@@ -20,6 +21,7 @@ public static class Cautions
 
     /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
-        "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the tube from A towards B: rotate from the bend made "
+        "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the tube from A towards B: rotate from the "
+        + "bend made "
         + "before, dial from the line along the tube. With the tool fixed to the bench, turn the tube, and count, the other way.";
 }

@@ -13,7 +13,8 @@ public static class CoverWriter
     /// <param name="sheets">Their sheets, in the same order.</param>
     /// <param name="notation">How lengths are written.</param>
     /// <param name="stock">Of the whole file; null where the lines are only some of it.</param>
-    public static CoverContent Of(IReadOnlyList<SolvedLine> lines, IReadOnlyList<SheetContent> sheets, LengthNotation notation, StockContent? stock = null)
+    public static CoverContent Of(
+        IReadOnlyList<SolvedLine> lines, IReadOnlyList<SheetContent> sheets, LengthNotation notation, StockContent? stock = null)
     {
         ArgumentNullException.ThrowIfNull(lines);
         ArgumentNullException.ThrowIfNull(sheets);
@@ -21,7 +22,11 @@ public static class CoverWriter
         return new(
             sheets.Count > 0 ? sheets[0].Project : string.Empty,
             stock?.Progress ?? Summary(lines.Count, lines.Count(line => line.Template.Made)),
-            [.. sheets.Select(sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made)), .. Rough(stock)],
+            [
+                .. sheets.Select(
+                    sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made)),
+                .. Rough(stock),
+            ],
             stock is null ? [TubeInAll(lines, notation)] : [.. StockSections.Of(stock, notation.Symbol)]);
     }
 

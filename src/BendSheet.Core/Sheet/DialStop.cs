@@ -32,7 +32,8 @@ public sealed record DialStop(Angle Reading, string Label, ImmutableArray<int> B
         return Listed(Bends[..shown]) + " …";
     }
 
-    private static string Listed(ImmutableArray<int> bends) => string.Join(", ", bends.Select(bend => bend.ToString(CultureInfo.InvariantCulture)));
+    private static string Listed(ImmutableArray<int> bends) =>
+        string.Join(", ", bends.Select(bend => bend.ToString(CultureInfo.InvariantCulture)));
 
     /// <summary>Bends that print the same reading share a stop. By reading, from 0° on.</summary>
     internal static IEnumerable<DialStop> Of(BenchPlan plan) => plan.Bends

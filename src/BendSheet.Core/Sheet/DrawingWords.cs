@@ -14,7 +14,8 @@ public static class DrawingWords
         var text = $"The straight tube, {sheet.CutLength.Main} long, ";
         text += strip.Bends.IsEmpty
             ? "with no marks."
-            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}{Rolled(bend)})"))}, in {sheet.Notation.UnitName} from {sheet.DatumName}.";
+            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}{Rolled(bend)})"))}, in "
+                + $"{sheet.Notation.UnitName} from {sheet.DatumName}.";
         text += End('A', strip.FlaredA, strip.HardwareA) + End('B', strip.FlaredB, strip.HardwareB);
         if (strip.Trim > Length.Zero)
         {
@@ -32,7 +33,8 @@ public static class DrawingWords
         ArgumentNullException.ThrowIfNull(sheet);
         var rows = sheet.Rows.ToDictionary(row => row.Number);
         var way = sheet.Strip.Bends.Select(bend => rows[bend.Number] is var row
-            ? $"bend {row.Number} of {row.Bend}{(bend.Rolled.Length == 0 ? string.Empty : ", rotated " + bend.Rolled)}, {row.StraightAfter} {sheet.Notation.Symbol} straight"
+            ? $"bend {row.Number} of {row.Bend}{(bend.Rolled.Length == 0 ? string.Empty : ", rotated " + bend.Rolled)}, "
+                + $"{row.StraightAfter} {sheet.Notation.Symbol} straight"
             : string.Empty);
         return sheet.Strip.Bends.IsEmpty
             ? $"The finished shape, {caption}: a straight tube from A to B."

@@ -63,10 +63,28 @@ public static class Fingerprint
 
     private static void AddBender(StringBuilder text, Bender bender, Tube tube)
     {
-        Add(text, bender.Name, bender.Radius, bender.Mark, bender.Offset, bender.Grip, bender.Follow, bender.LargestBend, bender.ArcFactor, bender.Room, bender.ClearBelow, bender.Body);
+        Add(
+            text,
+            bender.Name,
+            bender.Radius,
+            bender.Mark,
+            bender.Offset,
+            bender.Grip,
+            bender.Follow,
+            bender.LargestBend,
+            bender.ArcFactor,
+            bender.Room, bender.ClearBelow, bender.Body);
         foreach (var test in bender.Tests.Where(test => test.CountsFor(tube)))
         {
-            Add(text, test.Got, test.Pull, test.Piece?.Length, test.Piece?.FirstLeg, test.Piece?.SecondLeg, test.Piece?.Habit, test.Piece?.OutsideDiameter);
+            Add(
+                text,
+                test.Got,
+                test.Pull,
+                test.Piece?.Length,
+                test.Piece?.FirstLeg,
+                test.Piece?.SecondLeg,
+                test.Piece?.Habit,
+                test.Piece?.OutsideDiameter);
         }
     }
 

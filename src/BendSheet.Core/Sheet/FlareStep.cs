@@ -41,7 +41,9 @@ public static class FlareStep
         }
 
         return $"{step}, {StandOut(cone.StandOut, notation)} standing out of the bar, {across}"
-            + (fitting.FlareAllowance > Length.Zero ? string.Empty : $". By geometry it takes {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
+            + (fitting.FlareAllowance > Length.Zero
+            ? string.Empty
+            : $". By geometry it takes {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
     }
 
     /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>

@@ -135,7 +135,9 @@ public sealed record BendRow
     /// <summary>Straight tube towards B, to the next bend or the end.</summary>
     public required string StraightAfter { get; init; }
 
-    /// <summary>How far the swept side reaches from the middle of the tool's former, over the outside of the tube, rounded up; with the unit.</summary>
+    /// <summary>
+    /// How far the swept side reaches from the middle of the tool's former, over the outside of the tube, rounded up; with the unit.
+    /// </summary>
     public required string Swing { get; init; }
 
     /// <summary>How far end B moves for one degree, with the unit.</summary>

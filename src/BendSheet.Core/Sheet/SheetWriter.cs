@@ -98,17 +98,20 @@ public static class SheetWriter
     private static string? LeversInWords(BenchPlan plan, LengthNotation notation) => plan.Bends.IsEmpty
         ? null
         : "One degree more at a bend moves B by: "
-            + string.Join("; ", plan.Bends.Select(bend => FormattableString.Invariant($"bend {bend.Number} {notation.WithUnit(bend.Lever)}"))) + ".";
+            + string.Join(
+                "; ", plan.Bends.Select(bend => FormattableString.Invariant($"bend {bend.Number} {notation.WithUnit(bend.Lever)}"))) + ".";
 
     private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {
         // A coil's former has the radius that was typed in its name; that of the curve, which nobody typed, depends on the pitch as well.
-        var benders = template.Route.Bends.Select(bend => (bend.Bender, IsFormer: bend.FromTangent)).DefaultIfEmpty((template.Bender, IsFormer: false));
+        var benders = template.Route.Bends.Select(bend => (bend.Bender, IsFormer: bend.FromTangent))
+            .DefaultIfEmpty((template.Bender, IsFormer: false));
         return string.Join("; ", benders.Select(tool => tool.IsFormer
             ? tool.Bender.Name
-            : (tool.Bender.Name.Length == 0 ? string.Empty : tool.Bender.Name + ", ") + "radius " + notation.Size(tool.Bender.Radius)).Distinct(StringComparer.Ordinal));
+            : (tool.Bender.Name.Length == 0 ? string.Empty : tool.Bender.Name + ", ") + "radius " + notation.Size(tool.Bender.Radius))
+            .Distinct(StringComparer.Ordinal));
     }
 
     internal static string DatumName(BenchPlan plan) => plan.Datum > Length.Zero ? "the finished flare face of A" : "the cut end of A";
@@ -130,7 +133,8 @@ public static class SheetWriter
 
         if (!line.Template.Checks.IsEmpty)
         {
-            yield return "Measured on the finished piece less the sheet's: " + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
+            yield return "Measured on the finished piece less the sheet's: "
+                + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
                 $"{check.Name} {notation.Difference(check.Residual)}")) + ".";
         }
 
@@ -146,7 +150,8 @@ public static class SheetWriter
 
         if (line.Template.Tolerance is { } tolerance && TemplateError.AtEndB(line.Centreline!, tolerance) is { } error)
         {
-            yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and {AngleNotation.Figure(tolerance.Rotate)} "
+            yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and "
+                + $"{AngleNotation.Figure(tolerance.Rotate)} "
                 + $"rotation, the template places end B to about {notation.WithUnit(error)} (standard deviation).";
         }
     }
@@ -159,8 +164,10 @@ public static class SheetWriter
             return "The corners come from taped distances with none to spare: a wrong one would not show. Tape one or two more.";
         }
 
-        var all = string.Join(", ", taped.Residuals.Select(residual => $"{residual.Measured.Name} {notation.Difference(residual.Residual)}"));
-        return FormattableString.Invariant($"The corners come from {taped.Residuals.Length} taped distances, which miss them by {notation.Fine(taped.RootMeanSquare)} ")
+        var all = string.Join(
+            ", ", taped.Residuals.Select(residual => $"{residual.Measured.Name} {notation.Difference(residual.Residual)}"));
+        return FormattableString.Invariant(
+            $"The corners come from {taped.Residuals.Length} taped distances, which miss them by {notation.Fine(taped.RootMeanSquare)} ")
             + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled: {all}.";
     }
 

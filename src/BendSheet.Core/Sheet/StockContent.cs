@@ -61,7 +61,8 @@ public sealed record StockLine(string Name, string Ends, string Tube, Figure? Cu
 /// <param name="Amounts">What is needed, added up, and what is there.</param>
 /// <param name="Rolls">The cutting plan: rolls that are cut into, then those left whole.</param>
 /// <param name="Remarks">Whether it fits, what to buy, and how sure that is, in sentences.</param>
-public sealed record StockTube(string Tube, ImmutableArray<StockAmount> Amounts, ImmutableArray<StockRoll> Rolls, ImmutableArray<string> Remarks);
+public sealed record StockTube(
+    string Tube, ImmutableArray<StockAmount> Amounts, ImmutableArray<StockRoll> Rolls, ImmutableArray<string> Remarks);
 
 /// <summary>A line of a sum.</summary>
 /// <param name="Label">What it is.</param>

@@ -1,6 +1,8 @@
 namespace BendSheet.Core.Sheet;
 
-/// <summary>What the cover says below its lines: each kind of tube with its cutting plan, and what to buy. The words are the terminal's.</summary>
+/// <summary>
+/// What the cover says below its lines: each kind of tube with its cutting plan, and what to buy. The words are the terminal's.
+/// </summary>
 internal static class StockSections
 {
     /// <summary>The sections, in the order in which they are used.</summary>
@@ -12,7 +14,8 @@ internal static class StockSections
         {
             yield return new($"Tube {tube.Tube}", [
                 .. tube.Amounts.Select(amount => new CoverRow(amount.Label, amount.Length.Main) { Other = amount.Length.Other }),
-                .. tube.Rolls.Where(roll => roll.Cuts.IsEmpty).Select(roll => new CoverRow($"{roll.Name}: not cut", roll.Before.Main) { Other = roll.Before.Other }),
+                .. tube.Rolls.Where(roll => roll.Cuts.IsEmpty)
+                .Select(roll => new CoverRow($"{roll.Name}: not cut", roll.Before.Main) { Other = roll.Before.Other }),
             ])
             {
                 Remark = tube.Remarks.IsEmpty ? null : string.Join(' ', tube.Remarks),
@@ -43,6 +46,7 @@ internal static class StockSections
     };
 
     private static CoverRow ItemRow(StockItem item) => new(
-        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: {item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
+        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: "
+            + $"{item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
         FormattableString.Invariant($"{item.ToBuy}"));
 }

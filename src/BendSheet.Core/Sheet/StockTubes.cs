@@ -21,14 +21,19 @@ internal static class StockTubes
         var priced = bought.Where(plan => plan.Cost is not null).ToList();
         return priced.Count == 0
             ? null
-            : $"Cost of the tube to buy: {Money(priced.Sum(plan => plan.Cost!.Value))}{(priced.Count < bought.Count ? ", without the rolls that have no price" : string.Empty)}.";
+            : $"Cost of the tube to buy: {Money(priced.Sum(plan => plan.Cost!.Value))}{(priced.Count < bought.Count ? ", without the "
+                + "rolls that have no price" : string.Empty)}.";
     }
 
     private static IEnumerable<(string Label, Length Length)> Amounts(TubePlan tube)
     {
         var need = tube.Need;
         var cut = need.Pieces.Length;
-        foreach (var (use, one, several) in new[] { (PieceUse.Line, "line", "lines"), (PieceUse.Practice, "practice flare", "practice flares") })
+        foreach (var (use, one, several) in new[]
+        {
+            (PieceUse.Line, "line", "lines"),
+            (PieceUse.Practice, "practice flare", "practice flares"),
+        })
         {
             var count = need.Pieces.Count(piece => piece.Use == use);
             if (count > 0)
@@ -84,8 +89,11 @@ internal static class StockTubes
         {
             var cost = plan.Cost is { } money ? $", cost {Money(money)}" : string.Empty;
             var why = plan.ForSpare == plan.Bought ? "The lines fit what is there, and the spare does not" : "Does not fit what is there";
-            yield return $"{why}: buy {Counted(plan.Bought, roll.KindInWords, roll.KindInWords + "s")} of {notation.Size(roll.Length)}{cost}. "
-                + (plan.RollsAreProven ? "Fewer cannot do." : string.Create(CultureInfo.InvariantCulture, $"The search stopped early: fewer than {plan.BoughtAtLeast} cannot do."));
+            yield return $"{why}: buy {Counted(plan.Bought, roll.KindInWords, roll.KindInWords + "s")} of "
+                + $"{notation.Size(roll.Length)}{cost}. "
+                + (plan.RollsAreProven
+                ? "Fewer cannot do."
+                : string.Create(CultureInfo.InvariantCulture, $"The search stopped early: fewer than {plan.BoughtAtLeast} cannot do."));
         }
         else if (plan.Fits)
         {
@@ -93,10 +101,14 @@ internal static class StockTubes
         }
 
         yield return $"Longest piece left: {notation.InBoth(plan.LongestLeft)}"
-            + (plan.LeftIsProven ? ", and no plan with so few rolls of these lengths leaves a longer one." : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
+            + (plan.LeftIsProven
+            ? ", and no plan with so few rolls of these lengths leaves a longer one."
+            : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
     }
 
-    private static string Counted(int count, string one, string several) => string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");
+    private static string Counted(int count, string one, string several) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");
 
-    private static string Money(decimal money) => money.ToString(money == decimal.Truncate(money) ? "0" : "0.00", CultureInfo.InvariantCulture);
+    private static string Money(decimal money) =>
+        money.ToString(money == decimal.Truncate(money) ? "0" : "0.00", CultureInfo.InvariantCulture);
 }

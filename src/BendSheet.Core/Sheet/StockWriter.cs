@@ -19,7 +19,12 @@ public static class StockWriter
     /// <param name="shopping">Of the same lines.</param>
     /// <param name="notation">How lengths are written.</param>
     public static StockContent Of(
-        string project, ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, StockPlan stock, ShoppingList shopping, LengthNotation notation)
+        string project,
+        ImmutableArray<SolvedLine> lines,
+        ImmutableArray<RoughLine> rough,
+        StockPlan stock,
+        ShoppingList shopping,
+        LengthNotation notation)
     {
         ImmutableArray<StockLine> all = [.. lines.Select(line => (line.Template.At, Line: Line(line, notation)))
             .Concat(rough.Select(line => (line.At, Line: Line(line, notation))))

@@ -55,7 +55,10 @@ public sealed record Strip(
 /// <param name="Label">The same from the datum, as it is printed.</param>
 public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label)
 {
-    /// <summary>From the bend made before, as in the table, and which one that was where it is not the one before on the tube; empty where there is none.</summary>
+    /// <summary>
+    /// From the bend made before, as in the table, and which one that was where it is not the one before on the tube; empty where there is
+    /// none.
+    /// </summary>
     public string Roll { get; init; } = string.Empty;
 
     /// <summary>The same with an arrow, as it is drawn.</summary>
@@ -64,7 +67,9 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
     /// <summary>The letter of the end whose side is held.</summary>
     public string Held { get; init; } = string.Empty;
 
-    /// <summary>How the plane of the bend is rolled from the bend before it on the tube, whatever the order of work; empty where it is not.</summary>
+    /// <summary>
+    /// How the plane of the bend is rolled from the bend before it on the tube, whatever the order of work; empty where it is not.
+    /// </summary>
     public string Rolled { get; init; } = string.Empty;
 
     /// <summary>Dial reading as it is printed.</summary>

@@ -22,7 +22,8 @@ internal static class ToolRemarks
             : remarks.Select(remark => $"{string.Join(", ", remark.Distinct(StringComparer.Ordinal))}: {remark.Key}");
     }
 
-    private static string RemarkOf(BenderCalibration tool, List<BenchBend> bends) => $"{PullRemark(tool.Springback, bends)} {LengthRemark(tool)}";
+    private static string RemarkOf(BenderCalibration tool, List<BenchBend> bends) =>
+        $"{PullRemark(tool.Springback, bends)} {LengthRemark(tool)}";
 
     private static string PullRemark(Springback springback, List<BenchBend> bends)
     {
@@ -33,7 +34,8 @@ internal static class ToolRemarks
 
         var (from, to) = (AngleNotation.Figure(springback.Smallest), AngleNotation.Figure(springback.Largest));
         var tested = string.Equals(from, to, StringComparison.Ordinal) ? $"at {to}" : $"from {from} to {to}";
-        var outside = bends.Where(bend => !springback.Covers(bend.Bend.Turn)).Select(bend => bend.Number.ToString(CultureInfo.InvariantCulture)).ToList();
+        var outside = bends.Where(bend => !springback.Covers(bend.Bend.Turn))
+            .Select(bend => bend.Number.ToString(CultureInfo.InvariantCulture)).ToList();
         var check = outside.Count switch
         {
             0 => ".",
@@ -46,11 +48,13 @@ internal static class ToolRemarks
     private static string LengthRemark(BenderCalibration tool) => tool.Source switch
     {
         ArcFactorSource.Assumed => "The developed length assumes arc factor 1 (no test piece).",
-        ArcFactorSource.Learned => $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Count(tool.Gain!.Pieces.Length, "test piece")}.",
+        ArcFactorSource.Learned =>
+            $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Count(tool.Gain!.Pieces.Length, "test piece")}.",
         _ => $"The developed length has arc factor {Factor(tool.ArcFactor)} as typed.",
     };
 
     private static string Factor(double factor) => factor.ToString("0.###", CultureInfo.InvariantCulture);
 
-    private static string Count(int count, string what) => string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? string.Empty : "s")}");
+    private static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? string.Empty : "s")}");
 }

@@ -7,7 +7,8 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Sheet;
 
 /// <summary>
-/// The order of work in words, as it was planned: cut, finish what is finished first, mark, bend, offer up and trim, finish the rest, check.
+/// The order of work in words, as it was planned: cut, finish what is finished first, mark, bend, offer up and trim, finish the rest,
+/// check.
 /// </summary>
 public static class WorkOrder
 {
@@ -17,13 +18,15 @@ public static class WorkOrder
     /// round flat it would come to lie on the outside, and the bend would go the wrong way.
     /// </remarks>
     public static string TurnRound(TubeEnd held) =>
-        $"Turn the tube round, so that the {held} side is held: tip it end over end, what lay on top comes below and the dial still reads true; do not swing it round flat";
+        $"Turn the tube round, so that the {held} side is held: tip it end over end, what lay on top comes below and the dial still "
+            + "reads true; do not swing it round flat";
 
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var order = plan.Order;
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the ends A and B.";
+        yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the "
+            + "ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -34,7 +37,8 @@ public static class WorkOrder
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
                 ? "; tape the hardware back to its flare"
                 : string.Empty;
-            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A; draw the dial's zero line along the tube{slid}.";
+            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A; draw the dial's "
+                + $"zero line along the tube{slid}.";
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -44,13 +48,17 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.";
+            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the "
+                + "corners.";
         }
 
         if (template.To.Trim > Length.Zero)
         {
-            var flare = template.To.FlareAllowance > Length.Zero ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare" : string.Empty;
-            yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut square, deburr, blow out.";
+            var flare = template.To.FlareAllowance > Length.Zero
+                ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare"
+                : string.Empty;
+            yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
+                + "square, deburr, blow out.";
         }
 
         foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
@@ -58,7 +66,12 @@ public static class WorkOrder
             yield return step;
         }
 
-        var seats = new[] { template.From, template.To }.Count(end => end.IsFlared) switch { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
+        var seats = new[]
+        {
+            template.From,
+            template.To,
+        }.Count(end => end.IsFlared) switch
+        { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
         yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
     }
 
@@ -88,7 +101,8 @@ public static class WorkOrder
             left.RemoveRange(0, group.Count);
             var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
             var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
-            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear), {ToolStep(group)}; tick the table.";
+            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear), {ToolStep(group)}; "
+                + "tick the table.";
         }
     }
 
@@ -108,7 +122,8 @@ public static class WorkOrder
         var inOneRun = group.Zip(group.Skip(1), (one, next) => next.Number - one.Number == step).All(same => same) && Math.Abs(step) == 1;
         return group.Count > 2 && inOneRun
             ? FormattableString.Invariant($"Make bends {group[0].Number} to {group[^1].Number} in that order")
-            : $"Make bends {string.Join(", ", group.SkipLast(1).Select(bend => FormattableString.Invariant($"{bend.Number}")))} and {FormattableString.Invariant($"{group[^1].Number}")} in that order";
+            : $"Make bends {string.Join(", ", group.SkipLast(1).Select(bend => FormattableString.Invariant($"{bend.Number}")))} and "
+                + $"{FormattableString.Invariant($"{group[^1].Number}")} in that order";
     }
 
     private static string ToolStep(List<BenchBend> group)
@@ -116,7 +131,8 @@ public static class WorkOrder
         var tools = group.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
             ? $"mark at the tool's {LineInWords(tools[0])}"
-            : "mark at the tool's own line (" + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
+            : "mark at the tool's own line ("
+            + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
     }
 
     private static string LineInWords(Bender bender)

@@ -22,9 +22,9 @@ public sealed record Cut(Piece Piece, Length From, Length To);
 public sealed record RollCuts(string Name, Roll Roll, bool IsBought, Length Before, ImmutableArray<Cut> Cuts, Length Left);
 
 /// <summary>
-/// How the pieces of one kind of tube are cut: as few rolls bought as can be, then the longest single piece left (an untouched roll counts),
-/// then no roll cut into that can be left whole. The spare is no piece of the plan, since nobody cuts it: it has to be there in what is left, in one
-/// piece, or in all where it is longer than a roll.
+/// How the pieces of one kind of tube are cut: as few rolls bought as can be, then the longest single piece left (an untouched roll
+/// counts), then no roll cut into that can be left whole. The spare is no piece of the plan, since nobody cuts it: it has to be there in
+/// what is left, in one piece, or in all where it is longer than a roll.
 /// </summary>
 /// <param name="Rolls">Every roll that is there, in the order of the file, then the new ones.</param>
 /// <param name="ToBuy">What is bought; null where nothing has to be.</param>
@@ -58,28 +58,35 @@ public sealed record CuttingPlan(
 
     /// <summary>The best plan.</summary>
     /// <param name="pieces">In any order.</param>
-    /// <param name="rolls">Of this kind of tube, at least one. New ones are of one of their lengths: the one of which the fewest are needed,
-    /// then the one that costs least, then the shortest.</param>
+    /// <param name="rolls">Of this kind of tube, at least one. New ones are of one of their lengths: the one of which the fewest are
+    /// needed, then the one that costs least, then the shortest.</param>
     /// <param name="cuttingLoss">Lost to each cut, zero or more.</param>
     /// <param name="spare">What has to be left, zero or more.</param>
     public static CuttingPlan Of(ImmutableArray<Piece> pieces, ImmutableArray<Roll> rolls, Length cuttingLoss, Length spare)
     {
         var there = rolls.SelectMany(roll => Enumerable.Range(1, roll.Count)
-            .Select(number => (Name: roll.Count == 1 ? roll.Name : FormattableString.Invariant($"{roll.Name} ({number} of {roll.Count})"), Roll: roll))).ToList();
+            .Select(
+                number => (Name: roll.Count == 1
+                    ? roll.Name
+                    : FormattableString.Invariant($"{roll.Name} ({number} of {roll.Count})"), Roll: roll))).ToList();
         var longest = rolls.Max(roll => roll.Length);
         ImmutableArray<Piece> tooLong = [.. pieces.Where(piece => longest.FallsShortOf(piece.Length))];
         var cut = pieces.RemoveRange(tooLong);
         var loss = Steps(cuttingLoss);
         List<long> sizes = [.. cut.Select(piece => Steps(piece.Length) + loss)];
         List<long> room = [.. there.Select(one => Steps(one.Roll.Left) + loss)];
-        return Choices(rolls, cut).Select(buy => Of(there, room, buy, Packing.Of(sizes, room, Steps(buy.Length) + loss), new(cut, cuttingLoss, loss)).WithSpare(spare, buy))
+        return Choices(rolls, cut)
+            .Select(
+                buy => Of(there, room, buy, Packing.Of(sizes, room, Steps(buy.Length) + loss), new(cut, cuttingLoss, loss))
+                    .WithSpare(spare, buy))
             .OrderBy(plan => plan.Bought)
             .ThenBy(plan => plan.Cost ?? decimal.MaxValue)
             .First() with
         { TooLong = tooLong };
     }
 
-    private static CuttingPlan Of(List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces) => new(
+    private static CuttingPlan Of(
+        List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces) => new(
         [.. Named(there, room, buy, packing, pieces)],
         packing.Bought == 0 ? null : buy,
         packing.Bought,
@@ -99,7 +106,8 @@ public sealed record CuttingPlan(
 
         var more = inOnePiece ? 1 : (int)Math.Ceiling((spare - left) / buy.Length);
         var isProven = RollsAreProven && (!inOnePiece || LongestLeftAtMost.FallsShortOf(spare));
-        var whole = Enumerable.Range(Bought + 1, more).Select(number => new RollCuts(NewName(buy, number), buy, IsBought: true, buy.Length, [], buy.Length));
+        var whole = Enumerable.Range(Bought + 1, more)
+            .Select(number => new RollCuts(NewName(buy, number), buy, IsBought: true, buy.Length, [], buy.Length));
         return this with
         {
             Rolls = [.. Rolls, .. whole],
@@ -118,11 +126,13 @@ public sealed record CuttingPlan(
     private static IEnumerable<Roll> Choices(ImmutableArray<Roll> rolls, ImmutableArray<Piece> pieces)
     {
         var longestPiece = pieces.Select(piece => piece.Length).DefaultIfEmpty(Length.Zero).Max();
-        var enough = rolls.Where(roll => !roll.Length.FallsShortOf(longestPiece)).OrderBy(roll => roll.Price ?? decimal.MaxValue).DistinctBy(roll => Steps(roll.Length));
+        var enough = rolls.Where(roll => !roll.Length.FallsShortOf(longestPiece)).OrderBy(roll => roll.Price ?? decimal.MaxValue)
+            .DistinctBy(roll => Steps(roll.Length));
         return enough.OrderBy(roll => roll.Length);
     }
 
-    private static IEnumerable<RollCuts> Named(List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces)
+    private static IEnumerable<RollCuts> Named(
+        List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces)
     {
         var filled = packing.Filled.ToList();
         for (var i = 0; i < there.Count; i++)
@@ -160,7 +170,8 @@ public sealed record CuttingPlan(
 
         public RollCuts Cut(string name, Roll roll, bool isBought, Length before, FilledRoll filled)
         {
-            var own = filled.Sizes.Select(size => _bySize[size].Dequeue()).OrderBy(piece => piece.Use).ThenByDescending(piece => piece.Length).ToList();
+            var own = filled.Sizes.Select(size => _bySize[size].Dequeue()).OrderBy(piece => piece.Use)
+                .ThenByDescending(piece => piece.Length).ToList();
             var cuts = ImmutableArray.CreateBuilder<Cut>();
             var at = Length.Zero;
             foreach (var piece in own)

@@ -31,7 +31,8 @@ internal sealed record ListedName(string Sort, string Details)
     public bool IsNamedIn(string typed) => Words(Sort.Split(" for ", 2)[0]).Any(own => Typed(typed).Any(word => Same(word, own)));
 
     /// <summary>How many typed words are the beginning of one of its own, as <c>m10</c> is of <c>M10x1</c>.</summary>
-    public int NearWords(string typed) => Typed(typed).Count(word => All().Any(own => own.StartsWith(word, StringComparison.OrdinalIgnoreCase)));
+    public int NearWords(string typed) =>
+        Typed(typed).Count(word => All().Any(own => own.StartsWith(word, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>The same without hyphens, to be held against what is typed <see cref="Loosely(string)"/>.</summary>
     public ListedName Loosely() => new(WithoutHyphens(Sort), WithoutHyphens(Details));
@@ -39,7 +40,9 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>What is typed, without hyphens and with units that stand by themselves: <c>an-3 17mm</c> is <c>an3 17 mm</c>.</summary>
     public static string Loosely(string typed) => string.Join(' ', Words(WithoutHyphens(typed)).Select(ApartFromUnit));
 
-    /// <summary>The shortest name that means nothing else on the list: its sort, or its sort and one more word or size, or else all of it.</summary>
+    /// <summary>
+    /// The shortest name that means nothing else on the list: its sort, or its sort and one more word or size, or else all of it.
+    /// </summary>
     public string Told(IReadOnlyList<ListedName> list) => Telling(Words(Details))
         .Select(detail => $"{Sort} {detail}").Prepend(Sort).FirstOrDefault(name => list.Count(other => other.Has(name)) == 1)
         ?? string.Join(' ', All()).Replace('×', 'x');
@@ -61,7 +64,10 @@ internal sealed record ListedName(string Sort, string Details)
     }
 
     private static string ApartFromUnit(string word) =>
-        Array.Find(Units, unit => word.Length > unit.Length && word.EndsWith(unit, StringComparison.OrdinalIgnoreCase) && char.IsAsciiDigit(word[^(unit.Length + 1)])) is { } unit
+        Array.Find(
+            Units, unit => word.Length > unit.Length
+                && word.EndsWith(unit, StringComparison.OrdinalIgnoreCase)
+                && char.IsAsciiDigit(word[^(unit.Length + 1)])) is { } unit
             ? $"{word[..^unit.Length]} {unit}"
             : word;
 

@@ -4,8 +4,8 @@ using BendSheet.Core.Findings;
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// Takes what lies in the drawer off the list. A name means the things that have all its words, and one of them says what sort of thing it is:
-/// <c>tee</c>, <c>an3 nut</c>, <c>inverted bulkhead</c>.
+/// Takes what lies in the drawer off the list. A name means the things that have all its words, and one of them says what sort of thing it
+/// is: <c>tee</c>, <c>an3 nut</c>, <c>inverted bulkhead</c>.
 /// </summary>
 public static class OnHand
 {
@@ -19,7 +19,8 @@ public static class OnHand
     public static Rule Unclear { get; } = new("have-unclear", RuleSubject.File, "A nut of one size does not replace one of another.");
 
     /// <summary>A name that nothing answers to.</summary>
-    public static Rule NotNeeded { get; } = new("have-not-needed", RuleSubject.File, "What lies in the drawer and is not on the list may be called something else there.");
+    public static Rule NotNeeded { get; } = new(
+        "have-not-needed", RuleSubject.File, "What lies in the drawer and is not on the list may be called something else there.");
 
     /// <summary>The list with what is there already.</summary>
     public static ShoppingList Subtract(ImmutableArray<ShoppingItem> items, ImmutableArray<InTheDrawer> have)
@@ -30,7 +31,9 @@ public static class OnHand
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var drawer in have)
         {
-            var (meant, sure) = Meant(drawer.Name, names) is { Items.Count: > 0 } exactly ? exactly : Meant(ListedName.Loosely(drawer.Name), loosely);
+            var (meant, sure) = Meant(drawer.Name, names) is { Items.Count: > 0 } exactly
+                ? exactly
+                : Meant(ListedName.Loosely(drawer.Name), loosely);
             if (sure && meant is [var only])
             {
                 var item = left[only];
@@ -39,12 +42,15 @@ public static class OnHand
             else if (!sure && Tube.IsNamedIn(drawer.Name))
             {
                 findings.Add(NotNeeded.Note(
-                    drawer.At, $"`{drawer.Name}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, left: 5 m}}]`"));
+                    drawer.At,
+                    $"`{drawer.Name}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, "
+                        + $"left: 5 m}}]`"));
             }
             else if (meant.Count > 0)
             {
                 var why = sure ? "may be several things on the list" : "does not say what sort of thing it is";
-                findings.Add(Unclear.Warning(drawer.At, $"`{drawer.Name}` in `have` {why}, so none is taken off: write {Choices(meant, names)}"));
+                findings.Add(
+                    Unclear.Warning(drawer.At, $"`{drawer.Name}` in `have` {why}, so none is taken off: write {Choices(meant, names)}"));
             }
             else
             {
@@ -57,7 +63,8 @@ public static class OnHand
 
     private static string Choices(List<int> meant, List<ListedName> names)
     {
-        var more = meant.Count > MostChoices ? FormattableString.Invariant($", or the name of one of {meant.Count - MostChoices} more as the list prints it") : string.Empty;
+        var more = meant.Count > MostChoices
+            ? FormattableString.Invariant($", or the name of one of {meant.Count - MostChoices} more as the list prints it") : string.Empty;
         return string.Join(" or ", meant.Take(MostChoices).Select(i => $"`{names[i].Told(names)}`")) + more;
     }
 
@@ -69,17 +76,24 @@ public static class OnHand
             return "is not needed: nothing is on the list";
         }
 
-        var ofSort = Enumerable.Range(0, names.Count).Where(i => names[i].IsNamedIn(typed)).OrderByDescending(i => names[i].NearWords(typed)).ToList();
+        var ofSort = Enumerable.Range(0, names.Count).Where(i => names[i].IsNamedIn(typed))
+            .OrderByDescending(i => names[i].NearWords(typed)).ToList();
         return ofSort.Count > 0
             ? $"is not on the list in these words: write {Choices(ofSort, names)} if it is what is meant"
-            : $"is not on the list, which has {string.Join(", ", names.Select(name => $"`{name.Sort}`").Distinct(StringComparer.Ordinal).Take(12))}";
+            : "is not on the list, which has "
+                + $"{string.Join(", ", names.Select(name => $"`{name.Sort}`").Distinct(StringComparer.Ordinal).Take(12))}";
     }
 
     /// <summary>The things that answer to a name: by the whole of its name, or else by its sort, or else by a word of its sort.</summary>
     /// <returns>Not sure where no word says what sort of thing it is.</returns>
     private static (List<int> Items, bool Sure) Meant(string typed, List<ListedName> names)
     {
-        foreach (var answers in new Func<ListedName, string, bool>[] { (name, text) => name.IsWholly(text), (name, text) => name.IsOfSort(text), (name, text) => name.IsOfSortInShort(text) })
+        foreach (var answers in new Func<ListedName, string, bool>[]
+        {
+            (name, text) => name.IsWholly(text),
+            (name, text) => name.IsOfSort(text),
+            (name, text) => name.IsOfSortInShort(text),
+        })
         {
             var found = Enumerable.Range(0, names.Count).Where(i => answers(names[i], typed)).ToList();
             if (found.Count > 0)

@@ -1,8 +1,8 @@
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// How pieces are cut from the rolls that are there and from as few new ones as can be, so that the longest piece left is as long as can be; a
-/// roll that is left whole counts as one. Figures as in <see cref="PieceSizes"/>.
+/// How pieces are cut from the rolls that are there and from as few new ones as can be, so that the longest piece left is as long as can
+/// be; a roll that is left whole counts as one. Figures as in <see cref="PieceSizes"/>.
 /// </summary>
 /// <param name="Filled">The rolls that are cut into.</param>
 /// <param name="Bought">New rolls among them, or beside them.</param>
@@ -11,7 +11,10 @@ namespace BendSheet.Core.Stock;
 /// <param name="LeftAtMost">More is proven not to be possible with so many new rolls.</param>
 internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int BoughtAtLeast, long Left, long LeftAtMost)
 {
-    /// <summary>Steps for the number of rolls, and as many for what is left: a car's lines take a few thousand, and all of them less than a tenth of a second.</summary>
+    /// <summary>
+    /// Steps for the number of rolls, and as many for what is left: a car's lines take a few thousand, and all of them less than a tenth of
+    /// a second.
+    /// </summary>
     private const long MostSteps = 600_000;
 
     /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
@@ -46,7 +49,8 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int
         return new(LeaveWhole(pieces, rolls, there, best, left, steps), count, atLeast, longest, atMost);
     }
 
-    private static (IReadOnlyList<FilledRoll> Filled, int Count, int AtLeast) FewestBought(IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
+    private static (IReadOnlyList<FilledRoll> Filled, int Count, int AtLeast) FewestBought(
+        IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
     {
         PieceSizes With(int count) => PieceSizes.Of(pieces, [.. there, .. Enumerable.Repeat(bought, count)]);
         var task = With(0);
@@ -78,7 +82,9 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int
         return (filled, count, atLeast);
     }
 
-    /// <summary>The longest piece left is one more piece that has to go in: it is found between what there is and what there can be.</summary>
+    /// <summary>
+    /// The longest piece left is one more piece that has to go in: it is found between what there is and what there can be.
+    /// </summary>
     private static (IReadOnlyList<FilledRoll> Filled, long Left, long AtMost) LongestLeft(
         IReadOnlyList<long> pieces, List<long> rolls, IReadOnlyList<FilledRoll> filled, SearchSteps steps)
     {
@@ -110,7 +116,12 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int
 
     /// <summary>Rolls that are there and need not be cut into are left whole, the longest first.</summary>
     private static IReadOnlyList<FilledRoll> LeaveWhole(
-        IReadOnlyList<long> pieces, List<long> rolls, IReadOnlyList<long> there, IReadOnlyList<FilledRoll> filled, long left, SearchSteps steps)
+        IReadOnlyList<long> pieces,
+        List<long> rolls,
+        IReadOnlyList<long> there,
+        IReadOnlyList<FilledRoll> filled,
+        long left,
+        SearchSteps steps)
     {
         var untouched = Untouched(rolls, filled);
         var fewer = rolls.ToList();

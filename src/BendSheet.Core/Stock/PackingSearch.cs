@@ -3,10 +3,11 @@ using System.Runtime.InteropServices;
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// Whether pieces go into given rolls, by branch and bound: the longest piece left goes into each kind of roll in turn, which is then filled
-/// up in every way that leaves no room for another piece, fullest first. (Filling a roll to the brim loses nothing: a piece that would still
-/// go in can be moved there.) A branch ends where more is wasted than there is to spare, where the long pieces find no rolls, and where the
-/// same pieces and rolls were left before. After S. Martello, P. Toth, Knapsack Problems (1990), chapter 8, and R. Korf, bin completion (2002).
+/// Whether pieces go into given rolls, by branch and bound: the longest piece left goes into each kind of roll in turn, which is then
+/// filled up in every way that leaves no room for another piece, fullest first. (Filling a roll to the brim loses nothing: a piece that
+/// would still go in can be moved there.) A branch ends where more is wasted than there is to spare, where the long pieces find no rolls,
+/// and where the same pieces and rolls were left before. After S. Martello, P. Toth, Knapsack Problems (1990), chapter 8, and R. Korf, bin
+/// completion (2002).
 /// </summary>
 internal sealed class PackingSearch
 {
@@ -17,8 +18,8 @@ internal sealed class PackingSearch
     private const int FewFillings = 300;
 
     /// <summary>
-    /// Short searches before the long one: where the first rolls were filled badly it costs less to begin again than to come back to them. Each
-    /// overlooks a little more waste than the one before and takes long pieces first instead, so that short ones are left for the end.
+    /// Short searches before the long one: where the first rolls were filled badly it costs less to begin again than to come back to them.
+    /// Each overlooks a little more waste than the one before and takes long pieces first instead, so that short ones are left for the end.
     /// </summary>
     private const int Dives = 32;
 
@@ -71,12 +72,17 @@ internal sealed class PackingSearch
             var isDive = run < Dives;
             var part = steps.Part(isDive ? 2 * Dives : 1);
             var slack = task.Room - task.Need;
-            var search = new PackingSearch(task, part, isDive ? FewFillings : MostFillings, isDive ? run * slack / (8 * task.RollCounts.Sum()) : 0);
+            var search = new PackingSearch(
+                task, part, isDive ? FewFillings : MostFillings, isDive ? run * slack / (8 * task.RollCounts.Sum()) : 0);
             var found = search.Place(slack);
             steps.Return(part);
             if (found)
             {
-                return new([.. search._filled.Select(filled => new FilledRoll(task.Rolls[filled.Roll], [.. filled.Pieces.Select(piece => task.Sizes[piece])]))], IsCertain: true);
+                return new(
+                    [
+                        .. search._filled.Select(
+                            filled => new FilledRoll(task.Rolls[filled.Roll], [.. filled.Pieces.Select(piece => task.Sizes[piece])])),
+                    ], IsCertain: true);
             }
 
             if (search._isComplete)
@@ -230,7 +236,8 @@ internal sealed class PackingSearch
         return [.. fillings.OrderBy(filling => Math.Max(filling.Waste, _overlooked))];
     }
 
-    private void Fill(int roll, int from, long left, long slack, List<int> pieces, long[] behind, List<(int Roll, int[] Pieces, long Waste)> fillings)
+    private void Fill(
+        int roll, int from, long left, long slack, List<int> pieces, long[] behind, List<(int Roll, int[] Pieces, long Waste)> fillings)
     {
         if (left - behind[from] > slack)
         {

@@ -2,8 +2,8 @@ namespace BendSheet.Core.Stock;
 
 /// <summary>
 /// A task of the search: equal pieces and equal rolls are one entry with a count. Every figure is in millionths of a millimetre, below
-/// which two lengths are the same, and has one cut's loss in it: pieces that add up to a roll with its loss use it to the end, and the last of
-/// them needs no cut.
+/// which two lengths are the same, and has one cut's loss in it: pieces that add up to a roll with its loss use it to the end, and the last
+/// of them needs no cut.
 /// </summary>
 /// <param name="Sizes">Of the pieces, longest first, each once.</param>
 /// <param name="Counts">How many of each size.</param>

@@ -1,6 +1,8 @@
 namespace BendSheet.Core.Stock;
 
-/// <summary>Two plain ways to cut that often do: each piece, longest first, into the first roll, or the fullest roll, that it goes into.</summary>
+/// <summary>
+/// Two plain ways to cut that often do: each piece, longest first, into the first roll, or the fullest roll, that it goes into.
+/// </summary>
 internal static class QuickFilling
 {
     /// <summary>Null where neither way does, which proves nothing.</summary>

@@ -8,8 +8,8 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// What to buy for the lines that are not made yet, less what lies in the drawer. The clips of a rough line are not counted: nobody knows yet
-/// where it has straights for them.
+/// What to buy for the lines that are not made yet, less what lies in the drawer. The clips of a rough line are not counted: nobody knows
+/// yet where it has straights for them.
 /// </summary>
 /// <param name="Items">Hardware of the ends in the order of the file, clips, tube, then whatever else was handed in.</param>
 /// <param name="Findings">What lies in the drawer and leads to nothing, or to several things.</param>
@@ -35,7 +35,9 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
             .Concat(rough.Where(line => !line.Made).Select(line => (line.Name, line.At, line.From, line.To)))
             .InFileOrder(line => line.At)
             .SelectMany(line => new[] { (Line: line.Name, Letter: "A", End: line.From), (Line: line.Name, Letter: "B", End: line.To) });
-        var slid = ends.SelectMany(end => end.End.Fitting?.Hardware.Select(piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
+        var slid = ends.SelectMany(
+            end => end.End.Fitting?.Hardware.Select(
+                piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
         var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
             .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
 
@@ -46,7 +48,8 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     }
 
     private static string ClipSize(SolvedLine line, LengthNotation notation) =>
-        $"for {notation.Size(line.Template.Tube.OutsideDiameter)} tube" + (line.Template.Clips?.Hole is { } hole ? $", hole {notation.Size(hole)}" : string.Empty);
+        $"for {notation.Size(line.Template.Tube.OutsideDiameter)} tube"
+            + (line.Template.Clips?.Hole is { } hole ? $", hole {notation.Size(hole)}" : string.Empty);
 
     /// <summary>New rolls; where no roll is typed, the length alone.</summary>
     private static IEnumerable<ShoppingItem> Tube(TubePlan tube, LengthNotation notation)
@@ -59,14 +62,25 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         }
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
-            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line).Select(cut => cut.Piece.Name);
-            yield return new("tube", string.Empty, $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}", plan.Bought, [.. from.DefaultIfEmpty("spare")]);
+            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line)
+                .Select(cut => cut.Piece.Name);
+            yield return new(
+                "tube",
+                string.Empty,
+                $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}",
+                plan.Bought,
+                [.. from.DefaultIfEmpty("spare")]);
         }
 
         if (tube.Plan is { TooLong.IsEmpty: false } tooShort)
         {
             var longest = tooShort.TooLong.Max(piece => piece.Length);
-            yield return new("tube", string.Empty, $"{size}, at least {notation.WithUnit(longest)} in one piece", tooShort.TooLong.Length, [.. tooShort.TooLong.Select(piece => piece.Name)]);
+            yield return new(
+                "tube",
+                string.Empty,
+                $"{size}, at least {notation.WithUnit(longest)} in one piece",
+                tooShort.TooLong.Length,
+                [.. tooShort.TooLong.Select(piece => piece.Name)]);
         }
     }
 

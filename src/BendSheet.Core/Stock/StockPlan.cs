@@ -20,12 +20,16 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
     public static StockPlan Of(ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, Stores stores)
     {
         var pieces = lines.Where(line => !line.Template.Made && line.Plan is not null)
-            .Select(line => (line.Template.Tube, Piece: new Piece(line.Template.Name, line.Plan!.CutLength, PieceUse.Line, line.Template.At)))
-            .Concat(rough.Where(line => !line.Made).Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Line, line.At))))
+            .Select(
+                line => (line.Template.Tube, Piece: new Piece(line.Template.Name, line.Plan!.CutLength, PieceUse.Line, line.Template.At)))
+            .Concat(
+                rough.Where(line => !line.Made)
+                    .Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Line, line.At))))
             .InFileOrder(one => one.Piece.At)
             .ToList();
         var kinds = new List<Tube>();
-        foreach (var tube in pieces.Select(one => one.Tube).Concat(stores.Practice.Select(practice => practice.Tube)).Concat(stores.Rolls.Select(roll => roll.Tube)))
+        foreach (var tube in pieces.Select(one => one.Tube).Concat(stores.Practice.Select(practice => practice.Tube))
+            .Concat(stores.Rolls.Select(roll => roll.Tube)))
         {
             if (!kinds.Exists(known => TubeKinds.AreOne(known, tube)))
             {
@@ -34,8 +38,16 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
         }
 
         var made = lines.Where(line => line.Template.Made).Select(line => line.Template.Tube).ToList();
-        ImmutableArray<Tube> named = [.. pieces.Select(one => one.Tube), .. stores.Rolls.Select(roll => roll.Tube), .. stores.Practice.Select(one => one.Tube), .. made];
-        var tubes = kinds.Select(kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores, named)).ToImmutableArray();
+        ImmutableArray<Tube> named =
+        [
+            .. pieces.Select(one => one.Tube),
+            .. stores.Rolls.Select(roll => roll.Tube),
+            .. stores.Practice.Select(one => one.Tube),
+            .. made,
+        ];
+        var tubes = kinds.Select(
+            kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores, named))
+                .ToImmutableArray();
         return new(
             tubes,
             [.. lines.Where(line => !line.Template.Made && line.Plan is null).Select(line => line.Template.Name)],
@@ -48,10 +60,15 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
         var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
             .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
         ImmutableArray<Piece> cut = [.. practice, .. lines];
-        var need = new TubeNeed(cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
+        var need = new TubeNeed(
+            cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
         return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare))
         {
-            Names = [.. named.Where(one => TubeKinds.AreOne(tube, one)).Select(one => one.Name).Where(name => name.Length > 0).Distinct(StringComparer.Ordinal)],
+            Names =
+            [
+                .. named.Where(one => TubeKinds.AreOne(tube, one)).Select(one => one.Name).Where(name => name.Length > 0)
+                .Distinct(StringComparer.Ordinal),
+            ],
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Workshop;
 
@@ -10,16 +11,24 @@ public static class StockRules
     private const int MostNamed = 6;
 
     /// <summary>Something has to be bought.</summary>
-    public static Rule TooSmall { get; } = new("stock-too-small", RuleSubject.Making, "A roll that ends before the last line is known before the first cut, not after it.");
+    public static Rule TooSmall { get; } = new(
+        "stock-too-small", RuleSubject.Making, "A roll that ends before the last line is known before the first cut, not after it.");
 
     /// <summary>A line is longer than any roll.</summary>
-    public static Rule PieceTooLong { get; } = new("longer-than-roll", RuleSubject.Making, "A line cannot be longer than the tube that it is cut from.");
+    public static Rule PieceTooLong { get; } = new(
+        "longer-than-roll", RuleSubject.Making, "A line cannot be longer than the tube that it is cut from.");
 
     /// <summary>The search stopped early.</summary>
-    public static Rule NotProven { get; } = new("plan-not-proven", RuleSubject.Making, "A plan that was not compared with every other one may not be the best, and must not look as if it were.");
+    public static Rule NotProven { get; } = new(
+        "plan-not-proven",
+        RuleSubject.Making,
+        "A plan that was not compared with every other one may not be the best, and must not look as if it were.");
 
     /// <summary>Lines are made, and nobody said what they left on the roll.</summary>
-    public static Rule LeftNotTyped { get; } = new("left-not-typed", RuleSubject.Making, "Once lines are made a roll is no longer whole, and only its owner can tell what is left of it.");
+    public static Rule LeftNotTyped { get; } = new(
+        "left-not-typed",
+        RuleSubject.Making,
+        "Once lines are made a roll is no longer whole, and only its owner can tell what is left of it.");
 
     /// <summary>The findings on one kind of tube, at its first roll or at the line.</summary>
     public static IEnumerable<Finding> Check(TubePlan tube)
@@ -34,7 +43,8 @@ public static class StockRules
             var longest = tube.Rolls.MaxBy(roll => roll.Length)!;
             yield return PieceTooLong.Error(
                 piece.At,
-                $"{NameOf(piece)} takes {FindingFigures.UpMm(piece.Length)} of tube and the longest {longest.KindInWords} is {FindingFigures.DownMm(longest.Length)}: make it in two lines with a union, or type a longer roll in `stock`");
+                $"{NameOf(piece)} takes {FindingFigures.UpMm(piece.Length)} of tube and the longest {longest.KindInWords} is "
+                    + $"{FindingFigures.DownMm(longest.Length)}: make it in two lines with a union, or type a longer roll in `stock`");
         }
 
         if (plan.Bought > 0)
@@ -46,13 +56,17 @@ public static class StockRules
         {
             yield return NotProven.Note(
                 tube.Rolls[0].At,
-                FormattableString.Invariant($"the search for the fewest rolls of {tube.InWords} stopped early: {plan.Bought} found, and fewer than {plan.BoughtAtLeast} cannot do"));
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the search for the fewest rolls of {tube.InWords} stopped early: {plan.Bought} found, and fewer than "
+                        + $"{plan.BoughtAtLeast} cannot do"));
         }
         else if (!plan.LeftIsProven)
         {
             yield return NotProven.Note(
                 tube.Rolls[0].At,
-                $"the search for the longest piece left of {tube.InWords} stopped early: {FindingFigures.Mm(plan.LongestLeft)} found, and more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot be");
+                $"the search for the longest piece left of {tube.InWords} stopped early: {FindingFigures.Mm(plan.LongestLeft)} found, "
+                    + $"and more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot be");
         }
     }
 
@@ -68,7 +82,10 @@ public static class StockRules
             {
                 yield return LeftNotTyped.Warning(
                     tube.Rolls[0].At,
-                    FormattableString.Invariant($"{count} {(count == 1 ? "line" : "lines")} of {tube.InWords} {(count == 1 ? "is" : "are")} made and no roll of it says what is left: it is taken as whole; measure it and add `left`"));
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{count} {(count == 1 ? "line" : "lines")} of {tube.InWords} {(count == 1 ? "is" : "are")} made and no roll of "
+                            + $"it says what is left: it is taken as whole; measure it and add `left`"));
             }
         }
     }
@@ -77,15 +94,20 @@ public static class StockRules
     {
         var fromNew = plan.Rolls.Where(roll => roll.IsBought).ToList();
         var missing = tube.Need.Total - tube.Left;
-        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name).ToList();
+        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use == PieceUse.Line)
+            .Select(piece => piece.Name).ToList();
         var spare = plan.ForSpare > 0;
-        var what = string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? FormattableString.Invariant($" and {names.Count - MostNamed} more") : string.Empty);
+        var what = string.Join(", ", names.Take(MostNamed))
+            + (names.Count > MostNamed ? FormattableString.Invariant($" and {names.Count - MostNamed} more") : string.Empty);
         var by = missing > Units.Length.Zero
             ? $"it is {FindingFigures.UpMm(missing)} short"
             : "it is enough in all and the pieces do not go into it whole";
         var waiting = what.Length == 0 ? (spare ? "the spare" : "practice pieces") : what + (spare ? " and the spare" : string.Empty);
         return $"{tube.InWords}: {FindingFigures.UpMm(tube.Need.Total)} needed, {FindingFigures.DownMm(tube.Left)} left: {by}; "
-            + FormattableString.Invariant($"buy {plan.Bought} {plan.ToBuy!.KindInWords}{(plan.Bought == 1 ? string.Empty : "s")} of {FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}");
+            + string.Create(
+                CultureInfo.InvariantCulture,
+                $"buy {plan.Bought} {plan.ToBuy!.KindInWords}{(plan.Bought == 1 ? string.Empty : "s")} of "
+                    + $"{FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}");
     }
 
     private static string NameOf(Piece piece) => piece.Use == PieceUse.Line ? $"line {piece.Name}" : piece.Name;

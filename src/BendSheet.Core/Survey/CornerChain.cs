@@ -6,7 +6,9 @@ namespace BendSheet.Core.Survey;
 /// <summary>Corner points one after the other. A rotation at a bend is that against the bend before, clockwise positive.</summary>
 internal static class CornerChain
 {
-    /// <summary>End A and the next two points: the first leg along +X, the first bend towards +Y. Lengths in millimetres, radians.</summary>
+    /// <summary>
+    /// End A and the next two points: the first leg along +X, the first bend towards +Y. Lengths in millimetres, radians.
+    /// </summary>
     public static void Begin(Span<Vector3D> points, double first, double turn, double second)
     {
         points[0] = default;
@@ -17,7 +19,9 @@ internal static class CornerChain
         }
     }
 
-    /// <summary>Points that least squares may have carried over an axis, turned back: the first leg along +X, the first bend towards +Y.</summary>
+    /// <summary>
+    /// Points that least squares may have carried over an axis, turned back: the first leg along +X, the first bend towards +Y.
+    /// </summary>
     public static Vector3D[] InFrame(Vector3D[] points)
     {
         var along = points[1].X < 0 ? -1 : 1;
@@ -52,7 +56,9 @@ internal static class CornerChain
         return Math.Sign((points[bend - 1] - points[bend - 2]).Dot(along.Cross(points[bend + 1] - points[bend])));
     }
 
-    /// <summary>The rotation at one bend the other way, everything else kept: the rest of the line turns about the leg before the bend.</summary>
+    /// <summary>
+    /// The rotation at one bend the other way, everything else kept: the rest of the line turns about the leg before the bend.
+    /// </summary>
     public static void Flip(Span<Vector3D> points, int bend)
     {
         Mirror(points[(bend + 1)..], points.Slice(bend - 2, 3));

@@ -41,7 +41,8 @@ internal sealed class DistanceTable
             if (taped.From < 0 || taped.To > MostCorners)
             {
                 findings.Add(TapedRules.CornerNumbers.Error(
-                    taped.At, $"distance {taped.Name} names a corner that cannot be: end A is 0, and no line has more than {MostCorners} corners"));
+                    taped.At,
+                    $"distance {taped.Name} names a corner that cannot be: end A is 0, and no line has more than {MostCorners} corners"));
                 counted = false;
             }
             else if (Unusable(taped) is { } why)
@@ -53,7 +54,8 @@ internal sealed class DistanceTable
             {
                 findings.Add(TapedRules.DistanceSaidTwice.Error(
                     taped.At,
-                    $"distance {taped.Name} is here a second time: {FindingFigures.Mm(first.Distance)} before, {FindingFigures.Mm(taped.Distance)} now; keep one, or measure it again"));
+                    $"distance {taped.Name} is here a second time: {FindingFigures.Mm(first.Distance)} before, "
+                        + $"{FindingFigures.Mm(taped.Distance)} now; keep one, or measure it again"));
             }
             else
             {
@@ -79,7 +81,8 @@ internal sealed class DistanceTable
 
     private static string? Unusable(TapedDistance taped) =>
         taped.From == taped.To ? $"distance {taped.Name} goes from corner {taped.From} to itself: name two different corners"
-        : taped.Distance <= Tolerances.SamePoint ? $"distance {taped.Name} is {FindingFigures.Mm(taped.Distance)}: two corners lie apart, measure it again"
+        : taped.Distance <= Tolerances.SamePoint
+            ? $"distance {taped.Name} is {FindingFigures.Mm(taped.Distance)}: two corners lie apart, measure it again"
         : taped.Distance > Longest ? $"distance {taped.Name} is {FindingFigures.Mm(taped.Distance)}, longer than any car: measure it again"
         : null;
 
@@ -95,7 +98,8 @@ internal sealed class DistanceTable
         var (noun, them) = missing.Count == 1 ? ("corner", "it") : ("corners", "them");
         findings.Add(TapedRules.CornerNumbers.Error(
             at,
-            $"no distance names {noun} {string.Join(", ", missing)}, but one names corner {last}: count the corners from end A (0) without a gap, or measure the distances to {them}"));
+            $"no distance names {noun} {string.Join(", ", missing)}, but one names corner {last}: count the corners from end A (0) "
+                + $"without a gap, or measure the distances to {them}"));
         return true;
     }
 }

@@ -25,8 +25,8 @@ internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
     }
 
     /// <summary>Every angle that lies between the two places, the likeliest, which has to be off least, first.</summary>
-    /// <remarks>Motion of a rigid body: what lies beyond a bend turns about the bend's end, as in <see cref="Lever"/>, and what lies beyond a roll about
-    /// the straight before it.</remarks>
+    /// <remarks>Motion of a rigid body: what lies beyond a bend turns about the bend's end, as in <see cref="Lever"/>, and what lies beyond
+    /// a roll about the straight before it.</remarks>
     public static IEnumerable<FinishedCause> Of(FinishedCheck check, TubeCentreline centreline)
     {
         var corners = centreline.Corners;
@@ -46,7 +46,8 @@ internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
 
         void Add(int bend, bool isRotation, Vector3D axis, Vector3D pivot)
         {
-            if (Turned(from - pivot, to - pivot, axis, check.Measured.Distance.Millimetres) is { } off && Math.Abs(off.Degrees) <= Most.Degrees)
+            if (Turned(from - pivot, to - pivot, axis, check.Measured.Distance.Millimetres) is { } off
+                && Math.Abs(off.Degrees) <= Most.Degrees)
             {
                 causes.Add(new(bend, isRotation, off));
             }
@@ -56,7 +57,10 @@ internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
     /// <summary>
     /// By how much a point has to be turned to lie at a distance from another one; null where no turn does. Of two turns the smaller.
     /// </summary>
-    /// <remarks>Rodrigues: the turned point is u∥ + u⊥·cos δ + (k × u)·sin δ, so that its distance from v depends on v·u⊥·cos δ + v·(k × u)·sin δ alone.</remarks>
+    /// <remarks>
+    /// Rodrigues: the turned point is u∥ + u⊥·cos δ + (k × u)·sin δ, so that its distance from v depends on v·u⊥·cos δ + v·(k × u)·sin δ
+    /// alone.
+    /// </remarks>
     private static Angle? Turned(Vector3D fixedPoint, Vector3D turned, Vector3D axis, double distance)
     {
         var along = turned.Dot(axis) * axis;
@@ -69,6 +73,7 @@ internal sealed record FinishedCause(int Bend, bool IsRotation, Angle Off)
         }
 
         var (middle, aside) = (Math.Atan2(sine, cosine), Math.Acos(wanted / most));
-        return Angle.FromRadians(new[] { middle + aside, middle - aside }.Select(turn => Math.IEEERemainder(turn, 2 * Math.PI)).MinBy(Math.Abs));
+        return Angle.FromRadians(
+            new[] { middle + aside, middle - aside }.Select(turn => Math.IEEERemainder(turn, 2 * Math.PI)).MinBy(Math.Abs));
     }
 }

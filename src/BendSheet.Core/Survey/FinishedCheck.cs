@@ -23,7 +23,10 @@ public sealed record FinishedCheck(FinishedDistance Measured, Length Expected, s
             .. from measured in template.Checks
                where corners[measured.From] is not null && corners[measured.To] is not null
                let expected = corners[measured.From]!.Value.DistanceTo(corners[measured.To]!.Value)
-               select new FinishedCheck(measured, Length.FromMillimetres(expected), $"{Place(measured.From, corners.Length)} to {Place(measured.To, corners.Length)}"),
+               select new FinishedCheck(
+                   measured,
+                   Length.FromMillimetres(expected),
+                   $"{Place(measured.From, corners.Length)} to {Place(measured.To, corners.Length)}"),
         ];
     }
 

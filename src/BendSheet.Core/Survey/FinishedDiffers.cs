@@ -6,8 +6,8 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Survey;
 
 /// <summary>
-/// A distance on the finished piece that is not the sheet's. Before the piece goes on the car it can still be put right, and one that is to be
-/// made again needs to know which bend was wrong.
+/// A distance on the finished piece that is not the sheet's. Before the piece goes on the car it can still be put right, and one that is to
+/// be made again needs to know which bend was wrong.
 /// </summary>
 public static class FinishedDiffers
 {
@@ -16,7 +16,9 @@ public static class FinishedDiffers
 
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "finished-differs", RuleSubject.Making, "A finished piece that measures differently from its sheet does not fit where the template did.");
+        "finished-differs",
+        RuleSubject.Making,
+        "A finished piece that measures differently from its sheet does not fit where the template did.");
 
     /// <summary>A finding for each measured distance that is off by more than a tape could be.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, TubeCentreline centreline)
@@ -29,7 +31,9 @@ public static class FinishedDiffers
             {
                 yield return Rule.Warning(
                     check.Measured.At,
-                    $"{check.Name} is {FindingFigures.Mm(check.Measured.Distance)} on the finished piece, {FindingFigures.Mm(size)} {(residual > Length.Zero ? "more" : "less")} than the sheet's {FindingFigures.Mm(check.Expected)}: {Meaning(check, centreline)}");
+                    $"{check.Name} is {FindingFigures.Mm(check.Measured.Distance)} on the finished piece, {FindingFigures.Mm(size)} "
+                        + $"{(residual > Length.Zero ? "more" : "less")} than the sheet's {FindingFigures.Mm(check.Expected)}: "
+                        + $"{Meaning(check, centreline)}");
             }
         }
     }
@@ -45,7 +49,8 @@ public static class FinishedDiffers
         var causes = FinishedCause.Of(check, centreline).Take(MostCauses).ToList();
         if (causes.Count == 0)
         {
-            return $"no single angle off by up to {AngleNotation.Figure(FinishedCause.Most)} explains it, so a mark, an end, the tape or several angles were out: measure again, over one bend at a time";
+            return $"no single angle off by up to {AngleNotation.Figure(FinishedCause.Most)} explains it, so a mark, an end, the tape or "
+                + "several angles were out: measure again, over one bend at a time";
         }
 
         var one = string.Join(", or ", causes.Select(cause => cause.InWords));

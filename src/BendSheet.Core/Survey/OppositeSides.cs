@@ -14,7 +14,10 @@ internal sealed class OppositeSides(TapedSearch search)
     /// <summary>To compare by a factor, a misfit need not be found to the last digit.</summary>
     private const double LeastGain = 1e-3;
 
-    private readonly int[] _open = [.. search.Rotations.Where(rotation => rotation.Known == SideKnown.FromDistances).Select(rotation => rotation.Bend)];
+    private readonly int[] _open =
+    [
+        .. search.Rotations.Where(rotation => rotation.Known == SideKnown.FromDistances).Select(rotation => rotation.Bend),
+    ];
 
     /// <summary>
     /// For each bend whose side the distances have to tell, by its number, the best placing found with the other side there. None where

@@ -6,7 +6,9 @@ namespace BendSheet.Core.Survey;
 /// <summary>Takes symmetric matrices apart, and says where that cannot be done instead of throwing.</summary>
 internal static class PositiveDefinite
 {
-    /// <summary>The factors of a matrix with something added to its diagonal; null where it is not positive definite, or not a number.</summary>
+    /// <summary>
+    /// The factors of a matrix with something added to its diagonal; null where it is not positive definite, or not a number.
+    /// </summary>
     public static Cholesky<double>? Factor(double[,] symmetric, double added)
     {
         var matrix = Matrix<double>.Build.DenseOfArray(symmetric);

@@ -29,13 +29,17 @@ internal static class Reconciliation
     /// <summary>Steps shorter than this change nothing that anybody could measure; in millimetres.</summary>
     private const double Step = 1e-10;
 
-    /// <summary>A step that promises a gain below this part of the misfit moves the corners by less than the last digits of the slopes.</summary>
+    /// <summary>
+    /// A step that promises a gain below this part of the misfit moves the corners by less than the last digits of the slopes.
+    /// </summary>
     public const double LastDigits = 1e-20;
 
     /// <summary>The last steps still improve the corners where the sum no longer shows it; it may look worse by its own rounding.</summary>
     private const double SumRounding = 1e-13;
 
-    /// <summary>The sum of the squares of what the distances miss, in mm²; infinite where points are not numbers, so that none is lower.</summary>
+    /// <summary>
+    /// The sum of the squares of what the distances miss, in mm²; infinite where points are not numbers, so that none is lower.
+    /// </summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
     {
         var sum = 0.0;
@@ -52,10 +56,12 @@ internal static class Reconciliation
     /// <param name="points">The start, and what is found.</param>
     /// <param name="spans">The distances to meet.</param>
     /// <param name="free">The coordinates that may move, each 3 × corner + axis.</param>
-    /// <param name="allowed">Steps to points that are not allowed are not taken, so that it ends where such points begin; null allows all.</param>
+    /// <param name="allowed">Steps to points that are not allowed are not taken, so that it ends where such points begin; null allows
+    /// all.</param>
     /// <param name="leastGain">It goes no further where a step promises less than this part of the misfit.</param>
     /// <returns>The misfit reached.</returns>
-    public static double Refine(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free, Predicate<Vector3D[]>? allowed = null, double leastGain = LastDigits)
+    public static double Refine(
+        Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] free, Predicate<Vector3D[]>? allowed = null, double leastGain = LastDigits)
     {
         var row = new int[3 * points.Length];
         Array.Fill(row, -1);
@@ -106,7 +112,9 @@ internal static class Reconciliation
         return misfit;
     }
 
-    /// <summary>The coordinates that are not held by the frame: end A at the origin, the first leg along X, the first bend in the XY plane.</summary>
+    /// <summary>
+    /// The coordinates that are not held by the frame: end A at the origin, the first leg along X, the first bend in the XY plane.
+    /// </summary>
     public static int[] FreeIn(int points) => [.. Enumerable.Range(0, 3 * points).Where(at => at is 3 or 6 or 7 or > 8)];
 
     private static double[] Derivatives(Vector3D[] points, IReadOnlyList<TapedSpan> spans, int[] row, double[,] curvature)

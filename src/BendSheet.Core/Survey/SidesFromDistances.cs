@@ -33,7 +33,9 @@ internal static class SidesFromDistances
         return best;
     }
 
-    /// <summary>The seen sides that fit clearly better the other way; tried only where the distances miss by more than readings explain.</summary>
+    /// <summary>
+    /// The seen sides that fit clearly better the other way; tried only where the distances miss by more than readings explain.
+    /// </summary>
     private static IEnumerable<Finding> Contradicted(TapedSearch search, Placing best)
     {
         var spare = Math.Max(0, search.Spans.Length - Reconciliation.FreeIn(best.Points.Length).Length);
@@ -51,7 +53,9 @@ internal static class SidesFromDistances
                 var (said, found) = seen.Side == Side.Left ? ("left", "right") : ("right", "left");
                 yield return TapedRules.SideContradicted.Error(
                     seen.At,
-                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit clearly better with {found} (off by {Off(other)} instead of {Off(best)}, root of the sum of squares): look again at bend {rotation.Bend} and at the others with a side, or measure the distances over them again");
+                    $"bend {rotation.Bend} is said to turn {said}, but with the other sides given the distances over several bends fit "
+                        + $"clearly better with {found} (off by {Off(other)} instead of {Off(best)}, root of the sum of squares): look "
+                        + $"again at bend {rotation.Bend} and at the others with a side, or measure the distances over them again");
             }
         }
     }
@@ -64,13 +68,17 @@ internal static class SidesFromDistances
         if (!rotation.MayBeFlat)
         {
             return TapedSides.Missing(
-                rotation.Bend, at, $"the distances do not tell which way bend {{0}} turns (left or right, they miss by {Off(best)} or {Off(other)}, root of the sum of squares)");
+                rotation.Bend,
+                at,
+                $"the distances do not tell which way bend {{0}} turns (left or right, they miss by {Off(best)} or {Off(other)}, root of "
+                    + "the sum of squares)");
         }
 
         var (side, otherSide) = CornerChain.SideOf(best.Points, rotation.Bend) < 0 ? ("left", "right") : ("right", "left");
         return TapedRules.TakenAsFlat.Note(
             rotation.Over.At,
-            $"bend {rotation.Bend} lies so nearly in one plane with bend {rotation.Bend - 1} that the tape can hardly tell its side: {side} is taken, which fits a little better; if that is wrong, say `side: {{{rotation.Bend}: {otherSide}}}`");
+            $"bend {rotation.Bend} lies so nearly in one plane with bend {rotation.Bend - 1} that the tape can hardly tell its side: "
+                + $"{side} is taken, which fits a little better; if that is wrong, say `side: {{{rotation.Bend}: {otherSide}}}`");
     }
 
     private static string Off(Placing placing) => FindingFigures.Mm(Length.FromMillimetres(placing.Norm));

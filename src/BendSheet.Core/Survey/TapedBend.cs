@@ -55,15 +55,20 @@ internal static class TapedBend
         {
             findings.Add(TapedRules.CornerInLine.Error(
                 over.At,
-                $"the line goes straight on at corner {corner}: distance {over.Name} is {FindingFigures.Mm(over.Distance)} and {before.Name} and {after.Name} together are {FindingFigures.Mm(longest)}; leave this corner out and number the later ones one lower"));
+                $"the line goes straight on at corner {corner}: distance {over.Name} is {FindingFigures.Mm(over.Distance)} and "
+                    + $"{before.Name} and {after.Name} together are {FindingFigures.Mm(longest)}; leave this corner out and number the "
+                    + $"later ones one lower"));
             return null;
         }
 
         return turn;
     }
 
-    private static Finding Impossible(TapedDistance before, TapedDistance after, TapedDistance over, Length by, string limit, string word) =>
+    private static Finding Impossible(
+        TapedDistance before, TapedDistance after, TapedDistance over, Length by, string limit, string word) =>
         TapedRules.TriangleImpossible.Error(
             over.At,
-            $"distance {over.Name} is {FindingFigures.Mm(over.Distance)}, {FindingFigures.UpMm(by)} too {word}: with {before.Name} of {FindingFigures.Mm(before.Distance)} and {after.Name} of {FindingFigures.Mm(after.Distance)} it is {limit}; measure {over.Name} again, and if it stays, {before.Name} and {after.Name}");
+            $"distance {over.Name} is {FindingFigures.Mm(over.Distance)}, {FindingFigures.UpMm(by)} too {word}: with {before.Name} of "
+                + $"{FindingFigures.Mm(before.Distance)} and {after.Name} of {FindingFigures.Mm(after.Distance)} it is {limit}; measure "
+                + $"{over.Name} again, and if it stays, {before.Name} and {after.Name}");
 }

@@ -11,8 +11,9 @@ namespace BendSheet.Core.Survey;
 /// others check it; dividing each residual by the root of its redundancy undoes that.
 /// </summary>
 /// <remarks>
-/// W. Baarda, A Testing Procedure for Use in Geodetic Networks (Delft, 1968): with r the diagonal of the residuals' cofactor matrix (1 minus
-/// the leverage), a residual v has the standard deviation σ·√r, and v/r is what the distance differs from the one that all others give.
+/// W. Baarda, A Testing Procedure for Use in Geodetic Networks (Delft, 1968): with r the diagonal of the residuals' cofactor matrix (1
+/// minus the leverage), a residual v has the standard deviation σ·√r, and v/r is what the distance differs from the one that all others
+/// give.
 /// </remarks>
 internal static class TapedMisfit
 {
@@ -29,7 +30,8 @@ internal static class TapedMisfit
     private const int MostNamed = 3;
 
     /// <summary>The corners with what is to be said about them.</summary>
-    public static TapedFit Of(DistanceTable table, Placing placing, IReadOnlyList<TapedSpan> spans, SourcePosition at, List<Finding> findings)
+    public static TapedFit Of(
+        DistanceTable table, Placing placing, IReadOnlyList<TapedSpan> spans, SourcePosition at, List<Finding> findings)
     {
         var residuals = table.All.Select(taped => new TapedResidual(
             taped, Length.FromMillimetres(placing.Points[taped.From].DistanceTo(placing.Points[taped.To])))).ToImmutableArray();
@@ -72,7 +74,9 @@ internal static class TapedMisfit
         {
             return TapedRules.DistanceMisfit.Warning(
                 at,
-                $"the distances do not go together by {FindingFigures.Mm(Length.FromMillimetres(worst.Misfit))}, and too few check each other to tell which is wrong: measure {string.Join(", ", suspects.Select(suspect => suspect.Taped.Measured.Name))} again, or one between other corners");
+                $"the distances do not go together by {FindingFigures.Mm(Length.FromMillimetres(worst.Misfit))}, and too few check each "
+                    + "other to tell which is wrong: measure "
+                    + $"{string.Join(", ", suspects.Select(suspect => suspect.Taped.Measured.Name))} again, or one between other corners");
         }
 
         var rivals = suspects.Skip(1).ToList();
@@ -81,13 +85,17 @@ internal static class TapedMisfit
         var name = worst.Taped.Measured.Name;
         var nearly = rivals.Count == 0
             ? string.Empty
-            : $", and if it stays, {string.Join(" and ", rivals.Select(rival => rival.Taped.Measured.Name))}, which could be the cause as well";
+            : $", and if it stays, {string.Join(" and ", rivals.Select(rival => rival.Taped.Measured.Name))}, which could be the cause "
+                + "as well";
         return TapedRules.DistanceMisfit.Warning(
             worst.Taped.Measured.At,
-            $"distance {name} is {FindingFigures.Mm(worst.Taped.Measured.Distance)}, about {FindingFigures.Mm(by)} {word} than the other distances say: measure {name} again{nearly}");
+            $"distance {name} is {FindingFigures.Mm(worst.Taped.Measured.Distance)}, about {FindingFigures.Mm(by)} {word} than the other "
+                + $"distances say: measure {name} again{nearly}");
     }
 
-    /// <summary>1 minus the leverage of each distance: 0 where no other one checks it, their sum is the number of distances to spare.</summary>
+    /// <summary>
+    /// 1 minus the leverage of each distance: 0 where no other one checks it, their sum is the number of distances to spare.
+    /// </summary>
     private static double[] Redundancies(Vector3D[] points, IReadOnlyList<TapedSpan> spans)
     {
         var free = Reconciliation.FreeIn(points.Length);
@@ -114,7 +122,10 @@ internal static class TapedMisfit
     {
         var way = points[span.To] - points[span.From];
         var u = (1 / Math.Max(way.Norm, Tolerances.SamePoint.Millimetres)) * way;
-        return [.. free.Select(at => (at / 3 == span.To ? 1 : at / 3 == span.From ? -1 : 0) * (at % 3 == 0 ? u.X : at % 3 == 1 ? u.Y : u.Z))];
+        return
+        [
+            .. free.Select(at => (at / 3 == span.To ? 1 : at / 3 == span.From ? -1 : 0) * (at % 3 == 0 ? u.X : at % 3 == 1 ? u.Y : u.Z)),
+        ];
     }
 
     /// <summary>A residual with the redundancy of its distance.</summary>

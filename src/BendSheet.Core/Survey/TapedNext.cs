@@ -19,7 +19,8 @@ internal static class TapedNext
                 if (table.Between(from, to) is null)
                 {
                     var name = TapedDistance.NameOf(from, to);
-                    yield return TapedRules.DistanceMissing.Error(at, $"distance {name} is missing: measure it next, it gives {Gives(from, to)}");
+                    yield return TapedRules.DistanceMissing
+                        .Error(at, $"distance {name} is missing: measure it next, it gives {Gives(from, to)}");
                 }
             }
         }

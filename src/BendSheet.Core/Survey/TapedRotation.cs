@@ -32,9 +32,9 @@ internal sealed record TapedRotation(int Bend, double Size, TapedDistance Over, 
     /// <param name="table">The distances.</param>
     /// <param name="findings">Where a finding is added.</param>
     /// <remarks>
-    /// The outer corners lie h1 and h2 off the axis of the leg between, and x apart along it. Then e² = x² + h1² + h2² − 2·h1·h2·cos φ, which
-    /// lies between x² + (h1 − h2)² and x² + (h1 + h2)²; by half angles tan²(φ/2) = (e² − least²)/(most² − e²), without the cancellation of
-    /// acos near a flat shape.
+    /// The outer corners lie h1 and h2 off the axis of the leg between, and x apart along it. Then e² = x² + h1² + h2² − 2·h1·h2·cos φ,
+    /// which lies between x² + (h1 − h2)² and x² + (h1 + h2)²; by half angles tan²(φ/2) = (e² − least²)/(most² − e²), without the
+    /// cancellation of acos near a flat shape.
     /// </remarks>
     public static TapedRotation? At(int bend, double?[] turns, DistanceTable table, List<Finding> findings)
     {
@@ -76,6 +76,8 @@ internal sealed record TapedRotation(int Bend, double Size, TapedDistance Over, 
         var outer = TapedDistance.NameOf(bend - 1, bend + 1);
         return TapedRules.RotationImpossible.Error(
             over.At,
-            $"distance {over.Name} is {FindingFigures.Mm(over.Distance)}, {FindingFigures.UpMm(by)} too {word}: bends {bend - 1} and {bend} allow {FindingFigures.Mm(least)} to {FindingFigures.Mm(most)}, however they are rolled; measure {over.Name} again, and if it stays, {inner} and {outer}");
+            $"distance {over.Name} is {FindingFigures.Mm(over.Distance)}, {FindingFigures.UpMm(by)} too {word}: bends {bend - 1} and "
+                + $"{bend} allow {FindingFigures.Mm(least)} to {FindingFigures.Mm(most)}, however they are rolled; measure {over.Name} "
+                + $"again, and if it stays, {inner} and {outer}");
     }
 }

@@ -10,39 +10,48 @@ public static class TapedRules
         "corner-numbers", "Corners are counted from end A without a gap, or nobody knows which distance is which.");
 
     /// <summary>From a corner to itself, nothing, or longer than any line.</summary>
-    public static Rule NoDistance { get; } = File("no-distance", "A distance lies between two different corners and is one that a tape can show.");
+    public static Rule NoDistance { get; } = File(
+        "no-distance", "A distance lies between two different corners and is one that a tape can show.");
 
     /// <summary>The same pair of corners twice.</summary>
-    public static Rule DistanceSaidTwice { get; } = File("distance-said-twice", "Of two figures for one distance nobody can tell which was meant.");
+    public static Rule DistanceSaidTwice { get; } = File(
+        "distance-said-twice", "Of two figures for one distance nobody can tell which was meant.");
 
     /// <summary>Without it the corners have no place.</summary>
     public static Rule DistanceMissing { get; } = File(
         "distance-missing", "A corner is found from the three before it; with fewer distances it could lie anywhere.");
 
     /// <summary>Three distances that no three points have.</summary>
-    public static Rule TriangleImpossible { get; } = File("triangle-impossible", "Two sides of a triangle are together longer than the third.");
+    public static Rule TriangleImpossible { get; } = File(
+        "triangle-impossible", "Two sides of a triangle are together longer than the third.");
 
     /// <summary>A corner where the tape shows no bend.</summary>
-    public static Rule CornerInLine { get; } = File("corner-in-line", "Where the line goes straight on there is no corner, and no plane to roll the next bend from.");
+    public static Rule CornerInLine { get; } = File(
+        "corner-in-line", "Where the line goes straight on there is no corner, and no plane to roll the next bend from.");
 
     /// <summary>A distance over two bends that no rotation gives.</summary>
     public static Rule RotationImpossible { get; } = File(
         "rotation-impossible", "Two bends rolled against each other bring their outer corners only so near and take them only so far.");
 
     /// <summary>Left and right fit alike.</summary>
-    public static Rule SideMissing { get; } = File("side-missing", "A shape and its mirror image have the same distances; a guess would make the wrong hand.");
+    public static Rule SideMissing { get; } = File(
+        "side-missing", "A shape and its mirror image have the same distances; a guess would make the wrong hand.");
 
     /// <summary>A side for a bend that has none.</summary>
-    public static Rule SideOutOfPlace { get; } = File("side-out-of-place", "The first bend has no bend before it, and there is no side at a corner that does not exist.");
+    public static Rule SideOutOfPlace { get; } = File(
+        "side-out-of-place", "The first bend has no bend before it, and there is no side at a corner that does not exist.");
 
     /// <summary>The distances say the other side.</summary>
-    public static Rule SideContradicted { get; } = File("side-contradicted", "Where distances over several bends say the other side, one of the two was taken down wrongly.");
+    public static Rule SideContradicted { get; } = File(
+        "side-contradicted", "Where distances over several bends say the other side, one of the two was taken down wrongly.");
 
     /// <summary>Flat, as far as the tape can tell.</summary>
-    public static Rule TakenAsFlat { get; } = File("taken-as-flat", "Near a flat shape a millimetre on the tape is many degrees of rotation; what is assumed is said.");
+    public static Rule TakenAsFlat { get; } = File(
+        "taken-as-flat", "Near a flat shape a millimetre on the tape is many degrees of rotation; what is assumed is said.");
 
     /// <summary>One distance against all others.</summary>
-    public static Rule DistanceMisfit { get; } = File("distance-misfit", "A distance that does not go with the others was misread or belongs to another pair of corners.");
+    public static Rule DistanceMisfit { get; } = File(
+        "distance-misfit", "A distance that does not go with the others was misread or belongs to another pair of corners.");
 
     private static Rule File(string name, string why) => new(name, RuleSubject.File, why);
 }

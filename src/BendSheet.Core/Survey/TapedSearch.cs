@@ -17,7 +17,8 @@ internal sealed record Placing(Vector3D[] Points, double Misfit)
     /// <param name="spans">The distances.</param>
     /// <param name="allowed">Where the points may go; null is anywhere.</param>
     /// <param name="leastGain">It goes no further where a step promises less than this part of the misfit.</param>
-    public Placing Refined(IReadOnlyList<TapedSpan> spans, Predicate<Vector3D[]>? allowed = null, double leastGain = Reconciliation.LastDigits)
+    public Placing Refined(
+        IReadOnlyList<TapedSpan> spans, Predicate<Vector3D[]>? allowed = null, double leastGain = Reconciliation.LastDigits)
     {
         var points = Points.ToArray();
         var misfit = Reconciliation.Refine(points, spans, Reconciliation.FreeIn(points.Length), allowed, leastGain);
@@ -83,10 +84,15 @@ internal sealed class TapedSearch
             var next = rotation.Bend + 1;
             var back = Spans.Where(span => span.To == next).ToArray();
             int[] signs = rotation.Sign == 0 ? [1, -1] : [rotation.Sign];
-            kept = [.. kept.SelectMany(placing => signs.Select(sign => With(placing, rotation, sign, back))).OrderBy(placing => placing.Misfit).Take(Kept)];
+            kept =
+            [
+                .. kept.SelectMany(placing => signs.Select(sign => With(placing, rotation, sign, back))).OrderBy(placing => placing.Misfit)
+                .Take(Kept),
+            ];
         }
 
-        var whole = kept.Select(placing => placing with { Misfit = Reconciliation.Misfit(placing.Points, Spans) }).OrderBy(placing => placing.Misfit);
+        var whole = kept.Select(placing => placing with { Misfit = Reconciliation.Misfit(placing.Points, Spans) })
+            .OrderBy(placing => placing.Misfit);
         var first = whole.First();
         return Meets(first.Points)
             ? first
@@ -102,7 +108,8 @@ internal sealed class TapedSearch
 
         // On its own side: what would fit on the other one is tried by itself.
         var misfit = back.Length > 3
-            ? Reconciliation.Refine(points, back, [3 * next, (3 * next) + 1, (3 * next) + 2], tried => CornerChain.SideOf(tried, rotation.Bend) * sign >= 0)
+            ? Reconciliation.Refine(
+                points, back, [3 * next, (3 * next) + 1, (3 * next) + 2], tried => CornerChain.SideOf(tried, rotation.Bend) * sign >= 0)
             : 0;
         return new(points, placing.Misfit + misfit);
     }

@@ -57,7 +57,8 @@ internal static class TapedSides
                     side.At,
                     side.Bend == 1
                         ? "bend 1 has no bend before it, so it turns to no side of one: leave its side out"
-                        : $"there is no bend {side.Bend} to give a side for: the distances name {table.Last - 1} bends, and the second is the first with a side");
+                        : $"there is no bend {side.Bend} to give a side for: the distances name {table.Last - 1} bends, and the second "
+                            + "is the first with a side");
             }
             else if (!said.Add(side.Bend))
             {
@@ -69,7 +70,11 @@ internal static class TapedSides
     /// <summary>The rotations with their sides, as far as they are known before the distances over several bends are looked at.</summary>
     /// <remarks>Where a side must be seen, the finding says so and the bend turns to the right for the time being.</remarks>
     public static ImmutableArray<SidedRotation> Of(
-        IReadOnlyList<TapedRotation> rotations, DistanceTable table, IReadOnlyList<TapedSide> sides, SourcePosition at, List<Finding> findings)
+        IReadOnlyList<TapedRotation> rotations,
+        DistanceTable table,
+        IReadOnlyList<TapedSide> sides,
+        SourcePosition at,
+        List<Finding> findings)
     {
         var known = new List<SidedRotation>();
         foreach (var tied in Tied(rotations, table))
@@ -89,7 +94,13 @@ internal static class TapedSides
                 ? tied.Select(rotation => Flattened(rotation, findings))
                 : tied.Select((rotation, i) => new SidedRotation(
                     rotation,
-                    rotation.IsFlat ? SideKnown.Flat : i == anchor ? SideKnown.Anchor : seen[i] is null ? SideKnown.FromDistances : SideKnown.Seen,
+                    rotation.IsFlat
+                        ? SideKnown.Flat
+                        : i == anchor
+                        ? SideKnown.Anchor
+                        : seen[i] is null
+                        ? SideKnown.FromDistances
+                        : SideKnown.Seen,
                     seen[i] is { } side ? (side.Side == Side.Right ? 1 : -1) : rotation.IsFlat || i == anchor ? 1 : 0,
                     seen[i])));
         }
@@ -101,7 +112,9 @@ internal static class TapedSides
     public static Finding Missing(int bend, SourcePosition at, string why = "the tape cannot tell which way bend {0} turns") =>
         TapedRules.SideMissing.Error(
             at,
-            $"{why.Replace("{0}", FormattableString.Invariant($"{bend}"), StringComparison.Ordinal)}: look along leg {bend} from end A with the side that bend {bend - 1} turned to held upwards, and say `side: {{{bend}: left}}` or `side: {{{bend}: right}}`");
+            $"{why.Replace("{0}", FormattableString.Invariant($"{bend}"), StringComparison.Ordinal)}: look along leg {bend} from end A "
+                + $"with the side that bend {bend - 1} turned to held upwards, and say `side: {{{bend}: left}}` or `side: {{{bend}: "
+                + $"right}}`");
 
     /// <summary>Nearer to flat than the tape can tell and no side seen: flat, and said so where it makes a difference.</summary>
     private static SidedRotation Flattened(TapedRotation rotation, List<Finding> findings)
@@ -110,7 +123,10 @@ internal static class TapedSides
         {
             findings.Add(TapedRules.TakenAsFlat.Note(
                 rotation.Over.At,
-                $"bend {rotation.Bend} is taken to lie in one plane with bend {rotation.Bend - 1}: distance {rotation.Over.Name} is {FindingFigures.Mm(rotation.Over.Distance)}, and {FindingFigures.Mm(rotation.Flat)} would be flat, which a tape can hardly tell apart; if it does leave the plane, say `side: {{{rotation.Bend}: left}}` or `side: {{{rotation.Bend}: right}}`"));
+                $"bend {rotation.Bend} is taken to lie in one plane with bend {rotation.Bend - 1}: distance {rotation.Over.Name} is "
+                    + $"{FindingFigures.Mm(rotation.Over.Distance)}, and {FindingFigures.Mm(rotation.Flat)} would be flat, which a tape "
+                    + $"can hardly tell apart; if it does leave the plane, say `side: {{{rotation.Bend}: left}}` or `side: "
+                    + $"{{{rotation.Bend}: right}}`"));
         }
 
         return new(rotation.IsFlat ? rotation : rotation.Flattened(), SideKnown.Flat, 1, null);

@@ -28,7 +28,15 @@ public static class Coil
     /// <param name="at">Where the coil was typed.</param>
     /// <param name="note">Printed at its first mark.</param>
     public static IEnumerable<Row> Rows(
-        double turns, Length radius, Length pitch, bool rightHanded, Angle rotation, Bender former, Row straight, SourcePosition at, string? note)
+        double turns,
+        Length radius,
+        Length pitch,
+        bool rightHanded,
+        Angle rotation,
+        Bender former,
+        Row straight,
+        SourcePosition at,
+        string? note)
     {
         var rise = pitch.Millimetres / (2 * Math.PI);
         var squared = (radius.Millimetres * radius.Millimetres) + (rise * rise);

@@ -21,17 +21,20 @@ public static class CornerRoute
     public static Rule SamePoint { get; } = new("same-point", RuleSubject.File, "Between two corners at one place there is no direction.");
 
     /// <summary>The route turns straight back.</summary>
-    public static Rule TurnsBack { get; } = new("turns-back", RuleSubject.File, "Straight back on itself no bend leads: a U-bend has a spread.");
+    public static Rule TurnsBack { get; } = new(
+        "turns-back", RuleSubject.File, "Straight back on itself no bend leads: a U-bend has a spread.");
 
     /// <summary>The route of a list of points.</summary>
     /// <param name="points">At least two: end A, the corners, end B.</param>
     /// <param name="bender">The tool of every bend.</param>
-    /// <returns>The route, and end A with its direction and the side of its first bend; no route after findings. A corner where the straights
-    /// are in line within <see cref="Tolerances.InLine"/> is no bend: its legs become one.</returns>
+    /// <returns>The route, and end A with its direction and the side of its first bend; no route after findings. A corner where the
+    /// straights are in line within <see cref="Tolerances.InLine"/> is no bend: its legs become one.</returns>
     public static (Route? Route, Frame Start, ImmutableArray<Finding> Findings) Read(IReadOnlyList<CornerPoint> points, Bender bender)
     {
         var same = points.Skip(1).Where((point, i) => point.Position.DistanceTo(points[i].Position) <= Tolerances.SamePoint.Millimetres)
-            .Select(point => SamePoint.Error(point.At, "this corner lies where the one before it does: measure it again, or take one of the two out"))
+            .Select(
+                point => SamePoint.Error(
+                    point.At, "this corner lies where the one before it does: measure it again, or take one of the two out"))
             .ToImmutableArray();
         if (!same.IsEmpty)
         {
@@ -42,7 +45,9 @@ public static class CornerRoute
         var ways = corners.Skip(1).Select((point, i) => Direction(corners[i].Position, point.Position)).ToList();
         var back = ways.Skip(1).Select((way, i) => (Turn: Between(ways[i], way), corners[i + 1].At))
             .Where(corner => corner.Turn > Angle.FromDegrees(180 - Tolerances.InLine.Degrees))
-            .Select(corner => TurnsBack.Error(corner.At, "here the route goes straight back: a U-bend needs two corners, as far apart as its legs"))
+            .Select(
+                corner => TurnsBack.Error(
+                    corner.At, "here the route goes straight back: a U-bend needs two corners, as far apart as its legs"))
             .ToImmutableArray();
         return back.IsEmpty ? (Route(corners, ways, bender), StartOf(corners, ways), []) : (null, default, back);
     }

@@ -74,5 +74,6 @@ public static class Saddle
         yield return Inner(slope, at, plain, leg);
     }
 
-    private static Row Inner(Length length, SourcePosition at, Bend bend, InnerLeg leg) => new(length, at, bend) { Habit = MeasuredTo.Corner, Inner = leg };
+    private static Row Inner(Length length, SourcePosition at, Bend bend, InnerLeg leg) =>
+        new(length, at, bend) { Habit = MeasuredTo.Corner, Inner = leg };
 }

@@ -14,13 +14,16 @@ namespace BendSheet.Core.Templates;
 /// <param name="Length">About what will be cut off for it, as typed.</param>
 /// <param name="LengthAt">Where that was typed.</param>
 /// <param name="Made">The line exists already.</param>
-public sealed record RoughLine(string Name, SourcePosition At, Tube Tube, LineEnd From, LineEnd To, Length Length, SourcePosition LengthAt, bool Made)
+public sealed record RoughLine(
+    string Name, SourcePosition At, Tube Tube, LineEnd From, LineEnd To, Length Length, SourcePosition LengthAt, bool Made)
 {
     /// <summary>The rule.</summary>
-    public static Rule Rule { get; } = new("rough-line", RuleSubject.File, "A rough length is enough for buying tube, and not for making anything.");
+    public static Rule Rule { get; } = new(
+        "rough-line", RuleSubject.File, "A rough length is enough for buying tube, and not for making anything.");
 
     /// <summary>That there is no sheet of it; nothing where it is made already.</summary>
     public IEnumerable<Finding> Findings => Made
         ? []
-        : [Rule.Note(LengthAt, $"line {Name} has only a rough length: it counts in the totals and has no sheet until a template is measured")];
+        : [Rule.Note(
+            LengthAt, $"line {Name} has only a rough length: it counts in the totals and has no sheet until a template is measured")];
 }

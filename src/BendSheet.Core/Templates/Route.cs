@@ -35,7 +35,11 @@ public sealed record Route
         }
 
         return rows[^1].Bend is { } last
-            ? (null, [EndsInBend.Error(last.TurnAt, "the line ends in a bend: add a last row with the straight up to end B, such as `- {straight: 80}`")])
+            ? (null,
+            [
+                EndsInBend.Error(
+                    last.TurnAt, "the line ends in a bend: add a last row with the straight up to end B, such as `- {straight: 80}`"),
+            ])
             : (OfPiece(rows), []);
     }
 
@@ -48,7 +52,9 @@ public sealed record Route
         Leg? open = null;
         foreach (var row in rows)
         {
-            open = open is null ? new Leg(row.Straight, row.StraightAt, row.Habit) { Inner = row.Inner } : open with { Measured = open.Measured + row.Straight };
+            open = open is null
+                ? new Leg(row.Straight, row.StraightAt, row.Habit) { Inner = row.Inner }
+                : open with { Measured = open.Measured + row.Straight };
             if (row.Bend is { } bend)
             {
                 legs.Add(open);

@@ -6,7 +6,9 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Templates;
 
-/// <summary>A leg of the tube between two neighbouring corners or ends. A bend of 180° or more has no corner: the leg ends where the bend begins.</summary>
+/// <summary>
+/// A leg of the tube between two neighbouring corners or ends. A bend of 180° or more has no corner: the leg ends where the bend begins.
+/// </summary>
 /// <param name="Whole">Along the centreline's straights, prolonged to the corners.</param>
 /// <param name="HasCorners">False beside a bend of 180° or more.</param>
 /// <param name="StraightLeft">What stays straight between the bends; negative where the leg is too short for them.</param>
@@ -55,7 +57,8 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
         {
             var findings = route.Bends.Where(bend => !bend.HasCorner).Select(bend => NoCorner.Error(
                 bend.TurnAt,
-                $"a bend of {AngleNotation.Figure(bend.Turn)} has no corner to measure to: measure the flat parts beside it and say `measured: straight` for this line"));
+                $"a bend of {AngleNotation.Figure(bend.Turn)} has no corner to measure to: measure the flat parts beside it and say "
+                    + "`measured: straight` for this line"));
             return (null, [.. findings]);
         }
 
@@ -84,11 +87,17 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
         var left = whole - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
 
         // Bends that just meet leave nothing, not the last digit of a subtraction.
-        return new(whole, before?.Bend.HasCorner != false && after?.Bend.HasCorner != false, left < Length.Zero && !left.FallsShortOf(Length.Zero) ? Length.Zero : left, leg.At);
+        return new(
+            whole, before?.Bend.HasCorner != false && after?.Bend.HasCorner != false, left < Length.Zero && !left.FallsShortOf(Length.Zero)
+                ? Length.Zero : left, leg.At);
     }
 
-    /// <summary>The bend whose corner the ruler touched; null at a free end, and at a bend that was measured to its tangent point or has no corner.</summary>
-    private static Angle? CornerTouched(BendLayout? bend) => bend is { Bend: { FromTangent: false, HasCorner: true } } ? bend.Bend.Turn : null;
+    /// <summary>
+    /// The bend whose corner the ruler touched; null at a free end, and at a bend that was measured to its tangent point or has no corner.
+    /// </summary>
+    private static Angle? CornerTouched(BendLayout? bend) =>
+        bend is { Bend: { FromTangent: false, HasCorner: true } } ? bend.Bend.Turn : null;
 
-    private static Length BeyondTangent(BendLayout? bend) => bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
+    private static Length BeyondTangent(BendLayout? bend) =>
+        bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
 }

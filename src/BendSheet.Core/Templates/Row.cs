@@ -26,7 +26,9 @@ public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
 /// <param name="TurnAt">Where the turn was typed.</param>
 public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Note, SourcePosition TurnAt)
 {
-    /// <summary>The straights beside it end at its tangent points and not at its corner, however they were measured: inside a coil.</summary>
+    /// <summary>
+    /// The straights beside it end at its tangent points and not at its corner, however they were measured: inside a coil.
+    /// </summary>
     public bool FromTangent { get; init; }
 
     /// <summary>Whether the straights before and after it meet in a corner: false from 180° on.</summary>

@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace BendSheet.Core.Units;
 
-/// <summary>How angles are shown to people: to a tenth of a degree, finer than any hand bender's scale, without a trailing <c>.0</c>.</summary>
+/// <summary>
+/// How angles are shown to people: to a tenth of a degree, finer than any hand bender's scale, without a trailing <c>.0</c>.
+/// </summary>
 public static class AngleNotation
 {
     /// <summary>A bend: <c>45°</c>, <c>22.5°</c>.</summary>

@@ -39,7 +39,9 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// A length that is a given size rather than a measured place, as exactly as it was given and in the unit it is round in:
     /// <c>3/16 in</c>, <c>0.028 in</c>, <c>4.75 mm</c>. Used for tube diameters, walls and radii, where rounding would name another size.
     /// </summary>
-    /// <remarks>A quarter of an inch is 6.35 mm to the last digit, and nobody sells it by that name: a fraction of an inch goes before decimals.</remarks>
+    /// <remarks>
+    /// A quarter of an inch is 6.35 mm to the last digit, and nobody sells it by that name: a fraction of an inch goes before decimals.
+    /// </remarks>
     public string Size(Length length)
     {
         var (whole, decimals) = (Decimals(length.Millimetres, "0"), Decimals(length.Millimetres, "0.##"));
@@ -52,7 +54,9 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
             : (Imperial ? length.Inches : length.Millimetres).ToString("0.####", CultureInfo.InvariantCulture) + " " + Symbol;
     }
 
-    /// <summary>A size in inches without its unit, as threads are named by: <c>3/8</c>; null where it is no round figure of inches.</summary>
+    /// <summary>
+    /// A size in inches without its unit, as threads are named by: <c>3/8</c>; null where it is no round figure of inches.
+    /// </summary>
     public static string? InchSize(Length length) => ExactFraction(length.Inches) ?? Decimals(length.Inches, "0.###");
 
     /// <summary>
@@ -61,12 +65,17 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// </summary>
     public string Fine(Length length)
     {
-        var text = Imperial ? length.Inches.ToString("0.000", CultureInfo.InvariantCulture) : length.Millimetres.ToString("0.0", CultureInfo.InvariantCulture);
+        var text = Imperial
+            ? length.Inches.ToString("0.000", CultureInfo.InvariantCulture)
+            : length.Millimetres.ToString("0.0", CultureInfo.InvariantCulture);
         return (text.Any(digit => digit is >= '1' and <= '9') ? text : text.TrimStart('-')) + " " + Symbol;
     }
 
-    /// <summary>How much more one length is than another, as fine as <see cref="Fine"/>: <c>+0.5 mm</c>, <c>-0.110 in</c>, <c>0.0 mm</c>.</summary>
-    public string Difference(Length difference) => Fine(difference) is var text && difference > Length.Zero && text.Any(digit => digit is >= '1' and <= '9') ? "+" + text : text;
+    /// <summary>
+    /// How much more one length is than another, as fine as <see cref="Fine"/>: <c>+0.5 mm</c>, <c>-0.110 in</c>, <c>0.0 mm</c>.
+    /// </summary>
+    public string Difference(Length difference) =>
+        Fine(difference) is var text && difference > Length.Zero && text.Any(digit => digit is >= '1' and <= '9') ? "+" + text : text;
 
     private static string MillimetreFigure(Length length)
     {

@@ -3,7 +3,9 @@ namespace BendSheet.Core.Units;
 /// <summary>Every tolerance of the program, each with its reason. Rounding is not here: it happens only in printing.</summary>
 public static class Tolerances
 {
-    /// <summary>A turn below this is straight: twenty times finer than any hand bender's scale, far above what rounded figures add up to.</summary>
+    /// <summary>
+    /// A turn below this is straight: twenty times finer than any hand bender's scale, far above what rounded figures add up to.
+    /// </summary>
     public static Angle InLine => Angle.FromDegrees(0.05);
 
     /// <summary>

@@ -45,8 +45,8 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     public Length? Body { get; init; }
 
     /// <summary>
-    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for a
-    /// tube, test pieces counted, is what its calibration says.
+    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for
+    /// a tube, test pieces counted, is what its calibration says.
     /// </summary>
     public double? ArcFactor { get; init; }
 

@@ -44,7 +44,8 @@ public static class TubeMaterials
             _ when named.Overlaps(Nickel) => aluminium ? null : TubeMaterial.CopperNickel,
             _ when aluminium => copper || named.Overlaps(OtherAlloys) ? null : TubeMaterial.Aluminium,
             // A figure beside it may name an alloy: 90/10 is copper-nickel.
-            _ when copper => named.Overlaps(OtherAlloys) || named.Contains("alloy") || words!.Any(char.IsDigit) ? null : TubeMaterial.Copper,
+            _ when copper =>
+                named.Overlaps(OtherAlloys) || named.Contains("alloy") || words!.Any(char.IsDigit) ? null : TubeMaterial.Copper,
             _ => null,
         };
     }

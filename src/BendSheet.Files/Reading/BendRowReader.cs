@@ -4,7 +4,9 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads what a row bends: one bend, or an offset, a saddle or a coil, which stand for several. A single null after findings.</summary>
+/// <summary>
+/// Reads what a row bends: one bend, or an offset, a saddle or a coil, which stand for several. A single null after findings.
+/// </summary>
 internal static class BendRowReader
 {
     private static readonly Row?[] Nothing = [null];
@@ -14,7 +16,8 @@ internal static class BendRowReader
     private static readonly (int Bends, string Word)[] SaddleBends = [(3, "3"), (4, "4")];
 
     /// <summary>A bend, an offset or a saddle.</summary>
-    public static IEnumerable<Row?> Bends(FieldReader map, RowKind kind, Row straight, Angle rotation, Bender tool, string? note, FileContext context)
+    public static IEnumerable<Row?> Bends(
+        FieldReader map, RowKind kind, Row straight, Angle rotation, Bender tool, string? note, FileContext context)
     {
         if (kind == RowKind.Offset)
         {
@@ -58,7 +61,8 @@ internal static class BendRowReader
         var height = map.Length("offset", Range.PositiveLength);
         var run = map.Length("run", Range.PositiveLength);
         var bend = map.Angle("bend", Range.OffsetBend);
-        if (OnlyOne(map, "bend", "run", "an offset needs its bend, or the run from corner to corner: add `bend` or `run`", context) is not { } word
+        if (OnlyOne(
+            map, "bend", "run", "an offset needs its bend, or the run from corner to corner: add `bend` or `run`", context) is not { } word
             || height is not { } rise)
         {
             return Nothing;
@@ -66,7 +70,10 @@ internal static class BendRowReader
 
         var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Offset.Rows(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, map.Value("offset")!.Position, fromRun: run is not null)
+            ? (IEnumerable<Row?>)Core.Templates.Offset
+            .Rows(
+                rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, map
+                    .Value("offset")!.Position, fromRun: run is not null)
             : Nothing;
     }
 
@@ -96,18 +103,25 @@ internal static class BendRowReader
             }
 
             return top is { } flat && bend is { } slope
-                ? (IEnumerable<Row?>)Core.Templates.Saddle.FourBends(rise, flat, new(slope, rotation, tool, note, map.Value("bend")!.Position), straight, at)
+                ? (IEnumerable<Row?>)Core.Templates.Saddle
+                .FourBends(rise, flat, new(slope, rotation, tool, note, map.Value("bend")!.Position), straight, at)
                 : Nothing;
         }
 
-        if (OnlyOne(map, "bend", "width", "a saddle of three bends needs its outer bend, or its width from outer corner to outer corner: add `bend` or `width`", context) is not { } word)
+        if (OnlyOne(
+            map,
+            "bend",
+            "width",
+            "a saddle of three bends needs its outer bend, or its width from outer corner to outer corner: add `bend` or `width`",
+            context) is not { } word)
         {
             return Nothing;
         }
 
         var turn = width is { } across ? Core.Templates.Offset.BendOver(rise, 0.5 * across) : bend;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Saddle.ThreeBends(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, at, fromWidth: width is not null)
+            ? (IEnumerable<Row?>)Core.Templates.Saddle
+            .ThreeBends(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, at, fromWidth: width is not null)
             : Nothing;
     }
 
@@ -116,7 +130,8 @@ internal static class BendRowReader
     {
         if (map.Has(first) && map.Has(second))
         {
-            context.Report(FileRules.SaidTwice.Error(map.PositionOf(second), $"`{first}` and `{second}` say the same slope twice: keep one of them"));
+            context.Report(
+                FileRules.SaidTwice.Error(map.PositionOf(second), $"`{first}` and `{second}` say the same slope twice: keep one of them"));
             return null;
         }
 

@@ -28,9 +28,12 @@ internal sealed class CarPartsReader
     {
         var reader = new CarPartsReader(file, context);
         var places = (file.Typed("parts") as YamlMap)?.Entries
-            .ToDictionary<YamlEntry, YamlValue, SourcePosition>(entry => entry.Value, entry => entry.Key.Position, ReferenceEqualityComparer.Instance);
+            .ToDictionary<YamlEntry, YamlValue, SourcePosition>(
+                entry => entry.Value, entry => entry.Key.Position, ReferenceEqualityComparer.Instance);
         reader._parts.Read(
-            file, (name, value, of) => PartReader.Part(name, places?.GetValueOrDefault(value, value.Position) ?? value.Position, value, of), shortForm: false, context);
+            file,
+            (name, value, of) => PartReader.Part(name, places?.GetValueOrDefault(value, value.Position) ?? value.Position, value, of),
+            shortForm: false, context);
         return reader;
     }
 
@@ -48,7 +51,9 @@ internal sealed class CarPartsReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             _context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`hoses` has a name for each hose, such as `hoses: {{left: {Vocabulary.Hose.Example}}}`, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`hoses` has a name for each hose, such as `hoses: {{left: {Vocabulary.Hose.Example}}}`, and this is "
+                    + $"{FieldReader.Kind(value)}"));
             return [];
         }
 
@@ -68,7 +73,8 @@ internal sealed class CarPartsReader
         var have = map.Count("have");
         if (!map.Has("from") || !map.Has("to"))
         {
-            map.ReportMissing($"hose {AsTyped.Show(entry.Key.Text)} needs both ends: add `{(map.Has("from") ? "to" : "from")}`, such as `{Vocabulary.Hose.Example}`");
+            map.ReportMissing($"hose {AsTyped.Show(entry.Key.Text)} needs both ends: add `{(map.Has("from") ? "to" : "from")}`, such as "
+                + $"`{Vocabulary.Hose.Example}`");
         }
 
         return isNamed && from is not null && to is not null ? new(entry.Key.Text, from, to, length, have ?? 0, entry.Key.Position) : null;
@@ -107,7 +113,8 @@ internal sealed class CarPartsReader
     {
         foreach (var entry in (_file.Typed("parts") as YamlMap)?.Entries ?? [])
         {
-            var typed = (entry.Value as YamlMap)?.Entries.FirstOrDefault(word => string.Equals(word.Key.Text, "screws-into", StringComparison.Ordinal));
+            var typed = (entry.Value as YamlMap)?.Entries.FirstOrDefault(
+                word => string.Equals(word.Key.Text, "screws-into", StringComparison.Ordinal));
             if (typed is null || !_parts.TryFind(entry.Key.Text, out var part) || part is null)
             {
                 continue;
@@ -136,7 +143,9 @@ internal sealed class CarPartsReader
                 else
                 {
                     _context.Report(FileRules.UnknownPort.Error(
-                        into.Position, $"part {AsTyped.Show(part.Name)} has several ports: say which of them screws in, such as `screws-into: {{{part.Ports[0].Name}: tee.left}}`"));
+                        into.Position,
+                        $"part {AsTyped.Show(part.Name)} has several ports: say which of them screws in, such as `screws-into: "
+                            + $"{{{part.Ports[0].Name}: tee.left}}`"));
                 }
 
                 break;
@@ -149,13 +158,20 @@ internal sealed class CarPartsReader
                     }
                     else if (entry.Value is not YamlText { IsEmpty: false })
                     {
-                        _context.Report(FileRules.WrongKind.Error(entry.Key.Position, $"behind {AsTyped.Show(entry.Key.Text)} belongs the port it screws into, such as `tee.left`"));
+                        _context.Report(
+                            FileRules.WrongKind.Error(
+                                entry.Key.Position,
+                                $"behind {AsTyped.Show(entry.Key.Text)} belongs the port it screws into, such as `tee.left`"));
                     }
                 }
 
                 break;
             default:
-                _context.Report(FileRules.WrongKind.Error(typed.Key.Position, $"`screws-into` is the port that the part sits in, such as `screws-into: tee.left`, and this is {FieldReader.Kind(typed.Value)}"));
+                _context.Report(
+                    FileRules.WrongKind.Error(
+                        typed.Key.Position,
+                        "`screws-into` is the port that the part sits in, such as `screws-into: tee.left`, and this is "
+                            + $"{FieldReader.Kind(typed.Value)}"));
                 break;
         }
     }
@@ -173,7 +189,8 @@ internal sealed class CarPartsReader
             return place;
         }
 
-        _context.Report(FileRules.Circle.Error(into.Position, $"part {AsTyped.Show(part.Name)} cannot sit in itself: name a port of another part"));
+        _context.Report(
+            FileRules.Circle.Error(into.Position, $"part {AsTyped.Show(part.Name)} cannot sit in itself: name a port of another part"));
         return null;
     }
 }

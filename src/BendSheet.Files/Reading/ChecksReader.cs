@@ -27,14 +27,18 @@ internal static class ChecksReader
             var checks = list.Items.Select(item => Check(item, route, context)).OfType<FinishedDistance>().ToList();
             foreach (var again in checks.GroupBy(check => (check.From, check.To)).SelectMany(same => same.Skip(1)))
             {
-                context.Report(TapedRules.DistanceSaidTwice.Error(again.At, "these two places are here a second time: keep one of the two, or measure again"));
+                context.Report(
+                    TapedRules.DistanceSaidTwice
+                        .Error(again.At, "these two places are here a second time: keep one of the two, or measure again"));
             }
 
             return [.. checks];
         }
 
         context.Report(FileRules.WrongKind.Error(
-            value.Position, $"`{Word}` lists distances on the finished piece, each between two of its places, such as `{Word}: [{Vocabulary.Check.Example}]`, and this is {FieldReader.Kind(value)}"));
+            value.Position,
+            $"`{Word}` lists distances on the finished piece, each between two of its places, such as `{Word}: "
+                + $"[{Vocabulary.Check.Example}]`, and this is {FieldReader.Kind(value)}"));
         return [];
     }
 
@@ -65,7 +69,9 @@ internal static class ChecksReader
 
         if (start == end)
         {
-            context.Report(TapedRules.NoDistance.Error(to.Position, $"from {AsTyped.Show(from.Text)} to itself there is no distance: write two different places"));
+            context.Report(
+                TapedRules.NoDistance.Error(
+                    to.Position, $"from {AsTyped.Show(from.Text)} to itself there is no distance: write two different places"));
             return null;
         }
 
@@ -85,7 +91,9 @@ internal static class ChecksReader
             return route.Bends.Length + 1;
         }
 
-        if (!int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number < 1 || number > route.Bends.Length)
+        if (!int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            || number < 1
+            || number > route.Bends.Length)
         {
             var corners = route.Bends.Length switch
             {
@@ -93,7 +101,9 @@ internal static class ChecksReader
                 1 => "or 1 for its only corner",
                 _ => FormattableString.Invariant($"or the number of a corner, 1 to {route.Bends.Length}"),
             };
-            context.Report(TapedRules.NoDistance.Error(text.Position, $"{AsTyped.Show(text.Text)} is no place on the finished piece: write A or B, {corners}"));
+            context.Report(
+                TapedRules.NoDistance.Error(
+                    text.Position, $"{AsTyped.Show(text.Text)} is no place on the finished piece: write A or B, {corners}"));
             return null;
         }
 
@@ -103,7 +113,11 @@ internal static class ChecksReader
         }
 
         context.Report(TapedRules.NoDistance.Error(
-            text.Position, FormattableString.Invariant($"bend {number} has no corner that a tape could be held to: a U-bend or a coil has none; measure to A, B or another corner")));
+            text.Position,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"bend {number} has no corner that a tape could be held to: a U-bend or a coil has none; "
+                    + $"measure to A, B or another corner")));
         return null;
     }
 }

@@ -24,7 +24,8 @@ internal static class ClipsReader
         var hole = clips.Length("hole", Range.PositiveLength);
         if (!clips.Has("every"))
         {
-            clips.ReportMissing($"clips need the longest way between two of them: add `every`, such as `clips: {Vocabulary.Clips.Example}`");
+            clips.ReportMissing(
+                $"clips need the longest way between two of them: add `every`, such as `clips: {Vocabulary.Clips.Example}`");
         }
 
         if (every is not { } spacing)
@@ -35,7 +36,9 @@ internal static class ClipsReader
         if (fromEnds > spacing)
         {
             context.Report(FileRules.OutOfRange.Error(
-                clips.PositionOf("from-ends"), "`from-ends` is more than `every`, so that the ends would hang free for longer than the rest: make it smaller, or leave it out for half of `every`"));
+                clips.PositionOf("from-ends"),
+                "`from-ends` is more than `every`, so that the ends would hang free for longer than the rest: make it smaller, or leave "
+                    + "it out for half of `every`"));
         }
 
         return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole);

@@ -21,7 +21,9 @@ internal static class CornersReader
         if (value is not YamlList { Items.Count: >= 2 } list)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, "`corners` is a list of at least two points, end A first, each forward, left and up: `[[0, 0, 0], [120, 0, 0], [160, 40, 0]]`"));
+                value.Position,
+                "`corners` is a list of at least two points, end A first, each forward, left and up: `[[0, 0, 0], [120, 0, 0], [160, "
+                    + "40, 0]]`"));
             return null;
         }
 
@@ -63,7 +65,10 @@ internal static class CornersReader
     {
         if (item is not YamlList { Items: { Count: 3 } figures })
         {
-            context.Report(FileRules.WrongKind.Error(item.Position, $"a corner is three figures, forward, left and up, such as `[120, 0, 40]`, and this is {FieldReader.Kind(item)}"));
+            context.Report(
+                FileRules.WrongKind.Error(
+                    item.Position,
+                    $"a corner is three figures, forward, left and up, such as `[120, 0, 40]`, and this is {FieldReader.Kind(item)}"));
             return null;
         }
 
@@ -84,7 +89,8 @@ internal static class CornersReader
         {
             if (map.Has(plus) && map.Has(minus))
             {
-                context.Report(FileRules.SaidTwice.Error(map.PositionOf(minus), $"`{plus}` and `{minus}` in one move: give the difference, one way"));
+                context.Report(
+                    FileRules.SaidTwice.Error(map.PositionOf(minus), $"`{plus}` and `{minus}` in one move: give the difference, one way"));
                 complete = false;
             }
 

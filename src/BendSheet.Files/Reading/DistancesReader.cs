@@ -38,7 +38,10 @@ internal static class DistancesReader
 
         // A leg's findings point at the distance that was typed for it.
         var corners = fit.Corners.Select((corner, number) => new CornerPoint(
-            corner, distances.Find(distance => Math.Max(distance.From, distance.To) == number && Math.Min(distance.From, distance.To) == number - 1)?.At ?? line.PositionOf("distances")));
+            corner,
+            distances.Find(
+                distance => Math.Max(distance.From, distance.To) == number && Math.Min(distance.From, distance.To) == number - 1)?.At
+                    ?? line.PositionOf("distances")));
         return ([.. corners], fit);
     }
 
@@ -47,7 +50,9 @@ internal static class DistancesReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`distances` has a length for each pair of corners, end A being 0, such as {Example}, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`distances` has a length for each pair of corners, end A being 0, such as {Example}, and this is "
+                    + $"{FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -65,11 +70,14 @@ internal static class DistancesReader
         }
 
         context.Report(FileRules.UnknownWord.Error(
-            entry.Key.Position, $"{AsTyped.Show(entry.Key.Text)} is not a pair of corners: write their numbers with a hyphen, end A being 0, such as {Example}"));
+            entry.Key.Position,
+            $"{AsTyped.Show(entry.Key.Text)} is not a pair of corners: write their numbers with a hyphen, end A being 0, "
+                + $"such as {Example}"));
         return null;
     }
 
-    private static int? Corner(string text) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+    private static int? Corner(string text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>One side for the second bend, or a side for each bend by its number.</summary>
     private static List<TapedSide>? SidesOf(FieldReader line, FileContext context)
@@ -87,11 +95,14 @@ internal static class DistancesReader
         if (value is not YamlMap map || map.Entries.Any(entry => Corner(entry.Key.Text) is null))
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`side` is left or right, or one of them for each bend by its number, such as `side: {{2: left, 3: right}}`, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`side` is left or right, or one of them for each bend by its number, such as `side: {{2: left, 3: right}}`, and this "
+                    + $"is {FieldReader.Kind(value)}"));
             return null;
         }
 
-        var bends = FieldReader.Of(map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)]), context)!;
+        var bends = FieldReader.Of(
+            map, new Vocabulary("the sides", "{2: left}", [.. map.Entries.Select(entry => entry.Key.Text)]), context)!;
         var sides = map.Entries.Select(entry => bends.Choice(entry.Key.Text, Sides) is { } side
             ? new TapedSide(Corner(entry.Key.Text)!.Value, side, entry.Value.Position)
             : null).ToList();

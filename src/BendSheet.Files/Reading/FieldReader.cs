@@ -43,7 +43,8 @@ internal sealed class FieldReader
         if (value is not YamlMap map)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"{vocabulary.Place} is written as words with values, such as `{vocabulary.Example}`, and this is {Kind(value)}"));
+                value.Position,
+                $"{vocabulary.Place} is written as words with values, such as `{vocabulary.Example}`, and this is {Kind(value)}"));
             return null;
         }
 
@@ -75,7 +76,9 @@ internal sealed class FieldReader
     /// <summary>What was typed behind the word, whatever it is and without a finding: for a second look.</summary>
     public YamlValue? Typed(string word) => _words.Entry(word)?.Value;
 
-    /// <summary>The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.</summary>
+    /// <summary>
+    /// The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.
+    /// </summary>
     public YamlValue? Value(string word)
     {
         if (_words.Entry(word) is not { } entry)
@@ -85,7 +88,10 @@ internal sealed class FieldReader
 
         if (entry.Value is YamlText { IsEmpty: true })
         {
-            _context.Report(FileRules.MissingWord.Error(entry.Key.Position, $"`{word}` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"));
+            _context.Report(
+                FileRules.MissingWord.Error(
+                    entry.Key.Position,
+                    $"`{word}` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"));
             return null;
         }
 
@@ -122,7 +128,9 @@ internal sealed class FieldReader
             return line.Length == 0 ? null : line;
         }
 
-        _context.Report(YamlRules.ControlCharacter.Error(text.Position, $"`{word}` has a character in it that cannot be seen: type the text again without it"));
+        _context.Report(
+            YamlRules.ControlCharacter
+                .Error(text.Position, $"`{word}` has a character in it that cannot be seen: type the text again without it"));
         return null;
     }
 
@@ -165,7 +173,8 @@ internal sealed class FieldReader
             return null;
         }
 
-        var read = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
+        var read = double.TryParse(
+            text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
         return Figure(word, text, read ? null : "is not a number: write one, such as `1.0`", FileRules.UnreadableNumber, number, range);
     }
 

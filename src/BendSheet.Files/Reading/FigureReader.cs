@@ -18,7 +18,8 @@ internal static class FigureReader
     {
         if (value is not YamlText text)
         {
-            context.Report(FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {FieldReader.Kind(value)}"));
+            context.Report(
+                FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -31,18 +32,22 @@ internal static class FigureReader
     /// <summary>A whole number of things; null after a finding.</summary>
     public static int? Count(YamlText text, string word, Range range, FileContext context)
     {
-        var isRead = double.TryParse(text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
+        var isRead = double.TryParse(
+            text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
         var wrong = isRead && double.IsInteger(number) ? null : "is not a whole number: write how many there are, such as `4`";
         return (int?)Checked(word, text, wrong, FileRules.UnreadableNumber, number, range, context);
     }
 
     /// <summary>The figure that was read; null after a finding where it could not be, or is nothing real.</summary>
-    public static double? Checked(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range, FileContext context)
+    public static double? Checked(
+        string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range, FileContext context)
     {
         if (HasDecimalComma(text.Text))
         {
             context.Report(YamlRules.DecimalComma.Error(
-                text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} has a comma in its number: write the decimal point, as in `1.5`, and no comma for thousands"));
+                text.Position,
+                $"{AsTyped.Show($"{word}: {text.Text}")} has a comma in its number: write the decimal point, as in `1.5`, and no comma "
+                    + "for thousands"));
             return null;
         }
 
@@ -54,7 +59,8 @@ internal static class FigureReader
 
         if (!range.Allows(figure))
         {
-            context.Report(FileRules.OutOfRange.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} cannot be: it {range.Words}"));
+            context.Report(
+                FileRules.OutOfRange.Error(text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} cannot be: it {range.Words}"));
             return null;
         }
 

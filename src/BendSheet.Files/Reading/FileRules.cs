@@ -36,13 +36,15 @@ public static class FileRules
     public static Rule UnknownPort { get; } = File("unknown-port", "What leads to a port that the part does not have leads nowhere.");
 
     /// <summary>Not a thread and a seat.</summary>
-    public static Rule UnreadablePort { get; } = File("unreadable-port", "A thread or a seat that cannot be read for certain is not guessed.");
+    public static Rule UnreadablePort { get; } = File(
+        "unreadable-port", "A thread or a seat that cannot be read for certain is not guessed.");
 
     /// <summary>Two words that say the same thing twice, or against each other.</summary>
     public static Rule SaidTwice { get; } = File("said-twice", "Of two ways to say one thing nobody can tell which was meant.");
 
     /// <summary>A name that cannot be printed, or a line's that cannot be part of a file's name.</summary>
-    public static Rule UnusableName { get; } = File("unusable-name", "A name is printed on the sheet, and a line's name becomes part of a file's name.");
+    public static Rule UnusableName { get; } = File(
+        "unusable-name", "A name is printed on the sheet, and a line's name becomes part of a file's name.");
 
     /// <summary>Something that is made of itself.</summary>
     public static Rule Circle { get; } = File("circle", "What is made of itself has no beginning.");

@@ -7,7 +7,9 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads the lines of a file, each a list of rows or a map that says more. Null after findings that leave a line incomplete.</summary>
+/// <summary>
+/// Reads the lines of a file, each a list of rows or a map that says more. Null after findings that leave a line incomplete.
+/// </summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="benders">Of the file.</param>
 /// <param name="fittings">Of the file.</param>
@@ -18,10 +20,19 @@ namespace BendSheet.Files.Reading;
 /// <param name="ports">What the ends may lead to.</param>
 /// <param name="context">For findings.</param>
 internal sealed class LineReader(
-    NameTable<Tube> tubes, NameTable<Bender> benders, NameTable<Fitting> fittings, Pieces pieces, Wire? wire, MeasuringTolerance? tolerance, Clipping? clips, PortFinder ports, FileContext context)
+    NameTable<Tube> tubes,
+    NameTable<Bender> benders,
+    NameTable<Fitting> fittings,
+    Pieces pieces,
+    Wire? wire,
+    MeasuringTolerance? tolerance,
+    Clipping? clips, PortFinder ports, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
-    private static readonly string[] HasFromOther = ["bender", "measured", "start", "rows", "corners", "legs", "distances", "side", "rough"];
+    private static readonly string[] HasFromOther =
+    [
+        "bender", "measured", "start", "rows", "corners", "legs", "distances", "side", "rough",
+    ];
 
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
@@ -47,7 +58,8 @@ internal sealed class LineReader(
         var route = new RowReader(bender, benders, pieces, context).Route(entry.Value);
         return tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
+            : Template(
+                entry, tube, bender, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
     }
 
     private LineTemplate? LongForm(YamlEntry entry)
@@ -69,7 +81,12 @@ internal sealed class LineReader(
 
         var line = tube is null || bender is null || route is null
             ? null
-            : Template(entry, tube, bender, habit ?? MeasuredTo.Corner, from, to, route) with { Made = made ?? false, Clips = held, Checks = checks };
+            : Template(entry, tube, bender, habit ?? MeasuredTo.Corner, from, to, route) with
+            {
+                Made = made ?? false,
+                Clips = held,
+                Checks = checks
+            };
         return line is not null && WireIsKnown(map, line) ? line : null;
     }
 
@@ -100,7 +117,17 @@ internal sealed class LineReader(
         var checks = ChecksReader.Read(map, other.Route, context);
         return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
-            : other.Mirrored() with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, Made = made ?? false, Clips = held, Checks = checks };
+            : other.Mirrored() with
+            {
+                Name = entry.Key.Text,
+                At = entry.Key.Position,
+                Tube = tube,
+                From = from,
+                To = to,
+                Made = made ?? false,
+                Clips = held,
+                Checks = checks,
+            };
     }
 
     /// <summary>Reports words that a mirrored line cannot say for itself.</summary>
@@ -109,7 +136,8 @@ internal sealed class LineReader(
         foreach (var word in HasFromOther.Where(map.Has))
         {
             context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf(word), $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
+                map.PositionOf(word),
+                $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
         }
     }
 
@@ -139,7 +167,8 @@ internal sealed class LineReader(
     /// <summary>An end is a map, or only the name of what it connects to.</summary>
     /// <param name="line">That may say it.</param>
     /// <param name="word"><c>from</c> or <c>to</c>.</param>
-    /// <param name="other">The same end of the line that this one is the mirror image of: it has what is not said here, but for where it leads.</param>
+    /// <param name="other">The same end of the line that this one is the mirror image of: it has what is not said here, but for where it
+    /// leads.</param>
     public LineEnd? End(FieldReader line, string word, LineEnd? other = null)
     {
         var unsaid = (other ?? LineEnd.Unknown) with { At = null, Port = null };
@@ -195,7 +224,8 @@ internal sealed class LineReader(
 
         var habit = MeasuredToWords.All.First(known => known.Habit == line.Habit).Word;
         context.Report(FileRules.MissingWord.Error(
-            map.PositionOf("measured"), $"`measured: {habit}` needs {missing}: add it at the top of the file, such as `wire: {{diameter: 2.4 mm, radius: 4 mm}}`"));
+            map.PositionOf("measured"),
+            $"`measured: {habit}` needs {missing}: add it at the top of the file, such as `wire: {{diameter: 2.4 mm, radius: 4 mm}}`"));
         return false;
     }
 }

@@ -28,13 +28,17 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, 
         var said = Forms.Where(line.Has).ToList();
         if (said.Count > 1)
         {
-            context.Report(FileRules.SaidTwice.Error(line.PositionOf(said[1]), $"`{said[0]}` and `{said[1]}` both say the route of this line: keep one of them"));
+            context.Report(
+                FileRules.SaidTwice.Error(
+                    line.PositionOf(said[1]), $"`{said[0]}` and `{said[1]}` both say the route of this line: keep one of them"));
         }
 
         if (said.Count == 0 && !line.HasUnknownWord && !line.Has("mirror") && !line.Has("rough"))
         {
             context.Report(FileRules.MissingWord.Error(
-                name.Position, $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` or `distances`; or `rough: 2.4 m`, about its length, until there is a template"));
+                name.Position,
+                $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` "
+                    + "or `distances`; or `rough: 2.4 m`, about its length, until there is a template"));
         }
 
         var rows = line.Value("rows") is { } typedRows ? Rows(line, typedRows, bender) : null;
@@ -43,7 +47,9 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, 
         var taped = line.Value("distances") is { } typedDistances ? DistancesReader.Read(line, typedDistances, context) : null;
         if (line.Has("side") && !line.Has("distances"))
         {
-            context.Report(FileRules.OutOfPlace.Error(line.PositionOf("side"), "`side` belongs to `distances`: other ways to say a route leave no side open; take it out"));
+            context.Report(
+                FileRules.OutOfPlace.Error(
+                    line.PositionOf("side"), "`side` belongs to `distances`: other ways to say a route leave no side open; take it out"));
         }
 
         if (said.Any(form => !string.Equals(form, "rows", StringComparison.Ordinal)) && SaysWhatPointsSay(line))
@@ -52,7 +58,9 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, 
         }
 
         return said.Count > 1 ? null
-            : taped is { } measured ? Points(measured.Corners, bender) is { } route ? route with { LiesOnCar = false, Taped = measured.Fit } : null
+            : taped is { } measured
+                ? Points(measured.Corners, bender) is { } route
+                ? route with { LiesOnCar = false, Taped = measured.Fit } : null
             : rows ?? Points(corners ?? moves, bender);
     }
 
@@ -85,7 +93,8 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, 
         foreach (var word in twice)
         {
             context.Report(FileRules.OutOfPlace.Error(
-                line.PositionOf(word), $"`{word}` belongs to `rows`: corner points say already how the line lies and where its corners are; take it out"));
+                line.PositionOf(word),
+                $"`{word}` belongs to `rows`: corner points say already how the line lies and where its corners are; take it out"));
         }
 
         return twice.Count > 0;

@@ -24,7 +24,8 @@ internal sealed class LinesReader
     }
 
     /// <summary>Every line that could be read, in the order of the file.</summary>
-    public static (ImmutableArray<LineTemplate> Lines, ImmutableArray<RoughLine> Rough) Read(IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
+    public static (ImmutableArray<LineTemplate> Lines, ImmutableArray<RoughLine> Rough) Read(
+        IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
     {
         var lines = new LinesReader(reader, context);
         foreach (var entry in entries)
@@ -76,7 +77,10 @@ internal sealed class LinesReader
     {
         if (_open.Contains(name.Text))
         {
-            _context.Report(FileRules.Circle.Error(name.Position, "a line cannot be the mirror image of itself, here or through another: name a line that has a route of its own"));
+            _context.Report(
+                FileRules.Circle.Error(
+                    name.Position,
+                    "a line cannot be the mirror image of itself, here or through another: name a line that has a route of its own"));
             return null;
         }
 
@@ -88,7 +92,8 @@ internal sealed class LinesReader
         var nearest = NearestWord.Of(name.Text, _typed.Keys);
         _context.Report(FileRules.UnknownName.Error(
             name.Position,
-            $"there is no line called {AsTyped.Show(name.Text)} to mirror: {(nearest is null ? "write the name of a line of this file" : $"did you mean {AsTyped.Show(nearest)}?")}"));
+            $"there is no line called {AsTyped.Show(name.Text)} to mirror: "
+                + $"{(nearest is null ? "write the name of a line of this file" : $"did you mean {AsTyped.Show(nearest)}?")}"));
         return null;
     }
 }

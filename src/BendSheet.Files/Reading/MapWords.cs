@@ -32,7 +32,8 @@ internal sealed class MapWords
             return words;
         }
 
-        // Below a word without a value an unknown word is its value, typed too far out: the word itself is reported, and one cause is enough.
+        // Below a word without a value an unknown word is its value, typed too far out: the word itself is reported, and one cause is
+        // enough.
         var belongsFurtherIn = false;
         foreach (var entry in map.Entries)
         {

@@ -23,7 +23,8 @@ internal static class MeasuringReader
         if (radius is { } bent && diameter is { } thick && bent < 0.5 * thick)
         {
             context.Report(FileRules.OutOfRange.Error(
-                map.PositionOf("radius"), "the wire's bend radius is less than half its diameter: give the radius to the wire's centreline"));
+                map.PositionOf("radius"),
+                "the wire's bend radius is less than half its diameter: give the radius to the wire's centreline"));
             return null;
         }
 
@@ -46,7 +47,9 @@ internal static class MeasuringReader
         if (missing.Count > 0)
         {
             context.Report(FileRules.MissingWord.Error(
-                map.Position, $"the tolerance leaves out `{string.Join("` and `", missing)}`: say all three, such as `tolerance: {Vocabulary.Tolerance.Example}`"));
+                map.Position,
+                $"the tolerance leaves out `{string.Join("` and `", missing)}`: say all three, such as `tolerance: "
+                    + $"{Vocabulary.Tolerance.Example}`"));
         }
 
         return straight is { } length && bend is { } turn && rotate is { } roll ? new(length, turn, roll) : null;

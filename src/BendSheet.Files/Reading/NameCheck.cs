@@ -15,7 +15,8 @@ internal static class NameCheck
     /// <param name="name">As typed.</param>
     /// <param name="kind">What is called by it, in a sentence: <c>a tube</c>.</param>
     /// <param name="context">For the finding.</param>
-    public static bool CanBePrinted(YamlText name, string kind, FileContext context) => Report(name, WhyNotPrinted(name.Text, kind), context);
+    public static bool CanBePrinted(YamlText name, string kind, FileContext context) =>
+        Report(name, WhyNotPrinted(name.Text, kind), context);
 
     /// <summary>Whether a line's name can be part of a file's name; a finding where it cannot.</summary>
     public static bool CanNameFile(YamlText name, FileContext context)
@@ -32,7 +33,8 @@ internal static class NameCheck
 
     private static string? WhyNotPrinted(string text, string kind) =>
         string.IsNullOrWhiteSpace(text) ? $"{kind} needs a name: type one in front of the colon"
-        : text.Any(c => c == '\t' || InvisibleCharacter.Is(c)) ? $"the name of {kind} has a character in it that cannot be seen: type it again"
+        : text.Any(c => c == '\t' || InvisibleCharacter.Is(c))
+            ? $"the name of {kind} has a character in it that cannot be seen: type it again"
         : text.Length > Longest ? $"the name of {kind} is longer than {Longest} characters: shorten it, it has to fit on a sheet"
         : null;
 

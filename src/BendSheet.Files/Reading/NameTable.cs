@@ -15,7 +15,9 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
     /// <summary>A finding lists no more names than fit on a few lines of a terminal.</summary>
     private const int MostListed = 12;
 
-    /// <summary>A mistyped name is compared with no more than this; a workshop has fewer, and a file of nothing but names ends soon.</summary>
+    /// <summary>
+    /// A mistyped name is compared with no more than this; a workshop has fewer, and a file of nothing but names ends soon.
+    /// </summary>
     private const int MostCompared = 100;
 
     private readonly List<(string Name, T? Value)> _all = [];
@@ -34,7 +36,8 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         if (_isSaidTwice)
         {
             context.Report(FileRules.SaidTwice.Error(
-                file.PositionOf(kind), $"the file has `{kind}` and `{kinds}`: move the single one into `{kinds}`, under a name of its own"));
+                file.PositionOf(kind),
+                $"the file has `{kind}` and `{kinds}`: move the single one into `{kinds}`, under a name of its own"));
         }
 
         if (shortForm && file.Has(kind))
@@ -70,7 +73,9 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         return null;
     }
 
-    /// <summary>Whether something of that name was typed; null where it could not be read. Without a finding, for names that may be mere words.</summary>
+    /// <summary>
+    /// Whether something of that name was typed; null where it could not be read. Without a finding, for names that may be mere words.
+    /// </summary>
     public bool TryFind(string name, out T? value) => _byName.TryGetValue(name, out value);
 
     /// <summary>All names, in the order of the file.</summary>
@@ -87,7 +92,9 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         if (_all.Count > 1 && !_isSaidTwice)
         {
             var names = Listed([.. _all.Take(MostCompared).Select(entry => entry.Name)]);
-            context.Report(FileRules.MissingWord.Error(line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
+            context.Report(
+                FileRules.MissingWord.Error(
+                    line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
         }
 
         return null;
@@ -124,15 +131,21 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         {
             _mayHaveMore = true;
             context.Report(FileRules.WrongKind.Error(
-                several.Position, $"`{kinds}` has a name for each {kind}, such as `{kinds}: {{main: {vocabulary.Example}}}`, and this is {FieldReader.Kind(several)}"));
+                several.Position,
+                $"`{kinds}` has a name for each {kind}, such as `{kinds}: {{main: {vocabulary.Example}}}`, and this is "
+                    + $"{FieldReader.Kind(several)}"));
             return;
         }
 
-        if (!map.Entries.Any(entry => entry.Value is YamlMap) && map.Entries.Any(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
+        if (!map.Entries.Any(entry => entry.Value is YamlMap)
+            && map.Entries.Any(entry => vocabulary.Known.Contains(entry.Key.Text, StringComparer.Ordinal)))
         {
             _mayHaveMore = true;
-            var cure = shortForm ? $"write `{kind}` for a single one without a name, or put a name above its words" : "put a name above its words";
-            context.Report(FileRules.WrongKind.Error(several.Position, $"`{kinds}` has a name for each {kind}, and here the name is missing: {cure}"));
+            var cure = shortForm
+                ? $"write `{kind}` for a single one without a name, or put a name above its words"
+                : "put a name above its words";
+            context.Report(
+                FileRules.WrongKind.Error(several.Position, $"`{kinds}` has a name for each {kind}, and here the name is missing: {cure}"));
             ReadSingle(map, read, context);
             return;
         }
@@ -153,5 +166,6 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
     }
 
     private static string Listed(List<string> names) =>
-        string.Join(", ", names.Take(MostListed).Select(name => AsTyped.Show(name))) + (names.Count > MostListed ? " and others" : string.Empty);
+        string.Join(", ", names.Take(MostListed).Select(name => AsTyped.Show(name)))
+            + (names.Count > MostListed ? " and others" : string.Empty);
 }

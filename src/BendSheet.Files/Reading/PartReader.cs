@@ -25,10 +25,13 @@ internal static class PartReader
         var have = map.Count("have");
         if (!map.Has("kind"))
         {
-            map.ReportMissing($"part {AsTyped.Show(name)} does not say what it is: add `kind`, one of {string.Join(", ", PartKinds.All.Select(known => $"`{known.Word}`"))}");
+            map.ReportMissing($"part {AsTyped.Show(name)} does not say what it is: add `kind`, one of "
+                + $"{string.Join(", ", PartKinds.All.Select(known => $"`{known.Word}`"))}");
         }
 
-        var ports = map.Has("ports") ? (map.Value("ports") is { } typed ? Ports(typed, kind, context) : null) : Usual(kind, PortSpec.Unknown);
+        var ports = map.Has("ports")
+            ? (map.Value("ports") is { } typed ? Ports(typed, kind, context) : null)
+            : Usual(kind, PortSpec.Unknown);
         if (kind is null || ports is not { } all || (map.Has("have") && have is null))
         {
             return null;
@@ -36,7 +39,8 @@ internal static class PartReader
 
         if (all.IsEmpty)
         {
-            map.ReportMissing($"part {AsTyped.Show(name)} has no ports: add them by name, such as `ports: {{front: 3/8-24 inverted 45, rear: 3/8-24 inverted 45}}`");
+            map.ReportMissing($"part {AsTyped.Show(name)} has no ports: add them by name, such as `ports: {{front: 3/8-24 inverted 45, "
+                + $"rear: 3/8-24 inverted 45}}`");
             return null;
         }
 
@@ -55,7 +59,9 @@ internal static class PartReader
         return wrong is null ? port : null;
     }
 
-    /// <summary>A map of names, a list of names whose threads are not known yet, or one text for all the ports that such a part has.</summary>
+    /// <summary>
+    /// A map of names, a list of names whose threads are not known yet, or one text for all the ports that such a part has.
+    /// </summary>
     private static ImmutableArray<Port>? Ports(YamlValue value, PartKind? kind, FileContext context)
     {
         if (value is YamlText same)
@@ -64,7 +70,9 @@ internal static class PartReader
             if (spec is not null && kind is { } known && known.UsualPorts().IsEmpty)
             {
                 context.Report(FileRules.WrongKind.Error(
-                    value.Position, $"the ports of a {known.Word()} have no usual names: name each, such as `ports: {{front: {AsTyped.Show(same.Text).Trim('`')}}}`"));
+                    value.Position,
+                    $"the ports of a {known.Word()} have no usual names: name each, such as `ports: {{front: "
+                        + $"{AsTyped.Show(same.Text).Trim('`')}}}`"));
                 return null;
             }
 
@@ -81,7 +89,9 @@ internal static class PartReader
         if (entries.Count == 0)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`ports` has a name for each port, such as `ports: {{in: 3/8-24 flare 37, left: an-3, right: an-3}}`, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`ports` has a name for each port, such as `ports: {{in: 3/8-24 flare 37, left: an-3, right: an-3}}`, and this is "
+                    + $"{FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -98,7 +108,9 @@ internal static class PartReader
 
             if (ports.Any(known => string.Equals(known.Name, port.Name, StringComparison.Ordinal)))
             {
-                context.Report(FileRules.SaidTwice.Error(entry.Key.Position, $"port {AsTyped.Show(port.Name)} stands here twice: give each port a name of its own"));
+                context.Report(
+                    FileRules.SaidTwice.Error(
+                        entry.Key.Position, $"port {AsTyped.Show(port.Name)} stands here twice: give each port a name of its own"));
                 sound = false;
                 continue;
             }
@@ -137,5 +149,6 @@ internal static class PartReader
         [.. (kind?.UsualPorts() ?? []).Select(name => new Port(name, Usually(name) is { Seat: { } } bleed ? bleed : spec, null))];
 
     /// <summary>Of a port that is only named: a bleeder takes a bleed screw.</summary>
-    private static PortSpec Usually(string name) => string.Equals(name, PartKinds.Bleeder, StringComparison.Ordinal) ? PortSpec.Bleed : PortSpec.Unknown;
+    private static PortSpec Usually(string name) =>
+        string.Equals(name, PartKinds.Bleeder, StringComparison.Ordinal) ? PortSpec.Bleed : PortSpec.Unknown;
 }

@@ -39,7 +39,9 @@ internal sealed class Pieces
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`templates` has a name for each template, such as `bracket:` with its rows below it, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                "`templates` has a name for each template, such as `bracket:` with its rows below it, and this is "
+                    + $"{FieldReader.Kind(value)}"));
             return pieces;
         }
 
@@ -61,7 +63,9 @@ internal sealed class Pieces
     {
         if (_open.Contains(name.Text))
         {
-            _context.Report(FileRules.Circle.Error(name.Position, $"template {AsTyped.Show(name.Text)} uses itself, here or through another: take one of the uses out"));
+            _context.Report(
+                FileRules.Circle.Error(
+                    name.Position, $"template {AsTyped.Show(name.Text)} uses itself, here or through another: take one of the uses out"));
             return null;
         }
 

@@ -4,7 +4,9 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Finds the port that words like <c>tee.left</c> lead to. Words that name no part are a person's own and lead to nothing.</summary>
+/// <summary>
+/// Finds the port that words like <c>tee.left</c> lead to. Words that name no part are a person's own and lead to nothing.
+/// </summary>
 /// <param name="parts">Of the file.</param>
 /// <param name="context">For findings.</param>
 internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
@@ -48,7 +50,9 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
             return new(part, only, at.Position);
         }
 
-        context.Report(FileRules.UnknownPort.Error(at.Position, $"{AsTyped.Show(part.Name)} has several ports: say which one, such as {AsTyped.Show(Example(part))}"));
+        context.Report(
+            FileRules.UnknownPort.Error(
+                at.Position, $"{AsTyped.Show(part.Name)} has several ports: say which one, such as {AsTyped.Show(Example(part))}"));
         return null;
     }
 
@@ -62,7 +66,8 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
 
         var nearest = NearestWord.Of(name, part.Ports.Select(known => known.Name).Take(MostCompared));
         var cure = nearest is not null ? $"did you mean {AsTyped.Show($"{part.Name}.{nearest}")}?"
-            : $"it has {string.Join(", ", part.Ports.Take(8).Select(known => AsTyped.Show(known.Name)))}{(part.Ports.Length > 8 ? " and others" : string.Empty)}";
+            : $"it has {string.Join(", ", part.Ports.Take(8).Select(known => AsTyped.Show(known.Name)))}"
+                + $"{(part.Ports.Length > 8 ? " and others" : string.Empty)}";
         context.Report(FileRules.UnknownPort.Error(at.Position, $"{AsTyped.Show(part.Name)} has no port {AsTyped.Show(name)}: {cure}"));
         return null;
     }
@@ -79,7 +84,9 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
         else if (nearest is not null)
         {
             context.Report(FileRules.UnknownName.Warning(
-                at.Position, $"there is no part called {AsTyped.Show(name)}, so that {AsTyped.Show(at.Text)} is taken for words only: did you mean {AsTyped.Show(nearest)}?"));
+                at.Position,
+                $"there is no part called {AsTyped.Show(name)}, so that {AsTyped.Show(at.Text)} is taken for words only: did you mean "
+                    + $"{AsTyped.Show(nearest)}?"));
         }
     }
 

@@ -24,7 +24,8 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
     private Practice? ShortForm(YamlText text)
     {
         var quantity = new Quantity(text.Text);
-        var isRead = quantity.TakeNumber(out var flares) && Words.Contains(quantity.TakeWord().ToString(), StringComparer.OrdinalIgnoreCase) && quantity.AtEnd;
+        var isRead = quantity.TakeNumber(out var flares)
+            && Words.Contains(quantity.TakeWord().ToString(), StringComparer.OrdinalIgnoreCase) && quantity.AtEnd;
         var wrong = isRead && double.IsInteger(flares) ? null : "is not a number of practice flares: write one, such as `6 flares`";
         var count = FigureReader.Checked("practice", text, wrong, FileRules.UnreadableNumber, flares, Range.Pieces, context);
 
@@ -34,7 +35,9 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         if (several)
         {
             context.Report(FileRules.MissingWord.Error(
-                text.Position, "the file has several tubes and `practice` does not say on which the flares are tried: write `practice: {flares: 6, tube: …}`"));
+                text.Position,
+                "the file has several tubes and `practice` does not say on which the flares are tried: write `practice: {flares: 6, "
+                    + "tube: …}`"));
         }
 
         return count is { } number && !several && !kinds.IsEmpty ? new((int)number, Practice.UsualLength, kinds[0], text.Position) : null;
@@ -52,7 +55,8 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         var tube = StoresReader.TubeOf(map, "`practice`", tubes, context);
         if (!map.Has("flares"))
         {
-            map.ReportMissing($"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
+            map.ReportMissing(
+                $"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
         }
 
         return flares is { } count && tube is not null ? new(count, length ?? Practice.UsualLength, tube, map.Position) : null;

@@ -23,13 +23,18 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be at most 100 m, either way");
 
     /// <summary>What a tube turns.</summary>
-    public static Range Turn { get; } = new(0, 360, true, "must be above 0° and at most 360° (a row without a bend leaves it out; a bend to the other side is a rotation of 180)");
+    public static Range Turn { get; } = new(
+        0,
+        360,
+        true,
+        "must be above 0° and at most 360° (a row without a bend leaves it out; a bend to the other side is a rotation of 180)");
 
     /// <summary>What a tube turned, or was pulled to, on a test.</summary>
     public static Range TestBend { get; } = new(1, 360, false, "must be from 1° (less cannot be measured on tube) to 360°");
 
     /// <summary>The angle between the legs of a test.</summary>
-    public static Range TestIncluded { get; } = new(0, 179, false, "must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)");
+    public static Range TestIncluded { get; } = new(
+        0, 179, false, "must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)");
 
     /// <summary>The angle between two legs.</summary>
     public static Range Included { get; } = new(0, 179.999999, false, "must be at least 0° and below 180° (180° is no bend at all)");

@@ -26,13 +26,16 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         if (route is not null)
         {
             context.Report(FileRules.SaidTwice.Error(
-                map.PositionOf(Word), $"`{Word}` stands for a line that has no template yet, and this one has `{route}`: take `{Word}` out"));
+                map.PositionOf(Word),
+                $"`{Word}` stands for a line that has no template yet, and this one has `{route}`: take `{Word}` out"));
         }
 
         foreach (var word in OfARoute.Where(word => route is null && map.Has(word)))
         {
             context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf(word), $"`{word}` does nothing beside `{Word}`: it belongs to a template, which this line does not have yet; take it out until then"));
+                map.PositionOf(word),
+                $"`{word}` does nothing beside `{Word}`: it belongs to a template, which this line does not have yet; take it out "
+                    + "until then"));
         }
 
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
@@ -59,6 +62,15 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         var made = map.Choice("made", YesOrNo.Choices);
         return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
             ? null
-            : other with { Name = entry.Key.Text, At = entry.Key.Position, Tube = tube, From = from, To = to, LengthAt = map.PositionOfValue("mirror"), Made = made ?? false };
+            : other with
+            {
+                Name = entry.Key.Text,
+                At = entry.Key.Position,
+                Tube = tube,
+                From = from,
+                To = to,
+                LengthAt = map.PositionOfValue("mirror"),
+                Made = made ?? false,
+            };
     }
 }

@@ -39,9 +39,13 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
 
     /// <summary>The rows of a template, which may end in a bend.</summary>
     public Route? Piece(YamlValue value) =>
-        Rows(value) is { } rows && rows.TrueForAll(row => row is not null) ? Core.Templates.Route.OfPiece(rows.ConvertAll(row => row!)) : null;
+        Rows(value) is { } rows && rows.TrueForAll(row => row is not null)
+            ? Core.Templates.Route.OfPiece(rows.ConvertAll(row => row!))
+            : null;
 
-    /// <summary>Every row, those that an offset, a saddle, a coil or a template stands for included; null in the place of one that cannot be read.</summary>
+    /// <summary>
+    /// Every row, those that an offset, a saddle, a coil or a template stands for included; null in the place of one that cannot be read.
+    /// </summary>
     private List<Row?>? Rows(YamlValue value)
     {
         if (value is YamlList { Items.Count: > 0 } list)
@@ -50,7 +54,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
         }
 
         context.Report(FileRules.WrongKind.Error(
-            value.Position, "a line is a list of rows, each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
+            value.Position,
+            "a line is a list of rows, each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
         return null;
     }
 
@@ -73,12 +78,15 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
 
         if (kind.NeedsStraight && !map.Has("straight"))
         {
-            map.ReportMissing("a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or take the dash out if this belongs to the row above");
+            map.ReportMissing("a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or "
+                + "take the dash out if this belongs to the row above");
         }
 
         var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
         var rows = Expanded(map, kind, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool, note);
-        var isReadable = !map.HasUnknownWord && (straight is not null || (!kind.NeedsStraight && !map.Has("straight"))) && (rotation is not null || !map.Has("rotate"));
+        var isReadable = !map.HasUnknownWord
+            && (straight is not null || (!kind.NeedsStraight && !map.Has("straight")))
+            && (rotation is not null || !map.Has("rotate"));
         return isReadable ? rows : [null];
     }
 
@@ -123,6 +131,11 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
         piece = mirror == true ? piece.Mirrored() : piece;
         return bender is null
             ? [null]
-            : [straight, .. piece.Joined(rotation).ToRows().Select(row => row.Bend?.Bender == Pieces.LinesOwn ? row with { Bend = row.Bend with { Bender = bender } } : row)];
+            :
+            [
+                straight,
+                .. piece.Joined(rotation).ToRows()
+                .Select(row => row.Bend?.Bender == Pieces.LinesOwn ? row with { Bend = row.Bend with { Bender = bender } } : row),
+            ];
     }
 }

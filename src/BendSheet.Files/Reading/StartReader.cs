@@ -29,7 +29,9 @@ internal static class StartReader
         foreach (var word in Vocabulary.Start.Known.Where(word => !map.Has(word)))
         {
             context.Report(FileRules.MissingWord.Error(
-                map.Position, $"`start` does not say `{word}`: write the way the line leaves end A and the way its first bend turns, such as `start: {Vocabulary.Start.Example}`"));
+                map.Position,
+                $"`start` does not say `{word}`: write the way the line leaves end A and the way its first bend turns, such as `start: "
+                    + $"{Vocabulary.Start.Example}`"));
         }
 
         if (heading is not { } ahead || towards is not { } side)
@@ -40,7 +42,8 @@ internal static class StartReader
         if (Math.Abs(ahead.Dot(side)) > 0.5)
         {
             context.Report(FileRules.OutOfRange.Error(
-                map.PositionOf("towards"), "a bend cannot turn the way the tube goes already, or straight back: `towards` must be square to `heading`"));
+                map.PositionOf("towards"),
+                "a bend cannot turn the way the tube goes already, or straight back: `towards` must be square to `heading`"));
             return null;
         }
 

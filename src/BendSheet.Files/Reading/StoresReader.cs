@@ -25,7 +25,9 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         if (stock is not YamlList { Items.Count: > 0 } list)
         {
             context.Report(FileRules.WrongKind.Error(
-                stock.Position, $"`stock` lists the rolls and sticks of tube, such as `stock: [{Vocabulary.Roll.Example}]`, and this is {FieldReader.Kind(stock)}"));
+                stock.Position,
+                $"`stock` lists the rolls and sticks of tube, such as `stock: [{Vocabulary.Roll.Example}]`, and this is "
+                    + $"{FieldReader.Kind(stock)}"));
             return [];
         }
 
@@ -49,18 +51,24 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         var count = map.Text("count") is { } typed ? FigureReader.Count(typed, "count", Range.Rolls, context) : null;
         if (!map.Has("length"))
         {
-            map.ReportMissing("a roll needs the length it is bought in: add `length`, such as `length: 25 ft`; `left` is what is left of it");
+            map.ReportMissing(
+                "a roll needs the length it is bought in: add `length`, such as `length: 25 ft`; `left` is what is left of it");
         }
 
         if (left > length && left.Value - length.Value > Tolerances.SamePoint)
         {
-            context.Report(FileRules.OutOfRange.Error(map.PositionOf("left"), "more is left than the roll was long: check `length` and `left`, and their units"));
+            context.Report(
+                FileRules.OutOfRange.Error(
+                    map.PositionOf("left"), "more is left than the roll was long: check `length` and `left`, and their units"));
             return null;
         }
 
         return tube is null || length is not { } bought || !hasName
             ? null
-            : new(typedName?.Text ?? FormattableString.Invariant($"{kind.ToString().ToLowerInvariant()} {number}"), tube, bought, left ?? bought, map.Position)
+            : new(
+                typedName?.Text
+                    ?? FormattableString.Invariant($"{kind.ToString().ToLowerInvariant()} {number}"), tube, bought, left
+                    ?? bought, map.Position)
             {
                 Kind = kind,
                 Count = count ?? 1,
@@ -81,7 +89,9 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
 
         if (tubes.HasSeveral && !map.HasUnknownWord)
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has several tubes and {what} does not say which: add `tube:` with the name of one"));
+            context.Report(
+                FileRules.MissingWord.Error(
+                    map.Position, $"the file has several tubes and {what} does not say which: add `tube:` with the name of one"));
         }
 
         return tubes.OnlyOne;
@@ -98,7 +108,9 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         if (value is not YamlMap { Entries.Count: > 0 } map)
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is "
+                    + $"{FieldReader.Kind(value)}"));
             return [];
         }
 
@@ -109,7 +121,8 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
             if (typed is not YamlText { IsEmpty: false } text)
             {
                 context.Report(FileRules.WrongKind.Error(
-                    typed.Position, $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
+                    typed.Position,
+                    $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
             }
             else if (FigureReader.Count(text, key.Text, Range.Pieces, context) is { } count && hasName)
             {

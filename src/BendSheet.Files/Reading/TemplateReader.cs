@@ -46,7 +46,9 @@ public static class TemplateReader
             ? all
             : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
                 all[YamlDocument.MostFindings].Position,
-                $"{YamlDocument.MostFindings} mistakes up to here, and {AsTyped.Count(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right and look again"));
+                $"{YamlDocument.MostFindings} mistakes up to here, and "
+                    + $"{AsTyped.Count(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
+                    + $"and look again"));
     }
 
     private static TemplateFile File(FieldReader map, FileContext context)
@@ -58,7 +60,10 @@ public static class TemplateReader
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
         var parts = CarPartsReader.Of(map, context);
-        var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with { Parts = parts.Car() };
+        var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with
+        {
+            Parts = parts.Car()
+        };
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.
         return unit is null ? read with { Lines = [], Benders = [], RoughLines = [], Stores = Stores.Empty } : read;
@@ -93,7 +98,8 @@ public static class TemplateReader
 
         if (!map.Has("lines"))
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
+            context.Report(
+                FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
             return file;
         }
 
@@ -105,22 +111,27 @@ public static class TemplateReader
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {FieldReader.Kind(value)}"));
+                value.Position,
+                $"`lines` has a name for each line, such as `front-left:` with its rows below it, and this is {FieldReader.Kind(value)}"));
             return file;
         }
 
-        var (lines, rough) = LinesReader.Read(entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context);
+        var (lines, rough) = LinesReader.Read(
+            entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context);
         return file with { Lines = lines, RoughLines = rough };
     }
 
     /// <summary>On the first evening no line may have a template yet, and then no tool is needed.</summary>
-    private static bool OnlyRough(FieldReader map) => map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
+    private static bool OnlyRough(FieldReader map) =>
+        map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
 
     private static void RequireOne(FieldReader map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {
         if (!any && !map.Has(word) && !map.Has(word + "s"))
         {
-            context.Report(FileRules.MissingWord.Error(map.Position, $"the file has no {word}: add one at the top, such as `{word}: {vocabulary.Example}`"));
+            context.Report(
+                FileRules.MissingWord.Error(
+                    map.Position, $"the file has no {word}: add one at the top, such as `{word}: {vocabulary.Example}`"));
         }
     }
 }

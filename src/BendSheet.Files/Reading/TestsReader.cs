@@ -53,7 +53,8 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         {
             context.Report(FileRules.OutOfRange.Error(
                 map.Value("pull")!.Position,
-                $"pulled to {AngleNotation.Figure(pull.Value)} a bend cannot come out at {AngleNotation.Figure(turn)}, because tube only comes back: look whether `pull` and `got` changed places"));
+                $"pulled to {AngleNotation.Figure(pull.Value)} a bend cannot come out at {AngleNotation.Figure(turn)}, because tube only "
+                    + "comes back: look whether `pull` and `got` changed places"));
             return null;
         }
 
@@ -61,7 +62,8 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         {
             context.Report(FileRules.OutOfRange.Warning(
                 map.Value("pull")!.Position,
-                $"the bend came back from {AngleNotation.Figure(pulled)} to {AngleNotation.Figure(turn)}, and tube bent by hand comes back a few degrees: look at `pull` and {(map.Has("got") ? "`got`" : "`included`")} again"));
+                $"the bend came back from {AngleNotation.Figure(pulled)} to {AngleNotation.Figure(turn)}, and tube bent by hand comes "
+                    + $"back a few degrees: look at `pull` and {(map.Has("got") ? "`got`" : "`included`")} again"));
         }
 
         var test = new BenderTest(turn, map.PositionOf(map.Has("got") ? "got" : "included")) { Pull = pull, Tube = tube };
@@ -70,7 +72,9 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
             return map.Has("pull") == pull.HasValue ? test : null;
         }
 
-        return length is { } before && legs is var (first, second) && Piece(map, turn, before, first, second, measured ?? MeasuredTo.Corner, tube) is { } piece
+        return length is { } before
+            && legs is var (first, second)
+            && Piece(map, turn, before, first, second, measured ?? MeasuredTo.Corner, tube) is { } piece
             ? test with { Piece = piece }
             : null;
     }
@@ -81,13 +85,15 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         var included = map.Angle("included", Range.TestIncluded);
         if (map.Has("got") && map.Has("included"))
         {
-            context.Report(FileRules.SaidTwice.Error(map.PositionOf("included"), "`got` and `included` both say the finished bend: keep one of them"));
+            context.Report(
+                FileRules.SaidTwice.Error(map.PositionOf("included"), "`got` and `included` both say the finished bend: keep one of them"));
             return null;
         }
 
         if (!map.Has("got") && !map.Has("included"))
         {
-            map.ReportMissing("a test needs the bend that came out: add `got`, the degrees that the tube turns, or `included`, the angle between its legs");
+            map.ReportMissing("a test needs the bend that came out: add `got`, the degrees that the tube turns, or `included`, the angle "
+                + "between its legs");
         }
 
         return got ?? (included is { } between ? Angle.FromDegrees(180 - between.Degrees) : null);
@@ -100,21 +106,25 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         if (hasLength && !hasLegs)
         {
             context.Report(FileRules.MissingWord.Error(
-                map.PositionOf("length"), "a test piece needs its two legs after bending beside `length`: add `legs`, such as `legs: [106, 105.5]`"));
+                map.PositionOf("length"),
+                "a test piece needs its two legs after bending beside `length`: add `legs`, such as `legs: [106, 105.5]`"));
         }
         else if (hasLegs && !hasLength)
         {
             context.Report(FileRules.MissingWord.Error(
-                map.PositionOf("legs"), "a test piece needs the length of the straight tube before bending beside `legs`: add `length`, such as `length: 200`"));
+                map.PositionOf("legs"),
+                "a test piece needs the length of the straight tube before bending beside `legs`: add `length`, such as `length: 200`"));
         }
         else if (!hasLength && map.Has("measured"))
         {
             context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf("measured"), "`measured` says how legs were measured, and this test has none: add `length` and `legs`, or take it out"));
+                map.PositionOf("measured"),
+                "`measured` says how legs were measured, and this test has none: add `length` and `legs`, or take it out"));
         }
         else if (!hasLength && !map.Has("pull"))
         {
-            map.ReportMissing($"a test needs what the tool was pulled to (`pull`), or a piece's `length` before and its `legs` after, such as {Example}");
+            map.ReportMissing(
+                $"a test needs what the tool was pulled to (`pull`), or a piece's `length` before and its `legs` after, such as {Example}");
         }
 
         return hasLength == hasLegs && !map.HasUnknownWord;
@@ -125,7 +135,9 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         if (value is not YamlList { Items: [var one, var other] })
         {
             context.Report(FileRules.WrongKind.Error(
-                value.Position, $"`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is {(value is YamlList { Items.Count: > 0 } list ? AsTyped.Count(list.Items.Count, "length") : FieldReader.Kind(value))}"));
+                value.Position,
+                "`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is "
+                    + (value is YamlList { Items.Count: > 0 } list ? AsTyped.Count(list.Items.Count, "length") : FieldReader.Kind(value))));
             return null;
         }
 
@@ -140,7 +152,8 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         {
             context.Report(RouteLayout.NoCorner.Error(
                 map.PositionOf(map.Has("got") ? "got" : "included"),
-                $"a test piece of {AngleNotation.Figure(turn)} has no corner to measure to: measure its flat parts and say `measured: straight` for it"));
+                $"a test piece of {AngleNotation.Figure(turn)} has no corner to measure to: measure its flat parts and say `measured: "
+                    + "straight` for it"));
             return null;
         }
 
@@ -150,7 +163,9 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
             if (tubes.HasSeveral)
             {
                 context.Report(FileRules.MissingWord.Error(
-                    map.PositionOf("measured"), "legs measured over a tube's faces need its outside diameter, and the file has several tubes: add `tube:` with the name of the one that was bent"));
+                    map.PositionOf("measured"),
+                    "legs measured over a tube's faces need its outside diameter, and the file has several tubes: add `tube:` with the "
+                        + "name of the one that was bent"));
             }
 
             return null;
@@ -160,7 +175,10 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         return radius is { } known && IsOnePiece(map, piece, turn, known) ? piece : null;
     }
 
-    /// <summary>Further from its arc by the radius than this a bend hardly takes up tube; more often the legs were measured in another way. Common practice, no source.</summary>
+    /// <summary>
+    /// Further from its arc by the radius than this a bend hardly takes up tube; more often the legs were measured in another way. Common
+    /// practice, no source.
+    /// </summary>
     private const double UsualStretch = 0.15;
 
     /// <summary>The legs and the length can belong together: the bend took up about as much tube as its radius says.</summary>
@@ -173,7 +191,9 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
             {
                 context.Report(FileRules.OutOfRange.Warning(
                     map.PositionOf("legs"),
-                    $"the bend of this piece took up {FindingFigures.Mm(taken)} of tube, and by the tool's radius it takes {FindingFigures.Mm(byRadius)}: hand-bent tube is nearer to that, so look at `measured`, the lengths and the tool's `radius`"));
+                    $"the bend of this piece took up {FindingFigures.Mm(taken)} of tube, and by the tool's radius it takes "
+                        + $"{FindingFigures.Mm(byRadius)}: hand-bent tube is nearer to that, so look at `measured`, the lengths and the "
+                        + "tool's `radius`"));
             }
 
             return true;
@@ -182,7 +202,12 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         var (less, most) = (Range.ArcFactor.AtLeast * byRadius, Range.ArcFactor.AtMost * byRadius);
         context.Report(FileRules.OutOfRange.Error(
             map.PositionOf("legs"),
-            string.Create(CultureInfo.InvariantCulture, $"`length` and `legs` do not belong together: they leave {FindingFigures.Mm(taken)} of tube for a bend of {AngleNotation.Figure(turn)}, and by the tool's radius it takes {FindingFigures.Mm(byRadius)} (from {FindingFigures.UpMm(less)} to {FindingFigures.DownMm(most)} can be); measure all three again, and look at `measured` and the tool's `radius`")));
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"`length` and `legs` do not belong together: they leave {FindingFigures.Mm(taken)} of tube for a bend of "
+                    + $"{AngleNotation.Figure(turn)}, and by the tool's radius it takes {FindingFigures.Mm(byRadius)} (from "
+                    + $"{FindingFigures.UpMm(less)} to {FindingFigures.DownMm(most)} can be); measure all three again, and look at "
+                    + $"`measured` and the tool's `radius`")));
         return false;
     }
 }

@@ -16,7 +16,19 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "the top of the file",
         "units: mm",
         [
-            "project", "units", "paper", "fractions", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "clips", "templates", "parts",
+            "project",
+            "units",
+            "paper",
+            "fractions",
+            "tube",
+            "tubes",
+            "bender",
+            "benders",
+            "fittings",
+            "wire",
+            "tolerance",
+            "clips",
+            "templates", "parts",
             "hoses", "pedal-switch", "lines",
             "stock", "cutting-loss", "spare", "practice", "have",
         ]);
@@ -35,19 +47,24 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"]);
 
     /// <summary>A fitting.</summary>
-    public static Vocabulary Fitting { get; } = new("a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"]);
+    public static Vocabulary Fitting { get; } = new(
+        "a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"]);
 
     /// <summary>The template's wire.</summary>
     public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"]);
 
     /// <summary>How well the template was measured.</summary>
-    public static Vocabulary Tolerance { get; } = new("the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"]);
+    public static Vocabulary Tolerance { get; } = new(
+        "the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"]);
 
     /// <summary>A line that is more than a list of rows.</summary>
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough", "checks", "made"]);
+        [
+            "tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough",
+            "checks", "made",
+        ]);
 
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
@@ -78,7 +95,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"]);
 
     /// <summary>A hose.</summary>
-    public static Vocabulary Hose { get; } = new("a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"]);
+    public static Vocabulary Hose { get; } = new(
+        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"]);
 
     /// <summary>One end of a hose, where more than its place is said.</summary>
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
@@ -88,10 +106,27 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a row",
         "{straight: 120, bend: 45}",
         [
-            "straight", "rotate", "bend", "included", "bender", "note", "use", "reverse", "mirror", "offset", "run", "saddle", "bends", "width",
+            "straight",
+            "rotate",
+            "bend",
+            "included",
+            "bender",
+            "note",
+            "use",
+            "reverse",
+            "mirror",
+            "offset",
+            "run",
+            "saddle",
+            "bends",
+            "width",
             "coil", "radius", "pitch", "winds",
         ]);
 
     /// <summary>All of them, for the format's page and its test.</summary>
-    public static IReadOnlyList<Vocabulary> All { get; } = [File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, Check, End, Start, Move, Row];
+    public static IReadOnlyList<Vocabulary> All { get; } =
+    [
+        File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, Check, End, Start, Move,
+        Row,
+    ];
 }

@@ -27,7 +27,8 @@ internal static class WorkshopReader
         {
             if (!map.Has("od") && !map.HasUnknownWord)
             {
-                context.Report(FileRules.MissingWord.Error(map.Position, "a tube needs its outside diameter: add `od`, such as `od: 3/16 in`"));
+                context.Report(
+                    FileRules.MissingWord.Error(map.Position, "a tube needs its outside diameter: add `od`, such as `od: 3/16 in`"));
             }
 
             return null;
@@ -36,11 +37,16 @@ internal static class WorkshopReader
         if (wall is { } thickness && od <= 2 * thickness)
         {
             context.Report(FileRules.OutOfRange.Error(
-                map.PositionOf("wall"), "the wall is half of the outside diameter or more, which leaves no hole: check `od` and `wall`, and their units"));
+                map.PositionOf("wall"),
+                "the wall is half of the outside diameter or more, which leaves no hole: check `od` and `wall`, and their units"));
             return null;
         }
 
-        return new(name, od, wall, material, smallest) { WallAt = map.PositionOfValue("wall"), MaterialAt = map.PositionOfValue("material") };
+        return new(name, od, wall, material, smallest)
+        {
+            WallAt = map.PositionOfValue("wall"),
+            MaterialAt = map.PositionOfValue("material")
+        };
     }
 
     /// <summary>A bender.</summary>
@@ -67,7 +73,8 @@ internal static class WorkshopReader
             if (!map.Has("radius") && !map.HasUnknownWord)
             {
                 context.Report(FileRules.MissingWord.Error(
-                    map.Position, "a bender needs the radius it bends to, measured to the tube's centreline: add `radius`, such as `radius: 9/16 in`"));
+                    map.Position,
+                    "a bender needs the radius it bends to, measured to the tube's centreline: add `radius`, such as `radius: 9/16 in`"));
             }
 
             return null;
@@ -106,7 +113,9 @@ internal static class WorkshopReader
             if (!map.Has("flare") && !map.HasUnknownWord)
             {
                 context.Report(FileRules.MissingWord.Error(
-                    map.Position, $"fitting {AsTyped.Show(name)} does not say how its end is formed: add `flare`, one of {string.Join(", ", Flares.All.Select(known => $"`{known.Words}`"))}"));
+                    map.Position,
+                    $"fitting {AsTyped.Show(name)} does not say how its end is formed: add `flare`, one of "
+                        + $"{string.Join(", ", Flares.All.Select(known => $"`{known.Words}`"))}"));
             }
 
             return null;
@@ -118,7 +127,11 @@ internal static class WorkshopReader
                 map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
         }
 
-        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero) { FlareAt = map.PositionOfValue("flare"), Thread = thread };
+        return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero)
+        {
+            FlareAt = map.PositionOfValue("flare"),
+            Thread = thread
+        };
     }
 
     private static ScrewThread? Thread(YamlText text, FileContext context)
@@ -126,7 +139,9 @@ internal static class WorkshopReader
         var thread = ThreadText.Read(text.Text);
         if (thread is null)
         {
-            context.Report(FileRules.UnreadablePort.Error(text.Position, $"{AsTyped.Show($"thread: {text.Text}")} is not a thread: write it like `3/8-24` or `M10x1`"));
+            context.Report(
+                FileRules.UnreadablePort.Error(
+                    text.Position, $"{AsTyped.Show($"thread: {text.Text}")} is not a thread: write it like `3/8-24` or `M10x1`"));
         }
 
         return thread;
@@ -150,7 +165,8 @@ internal static class WorkshopReader
             else
             {
                 context.Report(FileRules.WrongKind.Error(
-                    item.Position, "`slide-on` lists what goes on, in that order, each with its length: `slide-on: [{nut: 17}, {sleeve: 9}]`"));
+                    item.Position,
+                    "`slide-on` lists what goes on, in that order, each with its length: `slide-on: [{nut: 17}, {sleeve: 9}]`"));
             }
         }
 

@@ -4,8 +4,8 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Typed;
 
 /// <summary>
-/// Lengths as people type them: <c>310</c>, <c>310 mm</c>, <c>3/16 in</c>, <c>12-5/16"</c>, <c>2 ft 3 1/2 in</c>, <c>0.028in</c>. A bare number
-/// is in the file's unit.
+/// Lengths as people type them: <c>310</c>, <c>310 mm</c>, <c>3/16 in</c>, <c>12-5/16"</c>, <c>2 ft 3 1/2 in</c>, <c>0.028in</c>. A bare
+/// number is in the file's unit.
 /// </summary>
 public static class LengthText
 {
@@ -55,7 +55,9 @@ public static class LengthText
         {
             // Feet and inches in one figure, `2' 3-1/2"` or `2 ft - 3 in`; the inches must say so.
             quantity.TakeMinus();
-            var inches = quantity.TakeNumber(out var more) && TryUnit(quantity.TakeWord(), LengthUnit.Foot, out unit) && unit == LengthUnit.Inch;
+            var inches = quantity.TakeNumber(out var more)
+                && TryUnit(quantity.TakeWord(), LengthUnit.Foot, out unit)
+                && unit == LengthUnit.Inch;
             if (!inches)
             {
                 return "has something behind the feet that is not inches: write it like `2 ft 3 1/2 in`";

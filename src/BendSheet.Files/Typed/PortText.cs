@@ -5,13 +5,14 @@ using BendSheet.Core.Units;
 namespace BendSheet.Files.Typed;
 
 /// <summary>
-/// Ports as people type them: thread and seat, <c>3/8-24 flare 37</c>, or by a standard, <c>an-3</c>, <c>inverted 3/16</c>, <c>bubble 4.75</c>,
-/// <c>1/8 npt</c>.
+/// Ports as people type them: thread and seat, <c>3/8-24 flare 37</c>, or by a standard, <c>an-3</c>, <c>inverted 3/16</c>, <c>bubble
+/// 4.75</c>, <c>1/8 npt</c>.
 /// </summary>
 public static class PortText
 {
     private const string Unreadable =
-        "is not a port: write its thread and seat, such as `3/8-24 flare 37`, `3/8-24 inverted 45`, `M10x1 bubble`, `1/8-27 taper` or `M10x1 banjo`, or name a standard one, such as `an-3`, `inverted 3/16` or `bubble 4.75`";
+        "is not a port: write its thread and seat, such as `3/8-24 flare 37`, `3/8-24 inverted 45`, `M10x1 bubble`, `1/8-27 taper` or "
+            + "`M10x1 banjo`, or name a standard one, such as `an-3`, `inverted 3/16` or `bubble 4.75`";
 
     /// <summary>Reads a port.</summary>
     /// <param name="text">As typed.</param>
@@ -20,7 +21,10 @@ public static class PortText
     public static string? Read(string text, out PortSpec port)
     {
         port = PortSpec.Unknown;
-        List<string> words = [.. text.ToLowerInvariant().Replace("°", " ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+        List<string> words =
+        [
+            .. text.ToLowerInvariant().Replace("°", " ", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries),
+        ];
         if (words is ["unknown"])
         {
             return null;
@@ -54,14 +58,19 @@ public static class PortText
 
     /// <summary>The figure behind <c>an</c>; null where the text is something else.</summary>
     private static string? Dash(string word) =>
-        word.StartsWith("an", StringComparison.Ordinal) && word[2..].TrimStart('-') is { Length: > 0 } figure && figure.All(char.IsAsciiDigit) ? figure : null;
+        word.StartsWith("an", StringComparison.Ordinal)
+            && word[2..].TrimStart('-') is { Length: > 0 } figure
+            && figure.All(char.IsAsciiDigit) ? figure : null;
 
     private static string? Dashed(string dash, out PortSpec port)
     {
         var row = int.TryParse(dash, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? StandardPort.OfDash(number) : null;
         port = row?.Port ?? PortSpec.Unknown;
         return row is null
-            ? $"has a dash size that does not exist: the sizes are {string.Join(", ", StandardPort.All.Where(known => known.Dash > 0).Select(known => known.Dash.ToString(CultureInfo.InvariantCulture)))}"
+            ? "has a dash size that does not exist: the sizes are "
+                + string.Join(
+                    ", ", StandardPort.All.Where(known => known.Dash > 0)
+                        .Select(known => known.Dash.ToString(CultureInfo.InvariantCulture)))
             : null;
     }
 
@@ -69,7 +78,8 @@ public static class PortText
     private static string? OfSize(Seat seat, string typed, out PortSpec port)
     {
         port = PortSpec.Unknown;
-        if (LengthText.Read(typed, seat == Seat.Bubble ? LengthUnit.Millimetre : LengthUnit.Inch, out var millimetres) is not null || !double.IsFinite(millimetres))
+        if (LengthText.Read(typed, seat == Seat.Bubble ? LengthUnit.Millimetre : LengthUnit.Inch, out var millimetres) is not null
+            || !double.IsFinite(millimetres))
         {
             return Unreadable;
         }
@@ -81,10 +91,12 @@ public static class PortText
         }
 
         var notation = new LengthNotation(Imperial: seat != Seat.Bubble, 64);
-        var sizes = StandardPort.All.Where(known => known.Seat == seat).Select(known => notation.Size(known.Size)).Distinct(StringComparer.Ordinal).ToList();
+        var sizes = StandardPort.All.Where(known => known.Seat == seat).Select(known => notation.Size(known.Size))
+            .Distinct(StringComparer.Ordinal).ToList();
         return sizes.Count == 0
             ? Unreadable
-            : $"has a size for which no thread is known here (known are {string.Join(", ", sizes)}): write the thread instead, such as `3/8-24 {seat.Word()}`";
+            : $"has a size for which no thread is known here (known are {string.Join(", ", sizes)}): write the thread instead, such as "
+                + $"`3/8-24 {seat.Word()}`";
     }
 
     /// <summary>Takes the words of the seat out; false where there are two.</summary>

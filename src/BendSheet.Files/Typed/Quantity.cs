@@ -4,8 +4,8 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Typed;
 
 /// <summary>
-/// Reads numbers the way people type measurements: <c>310</c>, <c>0.028</c>, <c>3/16</c>, <c>12 5/16</c>, <c>12-5/16</c>, each with the word
-/// that follows it. No exponents, no thousands separators, no NaN.
+/// Reads numbers the way people type measurements: <c>310</c>, <c>0.028</c>, <c>3/16</c>, <c>12 5/16</c>, <c>12-5/16</c>, each with the
+/// word that follows it. No exponents, no thousands separators, no NaN.
 /// </summary>
 internal ref struct Quantity(ReadOnlySpan<char> text)
 {
@@ -20,7 +20,8 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
     {
         var digits = DigitsLength(_rest.TrimStart("-– "));
         return _rest.TrimStart("-– ")[digits..] is ['/' or '⁄', ..] ? "has a fraction that cannot be: write it like `3/16` or `12 5/16`"
-            : _rest is ['.'] or ['.', not (>= '0' and <= '9'), ..] ? "has a point and no figure behind it: type the figure, or leave the point out"
+            : _rest is ['.'] or ['.', not (>= '0' and <= '9'), ..]
+                ? "has a point and no figure behind it: type the figure, or leave the point out"
             : $"has {AsTyped.Show(_rest)} left over: {cure}";
     }
 

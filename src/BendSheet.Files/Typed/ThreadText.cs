@@ -35,7 +35,9 @@ public static class ThreadText
     private static ScrewThread? Inch(string typed)
     {
         var at = typed.LastIndexOf('-');
-        return at > 0 && Inches(typed[..at]) is { } size and >= 0.05 and <= 6 && Number(typed[(at + 1)..]) is { } perInch and >= 1 and <= 100
+        return at > 0
+            && Inches(typed[..at]) is { } size and >= 0.05 and <= 6
+            && Number(typed[(at + 1)..]) is { } perInch and >= 1 and <= 100
             ? ScrewThread.Inch(size, perInch)
             : null;
     }

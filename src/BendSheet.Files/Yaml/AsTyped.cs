@@ -20,7 +20,10 @@ internal static class AsTyped
                 break;
             }
 
-            shown.Append(Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) || (rune.IsBmp && InvisibleCharacter.Is((char)rune.Value)) ? " " : rune.ToString());
+            shown.Append(
+                Rune.IsControl(rune) || Rune.IsWhiteSpace(rune) || (rune.IsBmp && InvisibleCharacter.Is((char)rune.Value))
+                    ? " "
+                    : rune.ToString());
         }
 
         return shown.Append('`').ToString();

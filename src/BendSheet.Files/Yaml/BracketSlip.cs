@@ -3,8 +3,8 @@ using BendSheet.Core.Findings;
 namespace BendSheet.Files.Yaml;
 
 /// <summary>
-/// Slips between <c>{</c> and <c>}</c> that leave readable YAML which says something else: the parser sees a word with no value. What was meant
-/// is clear, so it is reported and read as meant.
+/// Slips between <c>{</c> and <c>}</c> that leave readable YAML which says something else: the parser sees a word with no value. What was
+/// meant is clear, so it is reported and read as meant.
 /// </summary>
 /// <param name="Finding">What to say.</param>
 /// <param name="Meant">The entry as it was meant.</param>
@@ -88,7 +88,8 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
 
         return new BracketSlip(
             YamlRules.CommaInText.Error(word.Position,
-                $"the comma before {AsTyped.Show(word.Text)} ends the text: put quotes around the whole, {AsTyped.Show($"\"{begun}, {word.Text}\"")}"),
+                $"the comma before {AsTyped.Show(word.Text)} ends the text: put quotes around the whole, {AsTyped.Show($"\"{begun}, "
+                    + $"{word.Text}\"")}"),
             previous with { Value = text with { Text = $"{begun}, {word.Text}" } }, BelongsToPrevious: true);
     }
 

@@ -3,8 +3,8 @@ using BendSheet.Core.Findings;
 namespace BendSheet.Files.Yaml;
 
 /// <summary>
-/// Reads a broken text again by its brackets, quotes and commas alone, the way a person looks for the forgotten one. The parser only knows where
-/// it could not go on, which may be many lines below.
+/// Reads a broken text again by its brackets, quotes and commas alone, the way a person looks for the forgotten one. The parser only knows
+/// where it could not go on, which may be many lines below.
 /// </summary>
 internal sealed class BracketWalk(SourceLines source)
 {
@@ -217,7 +217,10 @@ internal sealed class BracketWalk(SourceLines source)
         var isClosed = _cursor.SkipQuoted();
         var spansLines = source.Text.AsSpan(opening.._cursor.At).ContainsAny('\n', '\r');
         _cursor.SkipBlanks();
-        if (isClosed && (_cursor.IsAtEnd || _cursor.Current is '\n' or '\r' or ':' or '#' || (_open.Count > 0 && _cursor.Current is ',' or ']' or '}')))
+        if (isClosed
+            && (_cursor.IsAtEnd
+            || _cursor.Current is '\n' or '\r' or ':' or '#'
+            || (_open.Count > 0 && _cursor.Current is ',' or ']' or '}')))
         {
             return;
         }
@@ -240,7 +243,8 @@ internal sealed class BracketWalk(SourceLines source)
         _cursor.At = bracket.Offset;
         var where = source.AtOffset(bracket.Offset).Line == lastLine ? "this line" : FormattableString.Invariant($"line {lastLine}");
         Report(YamlRules.BracketNotClosed,
-            $"this {bracket.Bracket} was never closed: put a {bracket.Closing} behind the last of its values, at the latest at the end of {where}");
+            $"this {bracket.Bracket} was never closed: put a {bracket.Closing} behind the last of its values, at the latest at the end "
+                + $"of {where}");
     }
 
     private void Report(Rule rule, string message) => _slip ??= rule.Error(source.AtOffset(_cursor.At), message);

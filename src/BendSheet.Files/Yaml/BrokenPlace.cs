@@ -1,9 +1,10 @@
+using System.Globalization;
 using BendSheet.Core.Findings;
 
 namespace BendSheet.Files.Yaml;
 
-/// <summary>Says in plain words why the text cannot be read on at a place. First by its brackets and quotes; if those are in order, by the line
-/// and the one above it.</summary>
+/// <summary>Says in plain words why the text cannot be read on at a place. First by its brackets and quotes; if those are in order, by the
+/// line and the one above it.</summary>
 /// <param name="source">The whole text.</param>
 /// <param name="place">Where the parser found something that it did not expect.</param>
 /// <param name="reachedLine">How far it had looked ahead.</param>
@@ -24,7 +25,8 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
 
         return Quotes() ?? FirstCharacter() ?? DashWithoutBlank() ?? Colons() ?? DashBehindWord() ?? Indent()
             ?? YamlRules.YamlBroken.Error(place,
-                "this cannot be read: compare the brackets, quotes, colons and blanks of this line, and of the line above, with a line that is right");
+                "this cannot be read: compare the brackets, quotes, colons and blanks of this line, and of the line above, with a line "
+                    + "that is right");
     }
 
     private Finding? Quotes()
@@ -36,7 +38,8 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
 
         if (reachedLine > place.Line)
         {
-            return YamlRules.QuoteNotClosed.Error(place, $"this {Here} was not closed on its line: put another {Here} behind the text, or delete this one");
+            return YamlRules.QuoteNotClosed
+                .Error(place, $"this {Here} was not closed on its line: put another {Here} behind the text, or delete this one");
         }
 
         var backslash = Line[(place.Column - 1)..].IndexOf('\\');
@@ -51,7 +54,8 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
             '@' or '`' or '%' => YamlRules.YamlBroken.Error(place, $"a value cannot begin with {Here}: put the text in quotes"),
             '&' or '*' => YamlRules.AnchorOrAlias.Error(place, $"a value cannot begin with {Here}: put the text in quotes"),
             '!' => YamlRules.Tag.Error(place, "a value cannot begin with !: put the text in quotes"),
-            _ when Line.StartsWith('!') => YamlRules.Tag.Error(place with { Column = 1 }, "a value cannot begin with !: put the text in quotes"),
+            _ when Line.StartsWith('!') =>
+                YamlRules.Tag.Error(place with { Column = 1 }, "a value cannot begin with !: put the text in quotes"),
             ',' => YamlRules.StrayComma.Error(place, "a value cannot begin with a comma: delete it, or put the text in quotes"),
             '|' or '>' => YamlRules.YamlBroken.Error(place, $"a value cannot begin with {Here}: put the text in quotes"),
             _ => null,
@@ -106,13 +110,15 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
     {
         var content = Line.TrimStart();
         return content is ['-', not ' ' and not '-' and not '\t', ..]
-            ? YamlRules.BlankAfterDash.Error(source.At(place.Line, Line.Length - content.Length + 1), "put a blank after the dash at the start of this line")
+            ? YamlRules.BlankAfterDash
+            .Error(source.At(place.Line, Line.Length - content.Length + 1), "put a blank after the dash at the start of this line")
             : null;
     }
 
     private Finding? DashBehindWord() =>
         Here == '-' && place.Column > source.IndentOf(place.Line) + 1
-            ? YamlRules.YamlBroken.Error(place, "a list cannot begin on the line of its word: put the dash on the next line, two blanks further in")
+            ? YamlRules.YamlBroken.Error(
+                place, "a list cannot begin on the line of its word: put the dash on the next line, two blanks further in")
             : null;
 
     /// <summary>The line begins at no step that is open above it, or at one where something else belongs.</summary>
@@ -140,15 +146,19 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
         var thisIsItem = IsItem(Line[indent..]);
         var isItem = IsItem(source[aligned][indent..]);
         return thisIsItem == isItem ? null : YamlRules.UnevenIndent.Error(position, isItem
-            ? FormattableString.Invariant($"line {aligned} begins with a dash at this depth and this line does not: put a dash before it, or move it in or out")
-            : FormattableString.Invariant($"line {aligned} begins with a word at this depth and this line with a dash: move it two blanks in, or out to its list"));
+            ? FormattableString.Invariant(
+                $"line {aligned} begins with a dash at this depth and this line does not: put a dash before it, or move it in or out")
+            : FormattableString.Invariant(
+                $"line {aligned} begins with a word at this depth and this line with a dash: move it two blanks in, or out to its list"));
     }
 
     private Finding Uneven(int neighbour)
     {
         var indent = source.IndentOf(place.Line);
-        return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), FormattableString.Invariant(
-            $"this line begins behind {AsTyped.Blanks(indent)}, line {neighbour} behind {AsTyped.Blanks(source.IndentOf(neighbour))}: line it up with those it belongs to"));
+        return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), string.Create(
+            CultureInfo.InvariantCulture,
+            $"this line begins behind {AsTyped.Blanks(indent)}, line {neighbour} behind {AsTyped.Blanks(source.IndentOf(neighbour))}: "
+                + $"line it up with those it belongs to"));
     }
 
     private static bool IsItem(ReadOnlySpan<char> content) => content is ['-'] or ['-', ' ' or '\t', ..];

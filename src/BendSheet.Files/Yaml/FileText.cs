@@ -16,7 +16,8 @@ internal static class FileText
         var nothing = new SourceLines(fileName, "");
         if (IsUtf16(bytes))
         {
-            return (nothing, YamlRules.NotUtf8.Error(nothing.At(1, 1), "this file is saved as UTF-16 (\"Unicode\"): save it again as UTF-8"));
+            return (nothing, YamlRules.NotUtf8
+                .Error(nothing.At(1, 1), "this file is saved as UTF-16 (\"Unicode\"): save it again as UTF-8"));
         }
 
         if (IsNoText(bytes))
@@ -45,7 +46,9 @@ internal static class FileText
         bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF])
         || bytes is [not 0, 0, not 0, 0, ..] or [0, not 0, 0, not 0, ..];
 
-    /// <summary>More than one character in twenty is a control character, or a NUL stands in something that is not UTF-8, or it is a PDF.</summary>
+    /// <summary>
+    /// More than one character in twenty is a control character, or a NUL stands in something that is not UTF-8, or it is a PDF.
+    /// </summary>
     private static bool IsNoText(ReadOnlySpan<byte> bytes)
     {
         var sample = bytes[..Math.Min(bytes.Length, Sample)];

@@ -3,8 +3,8 @@ using BendSheet.Core.Findings;
 namespace BendSheet.Files.Yaml;
 
 /// <summary>
-/// Looks at the bare lines before they are parsed, for what the parser reports at the wrong place, counts as a line end that no editor shows,
-/// or silently skips: tabs that indent, control characters, and lines that begin with a percent sign.
+/// Looks at the bare lines before they are parsed, for what the parser reports at the wrong place, counts as a line end that no editor
+/// shows, or silently skips: tabs that indent, control characters, and lines that begin with a percent sign.
 /// </summary>
 internal static class LineScan
 {

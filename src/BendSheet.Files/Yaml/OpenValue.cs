@@ -111,7 +111,9 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
             $"{AsTyped.Show(entry.Key.Text)} was already given {where}: delete one of the two"));
     }
 
-    /// <summary>The line on which a word was given before. Most maps are small, and for those a table would cost more than it saves.</summary>
+    /// <summary>
+    /// The line on which a word was given before. Most maps are small, and for those a table would cost more than it saves.
+    /// </summary>
     private int? LineOf(string word)
     {
         if (_entries.Count < SmallMap)

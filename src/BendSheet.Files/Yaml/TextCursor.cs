@@ -104,7 +104,9 @@ internal sealed class TextCursor(SourceLines source)
         return false;
     }
 
-    /// <summary>To the end of a text without quotes: <c>": "</c>, <c>" #"</c>, the line's end, and inside brackets also a comma or bracket.</summary>
+    /// <summary>
+    /// To the end of a text without quotes: <c>": "</c>, <c>" #"</c>, the line's end, and inside brackets also a comma or bracket.
+    /// </summary>
     /// <returns>Where its last word begins.</returns>
     public int SkipPlain(bool isInside)
     {

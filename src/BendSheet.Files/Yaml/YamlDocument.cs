@@ -4,8 +4,8 @@ namespace BendSheet.Files.Yaml;
 
 /// <summary>
 /// Reads a typed file into a tree of texts, lists and maps that know where they stand. Whatever the bytes are, the answer is a
-/// <see cref="YamlReading"/>: what cannot be read is a finding. Only the plain part of YAML is taken, the part that a person types at the bench:
-/// no anchors, aliases, tags, directives or second documents.
+/// <see cref="YamlReading"/>: what cannot be read is a finding. Only the plain part of YAML is taken, the part that a person types at the
+/// bench: no anchors, aliases, tags, directives or second documents.
 /// </summary>
 public static class YamlDocument
 {
@@ -21,7 +21,9 @@ public static class YamlDocument
     /// <summary>Reading stops after this many mistakes.</summary>
     public const int MostFindings = 100;
 
-    /// <summary>Reads at most <see cref="MostBytes"/> and one byte. What the stream throws (a disk that does not answer) passes through.</summary>
+    /// <summary>
+    /// Reads at most <see cref="MostBytes"/> and one byte. What the stream throws (a disk that does not answer) passes through.
+    /// </summary>
     /// <param name="fileName">As the findings shall name it.</param>
     /// <param name="content">Read from where it stands; not closed.</param>
     public static YamlReading Read(string fileName, Stream content)

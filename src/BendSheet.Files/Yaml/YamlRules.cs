@@ -6,10 +6,12 @@ namespace BendSheet.Files.Yaml;
 public static class YamlRules
 {
     /// <summary>More bytes than <see cref="YamlDocument.MostBytes"/>.</summary>
-    public static Rule FileTooLarge { get; } = File("file-too-large", "A file of more than 4 MiB is the wrong file, and would only cost time.");
+    public static Rule FileTooLarge { get; } = File(
+        "file-too-large", "A file of more than 4 MiB is the wrong file, and would only cost time.");
 
     /// <summary>Another encoding.</summary>
-    public static Rule NotUtf8 { get; } = File("not-utf8", "In another encoding the sign for degrees and letters with accents come out as something else.");
+    public static Rule NotUtf8 { get; } = File(
+        "not-utf8", "In another encoding the sign for degrees and letters with accents come out as something else.");
 
     /// <summary>A picture, a sheet, a program.</summary>
     public static Rule NotText { get; } = File("not-text", "A picture, a printed sheet or a program holds no measurements.");
@@ -32,10 +34,12 @@ public static class YamlRules
         "Without the closing bracket the lines below would be taken for a part of it.");
 
     /// <summary>A closing bracket without its opening one.</summary>
-    public static Rule BracketNotOpened { get; } = File("bracket-not-opened", "A closing bracket with no partner means that something was lost before it.");
+    public static Rule BracketNotOpened { get; } = File(
+        "bracket-not-opened", "A closing bracket with no partner means that something was lost before it.");
 
     /// <summary>An opening quote without its closing one.</summary>
-    public static Rule QuoteNotClosed { get; } = File("quote-not-closed", "Without the closing quote the lines below would be taken for text.");
+    public static Rule QuoteNotClosed { get; } = File(
+        "quote-not-closed", "Without the closing quote the lines below would be taken for text.");
 
     /// <summary>Something typed directly behind a closing quote.</summary>
     public static Rule TextAfterQuote { get; } = File("text-after-quote",
@@ -63,7 +67,8 @@ public static class YamlRules
     public static Rule DecimalComma { get; } = File("decimal-comma", "Between brackets a comma ends the value, so 1,5 would be read as 1.");
 
     /// <summary><c>note: heat, then bend</c> inside brackets.</summary>
-    public static Rule CommaInText { get; } = File("comma-in-text", "Between brackets a comma ends the text, and the rest of it would be lost.");
+    public static Rule CommaInText { get; } = File(
+        "comma-in-text", "Between brackets a comma ends the text, and the rest of it would be lost.");
 
     /// <summary>The same word twice in one place.</summary>
     public static Rule DuplicateWord { get; } = File("duplicate-word", "Of two values for one word nobody can tell which was meant.");
@@ -85,13 +90,15 @@ public static class YamlRules
     public static Rule SecondDocument { get; } = File("second-document", "What stands behind a second `---` would be ignored in silence.");
 
     /// <summary>More levels than <see cref="YamlDocument.DeepestNesting"/>.</summary>
-    public static Rule NestedTooDeep { get; } = File("nested-too-deep", "A car needs five levels; more come from brackets that were never closed.");
+    public static Rule NestedTooDeep { get; } = File(
+        "nested-too-deep", "A car needs five levels; more come from brackets that were never closed.");
 
     /// <summary>More values than <see cref="YamlDocument.MostValues"/>.</summary>
     public static Rule TooManyValues { get; } = File("too-many-values", "More values than anybody types mean that it is the wrong file.");
 
     /// <summary>More findings than <see cref="YamlDocument.MostFindings"/>.</summary>
-    public static Rule TooManyMistakes { get; } = File("too-many-mistakes", "Behind a hundred mistakes there is one cause; the rest of the list would hide it.");
+    public static Rule TooManyMistakes { get; } = File(
+        "too-many-mistakes", "Behind a hundred mistakes there is one cause; the rest of the list would hide it.");
 
     /// <summary>Whatever else cannot be read.</summary>
     public static Rule YamlBroken { get; } = File("yaml-broken", "What cannot be read for certain is not guessed.");

@@ -4,8 +4,8 @@ using YamlDotNet.Core.Events;
 
 namespace BendSheet.Files.Yaml;
 
-/// <summary>From the parser's events to the tree, without recursion and within limits: the parser needs quadratic time for deep brackets, and
-/// lets out exceptions of many kinds for a forgotten one.</summary>
+/// <summary>From the parser's events to the tree, without recursion and within limits: the parser needs quadratic time for deep brackets,
+/// and lets out exceptions of many kinds for a forgotten one.</summary>
 internal sealed class YamlTree(SourceLines source, List<Finding> findings)
 {
     private readonly Stack<OpenValue> _open = [];
@@ -106,7 +106,8 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         if (_open.TryPeek(out var around) && around is OpenMap { WantsKey: true })
         {
             Report(YamlRules.WordExpected.Error(position,
-                "a word with a colon is wanted here, not a list or a second bracket: take these brackets away, or put a word and a colon before them"));
+                "a word with a colon is wanted here, not a list or a second bracket: take these brackets away, or put a word and a colon "
+                    + "before them"));
         }
 
         _open.Push(node is MappingStart map

@@ -83,7 +83,8 @@ internal sealed class Canvas(IPage page, double left, double width)
     public void Blank(double x, double y, double blankWidth, double height) => page.Blank(At(x, y), blankWidth, height);
 
     /// <summary>A circle on white with a short text in its middle.</summary>
-    public void Bubble(string printable, TextStyle style, double x, double y, double radius) => Bubble(printable, style, x, y, radius, radius);
+    public void Bubble(string printable, TextStyle style, double x, double y, double radius) =>
+        Bubble(printable, style, x, y, radius, radius);
 
     /// <summary>A circle drawn out sideways, on white, with a text in its middle.</summary>
     public void Bubble(string printable, TextStyle style, double x, double y, double halfWidth, double radius)

@@ -33,7 +33,9 @@ public readonly record struct Pen(double Width, bool White = false, bool Round =
 /// </summary>
 public interface IPage
 {
-    /// <summary>Whatever is drawn means something to somebody who has the page read out; the order of drawing is the order of reading.</summary>
+    /// <summary>
+    /// Whatever is drawn means something to somebody who has the page read out; the order of drawing is the order of reading.
+    /// </summary>
     /// <param name="role">What it is.</param>
     /// <param name="draw">Draws it.</param>
     /// <param name="alternative">Of a figure: what somebody needs to know who does not see it.</param>

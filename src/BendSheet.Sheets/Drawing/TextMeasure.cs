@@ -3,8 +3,8 @@ using BendSheet.Sheets.Fonts;
 namespace BendSheet.Sheets.Drawing;
 
 /// <summary>
-/// Text that will really print, and the lines it takes. Everything that is to be drawn passes through here first, so it knows which characters
-/// the font has no sign for.
+/// Text that will really print, and the lines it takes. Everything that is to be drawn passes through here first, so it knows which
+/// characters the font has no sign for.
 /// </summary>
 internal sealed class TextMeasure
 {

@@ -4,7 +4,9 @@ using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.Elements;
 
-/// <summary>The table at the middle of the sheet: a row for each bend in working order, its mark large, with a box to tick and room to write.</summary>
+/// <summary>
+/// The table at the middle of the sheet: a row for each bend in working order, its mark large, with a box to tick and room to write.
+/// </summary>
 internal static class BendTable
 {
     private const double Padding = 1.2;
@@ -43,7 +45,8 @@ internal static class BendTable
             {
                 yield return new(
                     TextStyle.Small.LineHeight,
-                    (canvas, top) => canvas.As(Role.Cell, () => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent)),
+                    (canvas, top) => canvas.As(
+                        Role.Cell, () => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent)),
                     heading)
                 {
                     Role = Role.Row,
@@ -122,7 +125,8 @@ internal static class BendTable
         return columns;
     }
 
-    private static double NoteLeft(List<Column> columns) => columns.TakeWhile(column => column.Kind != Kind.Note).Sum(column => column.Width);
+    private static double NoteLeft(List<Column> columns) =>
+        columns.TakeWhile(column => column.Kind != Kind.Note).Sum(column => column.Width);
 
     private static double NoteWidth(List<Column> columns) => columns.Find(column => column.Kind == Kind.Note)!.Width;
 

@@ -9,5 +9,8 @@ internal static class CautionList
 {
     /// <summary>All of them, with their heading.</summary>
     public static IEnumerable<Block> Of(TextMeasure measure, double width) =>
-        [Paragraph.Heading("Cautions", width), .. Cautions.All.SelectMany(caution => Paragraph.Remark("!", caution, TextStyle.Small, measure, width))];
+        [
+            Paragraph.Heading("Cautions", width),
+            .. Cautions.All.SelectMany(caution => Paragraph.Remark("!", caution, TextStyle.Small, measure, width)),
+        ];
 }

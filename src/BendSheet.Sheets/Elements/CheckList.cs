@@ -36,7 +36,10 @@ internal static class CheckList
                     var right = left + least + (row.Length == perRow ? more : 0);
                     var from = left;
                     canvas.As(Role.ListItem, () => canvas.Text(text, Style, from, baseline));
-                    canvas.Decoration(() => canvas.Line(right - LeastLine - Gap - (row.Length == perRow ? more : 0), baseline + 0.4, right - Gap, baseline + 0.4, Canvas.Thin));
+                    canvas.Decoration(
+                        () => canvas.Line(
+                            right - LeastLine - Gap - (row.Length == perRow ? more : 0), baseline + 0.4, right - Gap, baseline
+                                + 0.4, Canvas.Thin));
                     left = right;
                 }
             })
@@ -62,5 +65,10 @@ internal static class CheckList
     }
 
     private static IEnumerable<string> Sentences(SheetContent sheet) =>
-        new[] { sheet.Rows.IsEmpty ? null : "A corner is where two straights would meet.", $"Outside box, X × Y × Z: {sheet.Envelope}", sheet.Levers }.OfType<string>();
+        new[]
+        {
+            sheet.Rows.IsEmpty ? null : "A corner is where two straights would meet.",
+            $"Outside box, X × Y × Z: {sheet.Envelope}",
+            sheet.Levers,
+        }.OfType<string>();
 }

@@ -24,7 +24,10 @@ internal static class CoverTable
     /// <summary>Heading and rows; the heading is repeated on each page.</summary>
     public static IEnumerable<Block> Of(CoverContent cover, TextMeasure measure, double width)
     {
-        double[] edges = [0, TickWidth, width - SheetWidth - CutWidth - TubeWidth, width - SheetWidth - CutWidth, width - SheetWidth, width];
+        double[] edges =
+        [
+            0, TickWidth, width - SheetWidth - CutWidth - TubeWidth, width - SheetWidth - CutWidth, width - SheetWidth, width,
+        ];
         var heading = Heading(edges);
         yield return heading with { KeepWithNext = true };
         foreach (var line in cover.Lines)
@@ -34,10 +37,14 @@ internal static class CoverTable
                 .. measure.Wrap(line.Name, Name, edges[2] - edges[1] - (2 * Padding)).Select(text => (text, Name)),
                 .. measure.Wrap(line.Ends, TextStyle.Small, edges[2] - edges[1] - (2 * Padding)).Select(text => (text, TextStyle.Small)),
             ];
-            (string Text, TextStyle Style)[] tube = [.. measure.Wrap(line.Tube, TextStyle.Small, TubeWidth - (2 * Padding)).Select(text => (text, TextStyle.Small))];
+            (string Text, TextStyle Style)[] tube =
+            [
+                .. measure.Wrap(line.Tube, TextStyle.Small, TubeWidth - (2 * Padding)).Select(text => (text, TextStyle.Small)),
+            ];
             for (var from = 0; from < Math.Max(what.Length, tube.Length); from += LinesInRow)
             {
-                yield return Row(from == 0 ? line : null, [.. what.Skip(from).Take(LinesInRow)], [.. tube.Skip(from).Take(LinesInRow)], edges, heading);
+                yield return Row(
+                    from == 0 ? line : null, [.. what.Skip(from).Take(LinesInRow)], [.. tube.Skip(from).Take(LinesInRow)], edges, heading);
             }
         }
     }
@@ -53,7 +60,9 @@ internal static class CoverTable
             for (var i = 0; i < heads.Length; i++)
             {
                 // Over figures that end at the right, and words that begin at the left.
-                var (head, x, align) = i == CutColumn ? (heads[i], edges[i + 1] - Padding, Align.Right) : (heads[i], edges[i] + Padding, Align.Left);
+                var (head, x, align) = i == CutColumn
+                    ? (heads[i], edges[i + 1] - Padding, Align.Right)
+                    : (heads[i], edges[i] + Padding, Align.Left);
                 canvas.As(Role.ColumnHead, () => canvas.Text(head, style, x, top + 0.7 + style.Ascent, align));
             }
         })
@@ -67,7 +76,8 @@ internal static class CoverTable
     /// <param name="tube">Size and material.</param>
     /// <param name="edges">Of the columns.</param>
     /// <param name="heading">To be repeated.</param>
-    private static Block Row(CoverLine? line, (string Text, TextStyle Style)[] what, (string Text, TextStyle Style)[] tube, double[] edges, Block heading)
+    private static Block Row(
+        CoverLine? line, (string Text, TextStyle Style)[] what, (string Text, TextStyle Style)[] tube, double[] edges, Block heading)
     {
         var height = Math.Max(line is null ? 0 : LeastRow, Math.Max(HeightOf(what), HeightOf(tube)) + (2 * Padding));
         return new(
@@ -82,7 +92,13 @@ internal static class CoverTable
                         canvas.Box((TickWidth - TickBoxSize) / 2, top + Padding + 0.6, TickBoxSize, TickBoxSize);
                     }
                 });
-                canvas.As(Role.Cell, () => canvas.Text(line is { Made: true } ? "✓" : string.Empty, Name, TickWidth / 2, top + Padding + 0.6 + (TickBoxSize / 2) + (Name.CapHeight / 2), Align.Centre));
+                canvas.As(
+                    Role.Cell,
+                    () => canvas.Text(
+                        line is { Made: true }
+                            ? "✓"
+                            : string.Empty, Name, TickWidth / 2, top + Padding + 0.6 + (TickBoxSize / 2)
+                            + (Name.CapHeight / 2), Align.Centre));
                 canvas.As(Role.RowHead, () => Lines(canvas, what, edges[1] + Padding, top + Padding));
                 canvas.As(Role.Cell, () => Lines(canvas, tube, edges[2] + Padding, top + Padding));
                 if (line is null)
@@ -94,7 +110,9 @@ internal static class CoverTable
                 canvas.As(Role.Cell, () =>
                 {
                     canvas.Text(line.CutLength.Main, cut, edges[4] - Padding, top + Padding + cut.Ascent, Align.Right);
-                    canvas.Text(line.CutLength.Other, TextStyle.Small, edges[4] - Padding, top + Padding + Name.LineHeight + TextStyle.Small.Ascent, Align.Right);
+                    canvas.Text(
+                        line.CutLength.Other, TextStyle.Small, edges[4] - Padding, top + Padding + Name.LineHeight
+                            + TextStyle.Small.Ascent, Align.Right);
                 });
                 canvas.As(Role.Cell, () => canvas.Text(line.Fingerprint, TextStyle.Small, edges[4] + Padding, top + Padding + Name.Ascent));
             },

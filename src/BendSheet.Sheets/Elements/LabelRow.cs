@@ -15,7 +15,10 @@ internal static class LabelRow
         // Labels that push each other form a block whose middle lies over the middle of their places: the least squares of all moves.
         var blocks = new List<(double Sum, int Count)>();
         double First((double Sum, int Count) block) =>
-            Math.Clamp((block.Sum / block.Count) - ((block.Count - 1) * pitch / 2), pitch / 2, Math.Max(pitch / 2, width - ((block.Count - 0.5) * pitch)));
+            Math.Clamp(
+                (block.Sum / block.Count) - ((block.Count - 1) * pitch / 2),
+                pitch / 2,
+                Math.Max(pitch / 2, width - ((block.Count - 0.5) * pitch)));
         foreach (var place in places)
         {
             blocks.Add((place, 1));

@@ -44,7 +44,8 @@ internal static class StripDrawing
 
     /// <summary>What it is.</summary>
     public static string Heading(SheetContent sheet) =>
-        $"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName}{(sheet.Rows.IsEmpty ? string.Empty : " (hatched: what becomes the bend)")}";
+        $"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName}{(sheet.Rows.IsEmpty ? string.Empty : " (hatched: "
+            + "what becomes the bend)")}";
 
     private static Block Part(SheetContent sheet, StripPart part, double pitch, TextMeasure measure, double width)
     {
@@ -57,7 +58,8 @@ internal static class StripDrawing
         var half = (width / 2) - LabelGap;
         var endA = part.HasA ? EndLines(sheet.Strip.HardwareA.Select(piece => piece.Name), sheet.Strip.FlaredA, measure, half) : [];
         var endB = part.HasB ? EndLines(sheet.Strip.HardwareB.Select(piece => piece.Name), sheet.Strip.FlaredB, measure, half) : [];
-        var labelHeights = part.Bends.Select(bend => bend.Rotation.Length > 0 ? MarkStyle.LineHeight + TextStyle.Small.LineHeight : MarkStyle.LineHeight).ToList();
+        var labelHeights = part.Bends
+            .Select(bend => bend.Rotation.Length > 0 ? MarkStyle.LineHeight + TextStyle.Small.LineHeight : MarkStyle.LineHeight).ToList();
         var endsTop = labelTop + EndsBelowLabels(endA, endB);
         var foot = Math.Max(
             marks.Count == 0 ? labelTop : labelTop + labelHeights.Max(),
@@ -76,9 +78,12 @@ internal static class StripDrawing
             // Over all lines, so that no line runs through a figure.
             for (var i = 0; i < marks.Count; i++)
             {
-                canvas.Bubble(FormattableString.Invariant($"{part.Bends[i].Number}"), MarkStyle, bubbles[i], top + BubbleRadius + 0.2, BubbleRadius);
+                canvas.Bubble(
+                    FormattableString.Invariant($"{part.Bends[i].Number}"), MarkStyle, bubbles[i], top + BubbleRadius + 0.2, BubbleRadius);
                 canvas.Text(part.Bends[i].Label, MarkStyle, labels[i], top + labelTop + MarkStyle.Ascent, Align.Centre);
-                canvas.Text(part.Bends[i].Rotation, TextStyle.Small, labels[i], top + labelTop + MarkStyle.LineHeight + TextStyle.Small.Ascent, Align.Centre);
+                canvas.Text(
+                    part.Bends[i].Rotation, TextStyle.Small, labels[i], top + labelTop + MarkStyle.LineHeight
+                        + TextStyle.Small.Ascent, Align.Centre);
             }
 
             DrawEnd(canvas, endA, 0, top + endsTop, Align.Left);
@@ -116,7 +121,10 @@ internal static class StripDrawing
         }
 
         var words = string.Join(", ", pieces);
-        return [.. measure.Wrap(pieces.Length == 1 && flared ? words : "from the end: " + words, TextStyle.Small, width).Take(MostEndLines)];
+        return
+        [
+            .. measure.Wrap(pieces.Length == 1 && flared ? words : "from the end: " + words, TextStyle.Small, width).Take(MostEndLines),
+        ];
     }
 
     private static void DrawEnd(Canvas canvas, IReadOnlyList<string> lines, double x, double top, Align align)

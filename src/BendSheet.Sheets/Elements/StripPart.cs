@@ -27,7 +27,8 @@ internal sealed record StripPart(Length From, Length To, IReadOnlyList<StripBend
     public static IReadOnlyList<StripPart> Of(Strip strip, IReadOnlyList<StripBend> bends, int most, double width)
     {
         var count = Math.Max(1, (bends.Count + most - 1) / most);
-        var chunks = Enumerable.Range(0, count).Select(i => bends.Take((i * bends.Count / count)..((i + 1) * bends.Count / count)).ToList()).ToList();
+        var chunks = Enumerable.Range(0, count).Select(i => bends.Take((i * bends.Count / count)..((i + 1) * bends.Count / count)).ToList())
+            .ToList();
         List<Length> cuts =
         [
             Length.Zero,

@@ -19,8 +19,10 @@ internal static class Title
         var textWidth = width - CutWidth - 5;
         var name = measure.Printable(sheet.Line);
         var nameStyle = TextStyle.Title.Fitting(name, textWidth);
-        var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0)).ToList();
-        var project = sheet.Project + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty);
+        var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0))
+            .ToList();
+        var project = sheet.Project
+            + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty);
         var besideName = nameStyle.Width(name) + AfterName;
         var hasRoom = besideName + TextStyle.Body.Width(measure.Printable(project)) <= textWidth;
         if (hasRoom)
@@ -38,7 +40,9 @@ internal static class Title
         {
             if (text.Length > 0)
             {
-                lines.AddRange(measure.Wrap(text, TextStyle.Body, textWidth).Select((line, i) => new HeadLine(line, TextStyle.Body, Role.Text, i > 0)));
+                lines.AddRange(
+                    measure.Wrap(text, TextStyle.Body, textWidth)
+                        .Select((line, i) => new HeadLine(line, TextStyle.Body, Role.Text, i > 0)));
             }
         }
 
@@ -122,6 +126,7 @@ internal static class Title
             }
         }
 
-        public Block AsBlock() => new(Style.LineHeight, (canvas, top) => canvas.Text(Text, Style, 0, top + Style.Ascent)) { Role = Role, Continues = Continues };
+        public Block AsBlock() =>
+            new(Style.LineHeight, (canvas, top) => canvas.Text(Text, Style, 0, top + Style.Ascent)) { Role = Role, Continues = Continues };
     }
 }

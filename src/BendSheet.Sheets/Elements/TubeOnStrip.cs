@@ -77,7 +77,8 @@ internal static class TubeOnStrip
     }
 
     /// <summary>To scale, one behind the other from the end inwards, and never too narrow to be seen.</summary>
-    private static void DrawHardware(Canvas canvas, IEnumerable<EndHardware> hardware, Func<Length, double> at, Func<Length, Length> fromEnd, double middle)
+    private static void DrawHardware(
+        Canvas canvas, IEnumerable<EndHardware> hardware, Func<Length, double> at, Func<Length, Length> fromEnd, double middle)
     {
         var reached = Length.Zero;
         foreach (var piece in hardware)

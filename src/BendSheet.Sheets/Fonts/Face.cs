@@ -1,6 +1,8 @@
 namespace BendSheet.Sheets.Fonts;
 
-/// <summary>One of the four TrueType files that sheets are set in: its glyphs and how wide they are. Cannot be changed; safe for several threads.</summary>
+/// <summary>
+/// One of the four TrueType files that sheets are set in: its glyphs and how wide they are. Cannot be changed; safe for several threads.
+/// </summary>
 public sealed class Face
 {
     /// <summary>Looked up once: nearly all that is printed.</summary>

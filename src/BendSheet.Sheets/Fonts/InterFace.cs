@@ -1,6 +1,8 @@
 namespace BendSheet.Sheets.Fonts;
 
-/// <summary>The TrueType files of Inter 3.019 that sheets are set in (SIL Open Font License 1.1, beside them), as resources of this assembly.</summary>
+/// <summary>
+/// The TrueType files of Inter 3.019 that sheets are set in (SIL Open Font License 1.1, beside them), as resources of this assembly.
+/// </summary>
 internal static class InterFace
 {
     /// <summary>Body text.</summary>

@@ -2,7 +2,9 @@ using System.Buffers.Binary;
 
 namespace BendSheet.Sheets.Fonts;
 
-/// <summary>A TrueType file's table directory and its numbers, which are big-endian (OpenType 1.9, "Organization of an OpenType font").</summary>
+/// <summary>
+/// A TrueType file's table directory and its numbers, which are big-endian (OpenType 1.9, "Organization of an OpenType font").
+/// </summary>
 internal static class TrueType
 {
     /// <summary>Where a table begins.</summary>

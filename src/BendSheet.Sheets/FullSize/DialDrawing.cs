@@ -135,7 +135,8 @@ internal static class DialDrawing
         {
             canvas.Blank(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top);
             canvas.Box(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top, Canvas.Thin);
-            canvas.Text(text, StopStyle, (box.Left + box.Right) / 2, ((box.Top + box.Bottom) / 2) + (StopStyle.CapHeight / 2), Align.Centre);
+            canvas.Text(
+                text, StopStyle, (box.Left + box.Right) / 2, ((box.Top + box.Bottom) / 2) + (StopStyle.CapHeight / 2), Align.Centre);
         }
     }
 

@@ -18,7 +18,8 @@ internal sealed record GaugeCell(double Width, double Height, Action<Canvas, dou
     /// <param name="outline">Points that the drawing does not reach beyond.</param>
     /// <param name="measure">Measures texts.</param>
     /// <param name="draw">Draws it, given where its origin is.</param>
-    public static GaugeCell Of(string figure, IEnumerable<string> words, IReadOnlyList<PagePoint> outline, TextMeasure measure, Action<Canvas, PagePoint> draw)
+    public static GaugeCell Of(
+        string figure, IEnumerable<string> words, IReadOnlyList<PagePoint> outline, TextMeasure measure, Action<Canvas, PagePoint> draw)
     {
         var (left, top) = (outline.Min(point => point.X), outline.Min(point => point.Y));
         var width = Math.Max(outline.Max(point => point.X) - left, LeastWidth);
@@ -31,7 +32,9 @@ internal sealed record GaugeCell(double Width, double Height, Action<Canvas, dou
             canvas.Text(figure, TextStyle.Mark, width / 2, cellTop + TextStyle.Mark.Ascent, Align.Centre);
             for (var i = 0; i < lines.Count; i++)
             {
-                canvas.Text(lines[i], TextStyle.Small, width / 2, cellTop + TextStyle.Mark.LineHeight + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
+                canvas.Text(
+                    lines[i], TextStyle.Small, width / 2, cellTop + TextStyle.Mark.LineHeight + TextStyle.Small.Ascent
+                        + (i * TextStyle.Small.LineHeight), Align.Centre);
             }
 
             draw(canvas, new((width / 2) - middle, cellTop + wordsHeight - top));

@@ -44,7 +44,8 @@ internal static class GaugePages
             }
             else
             {
-                tooLarge.Add($"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}, does not fit on this paper: from tangent point to tangent point measure {gauge.Chord}.");
+                tooLarge.Add($"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}, does not fit on this paper: from tangent "
+                    + $"point to tangent point measure {gauge.Chord}.");
             }
 
             if (gauge.Turn <= LastWedge && Largest(longest, leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
@@ -53,7 +54,8 @@ internal static class GaugePages
             }
         }
 
-        var told = "Curves and wedges at full size: " + string.Join("; ", sheet.Gauges.Select(gauge => $"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}")) + ".";
+        var told = "Curves and wedges at full size: "
+            + string.Join("; ", sheet.Gauges.Select(gauge => $"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}")) + ".";
         return
         [
             bar,
@@ -66,11 +68,14 @@ internal static class GaugePages
 
     private static IEnumerable<string> HowTo(SheetContent sheet)
     {
-        yield return "Curve: lay the bend on it. The tube must lie between its two faces along both legs; the ticks are where the bend starts and ends, the dashes the centreline.";
-        yield return "Wedge: glue the page on to card, cut the wedge out along the middle of its line, and hold it into the bend: both straight edges must touch their legs without light between.";
+        yield return "Curve: lay the bend on it. The tube must lie between its two faces along both legs; the ticks are where the bend "
+            + "starts and ends, the dashes the centreline.";
+        yield return "Wedge: glue the page on to card, cut the wedge out along the middle of its line, and hold it into the bend: both "
+            + "straight edges must touch their legs without light between.";
         if (sheet.Gauges.Any(gauge => gauge.PullLabel is not null))
         {
-            yield return "The thin line beside a leg is the centreline as pulled, while the tool still holds it; released, the bend must spring back to the curve.";
+            yield return "The thin line beside a leg is the centreline as pulled, while the tool still holds it; released, the bend must "
+                + "spring back to the curve.";
         }
     }
 
@@ -108,7 +113,12 @@ internal static class GaugePages
         List<PagePoint> points = [.. Enumerable.Range(-100, 201).Select(i => GaugeShape.OnCircle(most, shape.Half * i / 100))];
         foreach (var side in new[] { -1, 1 })
         {
-            points.AddRange([shape.LegEnd(shape.InnerRadius - TickOver, side), shape.LegEnd(most, side), GaugeShape.OnCircle(shape.InnerRadius - TickOver, side * shape.Half)]);
+            points.AddRange(
+                [
+                    shape.LegEnd(shape.InnerRadius - TickOver, side),
+                    shape.LegEnd(most, side),
+                    GaugeShape.OnCircle(shape.InnerRadius - TickOver, side * shape.Half),
+                ]);
         }
 
         if (shape.Gauge.PullLabel is not null)
@@ -131,7 +141,9 @@ internal static class GaugePages
         {
             Line(GaugeShape.OnCircle(shape.InnerRadius, side * shape.Half), shape.LegEnd(shape.InnerRadius, side));
             Line(GaugeShape.OnCircle(shape.OuterRadius, side * shape.Half), shape.LegEnd(shape.OuterRadius, side));
-            Line(GaugeShape.OnCircle(shape.InnerRadius - TickOver, side * shape.Half), GaugeShape.OnCircle(shape.OuterRadius + TickOver, side * shape.Half), Canvas.Thin);
+            Line(
+                GaugeShape.OnCircle(shape.InnerRadius - TickOver, side * shape.Half),
+                GaugeShape.OnCircle(shape.OuterRadius + TickOver, side * shape.Half), Canvas.Thin);
             var (from, to) = (origin + GaugeShape.OnCircle(shape.Radius, side * shape.Half), origin + shape.LegEnd(shape.Radius, side));
             canvas.DashedLine(from.X, from.Y, to.X, to.Y);
         }
@@ -141,7 +153,8 @@ internal static class GaugePages
             Line(GaugeShape.OnCircle(shape.Radius, Pulled(shape)), PulledEnd(shape), Canvas.Thin);
         }
 
-        void Line(PagePoint from, PagePoint to, double pen = Canvas.Medium) => canvas.Line(origin.X + from.X, origin.Y + from.Y, origin.X + to.X, origin.Y + to.Y, pen);
+        void Line(PagePoint from, PagePoint to, double pen = Canvas.Medium) =>
+            canvas.Line(origin.X + from.X, origin.Y + from.Y, origin.X + to.X, origin.Y + to.Y, pen);
     }
 
     /// <summary>Where the pulled bend ends: the left leg lies as it does, the right one is further round.</summary>
@@ -157,7 +170,12 @@ internal static class GaugePages
     private static GaugeCell Wedge(GaugeShape shape, TextMeasure measure) => GaugeCell.Of(
         shape.Gauge.TurnLabel,
         [$"wedge for {shape.Gauge.Bends}", $"radius {shape.Gauge.RadiusLabel}"],
-        [shape.LegEnd(shape.InnerRadius, -1), shape.LegEnd(shape.InnerRadius, 1), GaugeShape.OnCircle(shape.InnerRadius, 0), WedgeFoot(shape)],
+        [
+            shape.LegEnd(shape.InnerRadius, -1),
+            shape.LegEnd(shape.InnerRadius, 1),
+            GaugeShape.OnCircle(shape.InnerRadius, 0),
+            WedgeFoot(shape),
+        ],
         measure,
         (canvas, origin) =>
         {
@@ -176,7 +194,9 @@ internal static class GaugePages
             canvas.Text(shape.Gauge.TurnLabel, TextStyle.Label, origin.X, top + (WedgeDepth / 2) + TextStyle.Label.CapHeight, Align.Centre);
         });
 
-    /// <summary>The middle of the wedge's far side: straight across from leg to leg, or lower where that is too near to the curve.</summary>
+    /// <summary>
+    /// The middle of the wedge's far side: straight across from leg to leg, or lower where that is too near to the curve.
+    /// </summary>
     private static PagePoint WedgeFoot(GaugeShape shape) =>
         new(0, Math.Max(shape.LegEnd(shape.InnerRadius, 1).Y, WedgeDepth - shape.InnerRadius));
 }

@@ -1,8 +1,8 @@
 namespace BendSheet.Sheets.FullSize;
 
 /// <summary>
-/// Labels along a line, each in the first row where it meets no other and where no leader, straight down from where a label belongs, passes under
-/// another label, or else where it only meets no other; inside the type area. What finds no place in the rows there are is left out.
+/// Labels along a line, each in the first row where it meets no other and where no leader, straight down from where a label belongs, passes
+/// under another label, or else where it only meets no other; inside the type area. What finds no place in the rows there are is left out.
 /// </summary>
 internal sealed class LabelRows
 {

@@ -23,7 +23,10 @@ internal static class ProvingBar
         var style = TextStyle.Small;
         var size = notation.Imperial ? $"100 mm ({notation.WithUnit(Length)})" : "100 mm";
         var textLeft = Length.Millimetres + Gap;
-        var lines = measure.Wrap($"This bar proves the print: {size} on a steel rule. If not, print again at 100 %, not fitted to the page.", style, width - textLeft);
+        var lines = measure.Wrap(
+            $"This bar proves the print: {size} on a steel rule. If not, print again at 100 %, not fitted to the page.",
+            style,
+            width - textLeft);
         var height = Math.Max(BarHeight, lines.Count * style.LineHeight) + 1;
         return new(height, (canvas, top) =>
         {

@@ -1,6 +1,8 @@
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>Labels in a row, each as near as can be to what it belongs to, in the same order, apart from one another and inside the row.</summary>
+/// <summary>
+/// Labels in a row, each as near as can be to what it belongs to, in the same order, apart from one another and inside the row.
+/// </summary>
 internal static class SpreadLabels
 {
     /// <summary>The middles of the labels; null where they are wider together than the row.</summary>
@@ -22,7 +24,8 @@ internal static class SpreadLabels
             {
                 var before = groups[^1];
                 groups.RemoveAt(groups.Count - 1);
-                group = Placed(before.Width + group.Width, before.Count + group.Count, before.Wish + group.Wish - (group.Count * before.Width));
+                group = Placed(
+                    before.Width + group.Width, before.Count + group.Count, before.Wish + group.Wish - (group.Count * before.Width));
             }
 
             groups.Add(group);

@@ -32,10 +32,10 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     public bool Has(Length place) => (First || place >= Start) && (Last || place < End);
 
     /// <summary>
-    /// As few tiles as will do. Connections lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
+    /// As few tiles as will do. Joints lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
     /// </summary>
     /// <param name="strip">The straight tube.</param>
-    /// <param name="step">Connections lie at multiples of this.</param>
+    /// <param name="step">Joints lie at multiples of this.</param>
     /// <param name="room">The longest tile with a joint behind it, some steps long.</param>
     /// <param name="lastRoom">The longest last tile.</param>
     public static IReadOnlyList<StripTile> Spread(Strip strip, Length step, Length room, Length lastRoom)
@@ -45,7 +45,8 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
         for (var reached = 0; strip.Length - (reached * step) > lastRoom; reached = joints[^1])
         {
             var furthest = reached + most;
-            var free = Enumerable.Range(0, Math.Min(Tries, most)).Select(back => furthest - back).FirstOrDefault(joint => IsFree(strip, joint * step), furthest);
+            var free = Enumerable.Range(0, Math.Min(Tries, most)).Select(back => furthest - back)
+                .FirstOrDefault(joint => IsFree(strip, joint * step), furthest);
             joints.Add(free);
         }
 
@@ -56,5 +57,6 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
             i == joints.Count ? strip.Length : joints[i] * step))];
     }
 
-    private static bool IsFree(Strip strip, Length joint) => strip.Bends.All(bend => Math.Abs((bend.Mark - joint).Millimetres) >= LeastFromMark);
+    private static bool IsFree(Strip strip, Length joint) =>
+        strip.Bends.All(bend => Math.Abs((bend.Mark - joint).Millimetres) >= LeastFromMark);
 }

@@ -5,7 +5,9 @@ using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>One tile: the tube at its real diameter between two joints, marks across it, and all that lies on the tube named below.</summary>
+/// <summary>
+/// One tile: the tube at its real diameter between two joints, marks across it, and all that lies on the tube named below.
+/// </summary>
 internal static class TileDrawing
 {
     private const double HatchPitch = 1.6;
@@ -43,7 +45,9 @@ internal static class TileDrawing
         // Short names find room near the tube; what must be there goes first only where it would be left out otherwise.
         var (names, rows) = new[] { all.OrderBy(name => name.Must), all.OrderByDescending(name => name.Must) }
             .Select(order => order.ToList())
-            .Select(order => (Names: order, Rows: LabelRows.Place(order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
+            .Select(
+                order => (Names: order, Rows: LabelRows.Place(
+                    order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
             .OrderBy(placed => placed.Names.Index().Count(name => name.Item.Must && !placed.Rows.Has(name.Index))).First();
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
         var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
@@ -62,7 +66,9 @@ internal static class TileDrawing
             {
                 if (rows.Has(i) && names[i].X >= 0)
                 {
-                    canvas.Line(names[i].X, top + tubeTop + diameter, names[i].X, top + namesTop + (rows.Row(i) * TextStyle.Small.LineHeight), Canvas.Thin);
+                    canvas.Line(
+                        names[i].X, top + tubeTop + diameter, names[i].X, top + namesTop
+                            + (rows.Row(i) * TextStyle.Small.LineHeight), Canvas.Thin);
                 }
             }
 
@@ -249,7 +255,9 @@ internal static class TileDrawing
             string[] words = ["glue", "tile", FormattableString.Invariant($"{tile.Number + 1}"), "here"];
             for (var i = 0; i < words.Length; i++)
             {
-                canvas.Text(words[i], TextStyle.Small, joint + (FlapWidth / 2), top + 4 + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
+                canvas.Text(
+                    words[i], TextStyle.Small, joint + (FlapWidth / 2), top + 4 + TextStyle.Small.Ascent
+                        + (i * TextStyle.Small.LineHeight), Align.Centre);
             }
         }
     }

@@ -3,7 +3,10 @@ using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>What stands at the marks of a tile: bend number and figure large, held side, dial and rotation small. In rows above and, where they are many, below the tube.</summary>
+/// <summary>
+/// What stands at the marks of a tile: bend number and figure large, held side, dial and rotation small. In rows above and, where they are
+/// many, below the tube.
+/// </summary>
 internal sealed class TileLabels
 {
     /// <summary>Width of a mark's line: as fine as survives a copy, because it is what the pen follows.</summary>
@@ -163,10 +166,13 @@ internal sealed class TileLabels
             canvas.Blank(middle - (Width / 2), top, Width, Height);
             var left = middle - (((2 * BubbleRadius) + BubbleGap + _markWidth) / 2);
             canvas.Bubble(Number, TextStyle.Heading, left + BubbleRadius, top + (FirstLine / 2), BubbleRadius);
-            canvas.Text(_mark, TextStyle.Mark, left + (2 * BubbleRadius) + BubbleGap, top + (FirstLine / 2) + (TextStyle.Mark.CapHeight / 2));
+            canvas.Text(
+                _mark, TextStyle.Mark, left + (2 * BubbleRadius) + BubbleGap, top + (FirstLine / 2) + (TextStyle.Mark.CapHeight / 2));
             for (var i = 0; i < Small.Count; i++)
             {
-                canvas.Text(Small[i], TextStyle.Small, middle, top + FirstLine + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
+                canvas.Text(
+                    Small[i], TextStyle.Small, middle, top + FirstLine + TextStyle.Small.Ascent
+                        + (i * TextStyle.Small.LineHeight), Align.Centre);
             }
         }
     }

@@ -8,7 +8,9 @@ internal static class Paragraph
     /// <summary>Width of a tick box or sign with the room behind it.</summary>
     private const double SignWidth = 4.6;
 
-    /// <summary>From one baseline to the next, for each millimetre of type: lines of running text may lie nearer than those of a table.</summary>
+    /// <summary>
+    /// From one baseline to the next, for each millimetre of type: lines of running text may lie nearer than those of a table.
+    /// </summary>
     private const double Leading = 1.2;
 
     private const double TickBoxSize = 3;

@@ -3,8 +3,8 @@ using BendSheet.Sheets.Drawing;
 namespace BendSheet.Sheets.Layout;
 
 /// <summary>
-/// Running text side by side in two columns: its lines are as long as the eye likes to follow, and a short last line or a heading wastes half
-/// as much of the page.
+/// Running text side by side in two columns: its lines are as long as the eye likes to follow, and a short last line or a heading wastes
+/// half as much of the page.
 /// </summary>
 internal sealed class TwoColumns
 {
@@ -67,7 +67,10 @@ internal sealed class TwoColumns
         return [[.. blocks.Take(count)], [.. blocks.Skip(count)]];
     }
 
-    /// <summary>How many blocks the first of two columns has so that the longer one is as short as can be; nothing is parted from its heading or its own first line.</summary>
+    /// <summary>
+    /// How many blocks the first of two columns has so that the longer one is as short as can be; nothing is parted from its heading or its
+    /// own first line.
+    /// </summary>
     /// <param name="blocks">Of both.</param>
     /// <param name="atHeading">The second one begins with a heading; endless where there is none.</param>
     private static (int Count, double Height) Parted(IReadOnlyList<Block> blocks, bool atHeading)
@@ -79,7 +82,10 @@ internal sealed class TwoColumns
         {
             above += blocks[i - 1].Height;
             var height = Math.Max(above, whole - above);
-            if (height < best.Height && !blocks[i - 1].KeepWithNext && !blocks[i].Continues && (!atHeading || blocks[i].Role == Role.Heading))
+            if (height < best.Height
+                && !blocks[i - 1].KeepWithNext
+                && !blocks[i].Continues
+                && (!atHeading || blocks[i].Role == Role.Heading))
             {
                 best = (i, height);
             }

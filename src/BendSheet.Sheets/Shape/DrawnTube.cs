@@ -32,7 +32,8 @@ internal sealed record DrawnTube(
     }
 
     /// <summary>To scale and in the middle of a cell.</summary>
-    public static DrawnTube Of(Polyline shape, TubeCentreline centreline, Projection projection, double tubeDiameter, double denominator, ViewCell cell)
+    public static DrawnTube Of(
+        Polyline shape, TubeCentreline centreline, Projection projection, double tubeDiameter, double denominator, ViewCell cell)
     {
         var flat = shape.Points.Select(point => 1 / denominator * projection.Of(point)).ToArray();
         var bounds = Bounds.Of(flat);
@@ -44,7 +45,9 @@ internal sealed record DrawnTube(
             points,
             [.. shape.Points.Select(point => point.Dot(projection.Nearness))],
             Math.Max(tubeDiameter / denominator, LeastWidth),
-            [.. centreline.Arcs.Zip(shape.BendMiddles, (arc, middle) => (points[middle], projection.Of(1 / arc.Radius.Millimetres * (shape.Points[middle] - arc.Centre))))],
+            [.. centreline.Arcs.Zip(
+                shape.BendMiddles,
+                (arc, middle) => (points[middle], projection.Of(1 / arc.Radius.Millimetres * (shape.Points[middle] - arc.Centre))))],
             -1 * projection.Of(centreline.Straights[0].Start.Direction),
             projection.Of(centreline.Straights[^1].Start.Direction));
     }
@@ -57,7 +60,10 @@ internal sealed record DrawnTube(
             foreach (var point in points)
             {
                 bounds = new(
-                    Math.Min(bounds.Left, point.X), Math.Max(bounds.Right, point.X), Math.Min(bounds.Top, point.Y), Math.Max(bounds.Bottom, point.Y));
+                    Math.Min(bounds.Left, point.X),
+                    Math.Max(bounds.Right, point.X),
+                    Math.Min(bounds.Top, point.Y),
+                    Math.Max(bounds.Bottom, point.Y));
             }
 
             return bounds;

@@ -99,13 +99,15 @@ internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidt
         var core = ViewLabel.CoreAt(place, halfWidth);
         foreach (var other in _placed)
         {
-            if (IsNear(core, other.Core, (2 * ViewLabel.Radius) + Clearance) || IsNearAny(core, other.Leaders, ViewLabel.Radius + FromLeader))
+            if (IsNear(core, other.Core, (2 * ViewLabel.Radius) + Clearance)
+                || IsNearAny(core, other.Leaders, ViewLabel.Radius + FromLeader))
             {
                 return false;
             }
         }
 
-        return !IsNearAny(core, taken, ViewLabel.Radius + LetterReach) && !IsNearAny(core, _tube, (tubeWidth / 2) + ViewLabel.Radius + (Clearance / 2));
+        return !IsNearAny(core, taken, ViewLabel.Radius + LetterReach)
+            && !IsNearAny(core, _tube, (tubeWidth / 2) + ViewLabel.Radius + (Clearance / 2));
     }
 
     private bool PassesUnderLabel(Segment leader) => _placed.Exists(other => leader.DistanceTo(other.Core) < ViewLabel.Radius + FromLeader);
@@ -126,5 +128,6 @@ internal sealed class LabelPlaces(IReadOnlyList<PagePoint> tube, double tubeWidt
         return false;
     }
 
-    private static bool IsNear(Segment core, Segment piece, double distance) => !core.IsClearOf(piece, distance) && core.DistanceTo(piece) < distance;
+    private static bool IsNear(Segment core, Segment piece, double distance) =>
+        !core.IsClearOf(piece, distance) && core.DistanceTo(piece) < distance;
 }

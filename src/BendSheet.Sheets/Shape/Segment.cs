@@ -32,10 +32,14 @@ internal readonly record struct Segment(PagePoint From, PagePoint To)
     public bool Crosses(Segment other) =>
         SideOf(other.From) * SideOf(other.To) < 0 && other.SideOf(From) * other.SideOf(To) < 0;
 
-    /// <summary>Whether all of the other piece is further away than a distance, at a glance: a false answer does not say that it is near.</summary>
+    /// <summary>
+    /// Whether all of the other piece is further away than a distance, at a glance: a false answer does not say that it is near.
+    /// </summary>
     public bool IsClearOf(Segment other, double distance) =>
-        Math.Min(From.X, To.X) - distance > Math.Max(other.From.X, other.To.X) || Math.Max(From.X, To.X) + distance < Math.Min(other.From.X, other.To.X)
-        || Math.Min(From.Y, To.Y) - distance > Math.Max(other.From.Y, other.To.Y) || Math.Max(From.Y, To.Y) + distance < Math.Min(other.From.Y, other.To.Y);
+        Math.Min(From.X, To.X) - distance > Math.Max(other.From.X, other.To.X)
+            || Math.Max(From.X, To.X) + distance < Math.Min(other.From.X, other.To.X)
+        || Math.Min(From.Y, To.Y) - distance > Math.Max(other.From.Y, other.To.Y)
+        || Math.Max(From.Y, To.Y) + distance < Math.Min(other.From.Y, other.To.Y);
 
     private double SideOf(PagePoint point) => ((To.X - From.X) * (point.Y - From.Y)) - ((To.Y - From.Y) * (point.X - From.X));
 }

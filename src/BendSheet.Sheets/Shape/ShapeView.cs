@@ -2,7 +2,9 @@ using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Shape;
 
-/// <summary>One view of the shape: the tube at its true width where the scale allows, broken where it passes behind itself, and its labels.</summary>
+/// <summary>
+/// One view of the shape: the tube at its true width where the scale allows, broken where it passes behind itself, and its labels.
+/// </summary>
 /// <param name="tube">As it lies on paper.</param>
 /// <param name="labels">Placed.</param>
 internal sealed class ShapeView(DrawnTube tube, IReadOnlyList<ViewLabel> labels)

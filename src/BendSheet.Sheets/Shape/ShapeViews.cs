@@ -45,13 +45,17 @@ internal sealed class ShapeViews
         _ => 12,
     };
 
-    /// <summary>The views as one block with its heading, and how many of the pictorial view's labels there are: bends may have to share one.</summary>
+    /// <summary>
+    /// The views as one block with its heading, and how many of the pictorial view's labels there are: bends may have to share one.
+    /// </summary>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">That may be used, the heading included.</param>
     public (IReadOnlyList<Block> Blocks, int Labels) At(double width, double height)
     {
         var inOneLine = TextStyle.Heading.Width($"The finished shape, scale 1 : 10000 ({_sheet.Axes})") <= width;
-        IReadOnlyList<Block> axes = inOneLine ? [] : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
+        IReadOnlyList<Block> axes = inOneLine
+            ? []
+            : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
         var heads = Paragraph.Heading(string.Empty).Height + axes.Sum(line => line.Height);
         var (projections, layout) = Laid(width, height - heads);
         var draw = projections.Select((projection, i) =>
@@ -71,7 +75,12 @@ internal sealed class ShapeViews
         {
             Role = Role.Nothing,
         };
-        return ([Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({_sheet.Axes})" : string.Empty)}"), .. axes, views], draw[0].Labels);
+        return (
+        [
+            Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({_sheet.Axes})" : string.Empty)}"),
+            .. axes,
+            views,
+        ], draw[0].Labels);
     }
 
     /// <summary>No two bends share one of the labels, two of which are the ends'.</summary>
@@ -105,8 +114,8 @@ internal sealed class ShapeViews
     private static string InWords(double denominator) => "1 : " + denominator.ToString("0.#", CultureInfo.InvariantCulture);
 
     /// <summary>
-    /// A pictorial view taller than wide lies down, with A on the left as on the straight tube, where it can be drawn larger so. Up is only up
-    /// where the line lies as on the car.
+    /// A pictorial view taller than wide lies down, with A on the left as on the straight tube, where it can be drawn larger so. Up is only
+    /// up where the line lies as on the car.
     /// </summary>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">That may be used, without the heading.</param>
@@ -146,13 +155,15 @@ internal sealed class ShapeViews
             }, labelsOfFlat.Count);
         }
 
-        // Caption and axis mark together in the middle; the mark reaches up into the cell, where the labels keep away from it, on that side of
-        // the caption where the tube is further away.
+        // Caption and axis mark together in the middle; the mark reaches up into the cell, where the labels keep away from it, on that side
+        // of the caption where the tube is further away.
         var arms = Axes.Select(axis => (axis.Name, Way: projection.Of(axis.Axis))).ToList();
         var reach = arms.Max(arm => (AxisLength * arm.Way.Y) + (AxisLetter * arm.Way.Y / arm.Way.Norm) + (TextStyle.Small.CapHeight / 2));
         var (mark, tips) = new[] { middle + (captionWidth / 2) + AxisLength, middle - (captionWidth / 2) - AxisLength }
             .Select(x => new PagePoint(x, foot - 0.4 - reach))
-            .Select(origin => (origin, arms.ConvertAll(arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)))))
+            .Select(
+                origin => (origin, arms.ConvertAll(
+                    arm => new Segment(origin, origin + ((AxisLength + (AxisLetter / arm.Way.Norm)) * arm.Way)))))
             .MaxBy(place => place.Item2.Min(tube.DistanceTo));
         var left = middle - (captionWidth / 2) + (mark.X > middle ? -(AxisLength + AxisLetter) : AxisLength + AxisLetter);
         var labels = ViewLabels.Of(tube, cell, tips);

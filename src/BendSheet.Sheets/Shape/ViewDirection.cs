@@ -67,8 +67,16 @@ internal static class ViewDirection
         public Seen(TubeCentreline centreline, double tubeDiameter)
         {
             // From one numbered place to the next: what a person reads as a leg.
-            _numbered = [centreline.EndA, .. centreline.Arcs.Select(arc => arc.PointAt(Angle.FromDegrees(arc.Turn.Degrees / 2))), centreline.EndB];
-            _legs = [.. _numbered.Zip(_numbered.Skip(1), (from, to) => to - from).Where(leg => leg.Norm > 0).Select(leg => 1 / leg.Norm * leg)];
+            _numbered =
+            [
+                centreline.EndA,
+                .. centreline.Arcs.Select(arc => arc.PointAt(Angle.FromDegrees(arc.Turn.Degrees / 2))),
+                centreline.EndB,
+            ];
+            _legs =
+            [
+                .. _numbered.Zip(_numbered.Skip(1), (from, to) => to - from).Where(leg => leg.Norm > 0).Select(leg => 1 / leg.Norm * leg),
+            ];
             _bendAxes = [.. centreline.Arcs.Select(arc => arc.Start.Axis)];
             _places = PlacesAlong(centreline);
             _size = Math.Max(_places.Max(place => place.DistanceTo(centreline.EndA)), double.Epsilon);

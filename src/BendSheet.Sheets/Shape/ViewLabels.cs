@@ -9,7 +9,9 @@ namespace BendSheet.Sheets.Shape;
 /// </summary>
 internal static class ViewLabels
 {
-    /// <summary>Numbers share a label when the next bend lies nearer than this, on paper. With the last one there is one label for all bends.</summary>
+    /// <summary>
+    /// Numbers share a label when the next bend lies nearer than this, on paper. With the last one there is one label for all bends.
+    /// </summary>
     private static readonly double[] Nearer = [0.8, 4, 8, 16, 32, double.PositiveInfinity];
 
     /// <summary>Of every label.</summary>
@@ -36,7 +38,8 @@ internal static class ViewLabels
         return most;
     }
 
-    private static (IReadOnlyList<ViewLabel> Labels, bool Complete) Placed(DrawnTube drawn, LabelPlaces places, List<(int First, int Last)> groups)
+    private static (IReadOnlyList<ViewLabel> Labels, bool Complete) Placed(
+        DrawnTube drawn, LabelPlaces places, List<(int First, int Last)> groups)
     {
         var labels = new List<ViewLabel>(groups.Count + 2);
         var complete = Add("A", [drawn.Points[0]], drawn.AwayFromA) && Add("B", [drawn.Points[^1]], drawn.AwayFromB);

@@ -74,7 +74,8 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
             (double Width, double Height)[] cells =
             [
                 .. sizes.Select((size, i) => i == 0
-                    ? (Math.Max((size.Width / first) + (2 * (Margin + labelRoom)), LeastPictorial), (size.Height / first) + (2 * (Margin + labelRoom)))
+                    ? (Math.Max((size.Width / first) + (2 * (Margin + labelRoom)), LeastPictorial), (size.Height / first)
+                    + (2 * (Margin + labelRoom)))
                     : (Math.Max((size.Width / others) + (2 * Margin), LeastFlat), (size.Height / others) + (2 * Margin))),
             ];
             if (Array.Exists(cells, cell => cell.Width > width || cell.Height + CaptionHeight > height))

@@ -4,7 +4,10 @@ namespace BendSheet.Sheets.Shape;
 internal static class ViewScales
 {
     private static readonly double[] Denominators =
-        [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400, 500, 1000, 2000, 5000, 10000, 20000, 50000];
+        [
+            1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 150, 200, 300, 400, 500, 1000, 2000, 5000, 10000,
+            20000, 50000,
+        ];
 
     /// <summary>By its place in the row, largest scale first; the row has no end.</summary>
     public static double Denominator(int index) =>

@@ -19,7 +19,9 @@ public class CheckTests : AtTheTerminal
         var ran = await Run("check", file);
         Assert.Equal(1, ran.Code);
         Assert.StartsWith(
-            $"{file}:11:18: error: leg 2 is 10.0 mm (0.394 in) too short for its two bends (90° and 90°)", ran.Error, StringComparison.Ordinal);
+            $"{file}:11:18: error: leg 2 is 10.0 mm (0.394 in) too short for its two bends (90° and 90°)",
+            ran.Error,
+            StringComparison.Ordinal);
         Assert.Contains(" the largest radius that would fit is 10.0 mm", ran.Error, StringComparison.Ordinal);
         Assert.EndsWith(
             """
@@ -38,7 +40,9 @@ public class CheckTests : AtTheTerminal
         var ran = await Run("check", file);
         Assert.Equal(2, ran.Code);
         Assert.StartsWith(
-            $"{file}:7:23: error: `bendd` is not a word for a row: did you mean `bend`? [unknown-word]\n", ran.Error, StringComparison.Ordinal);
+            $"{file}:7:23: error: `bendd` is not a word for a row: did you mean `bend`? [unknown-word]\n",
+            ran.Error,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -79,7 +83,10 @@ public class CheckTests : AtTheTerminal
         var (check, stock) = (await Run("check", file), await Run("stock", file));
         Assert.Equal(0, check.Code);
         Assert.Equal(stock.Error, check.Error);
-        Assert.Contains(":14:8: note: `olive` in `have` is not needed: nothing is on the list [have-not-needed]", check.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            ":14:8: note: `olive` in `have` is not needed: nothing is on the list [have-not-needed]",
+            check.Error,
+            StringComparison.Ordinal);
         Assert.EndsWith("; 1 note\n", check.Output, StringComparison.Ordinal);
     }
 
@@ -127,7 +134,8 @@ public class CheckTests : AtTheTerminal
         var ran = await Run("check", Place("nowhere.yaml"));
         Assert.Equal(2, ran.Code);
         Assert.Equal(
-            $"{Place("nowhere.yaml")}: error: there is no such file: check its name, or write a new one with `bendsheet start` [cannot-read]\n",
+            $"{Place("nowhere.yaml")}: error: there is no such file: check its name, or write a new one with `bendsheet start` "
+                + $"[cannot-read]\n",
             ran.Error);
     }
 

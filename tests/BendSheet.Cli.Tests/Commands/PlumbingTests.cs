@@ -23,7 +23,8 @@ public class PlumbingTests : AtTheTerminal
 
         """;
 
-    private static readonly string WrongSeat = Sound.Replace("left.inlet, fitting: an3", "left.inlet, fitting: inverted", StringComparison.Ordinal);
+    private static readonly string WrongSeat = Sound.Replace(
+        "left.inlet, fitting: an3", "left.inlet, fitting: inverted", StringComparison.Ordinal);
 
     private static readonly string Joined = Sound.Replace("at: rear.inlet", "at: tee.right", StringComparison.Ordinal)
         .Replace(", screws-into: tee.right", ", screws-into: rear.inlet", StringComparison.Ordinal);
@@ -42,7 +43,8 @@ public class PlumbingTests : AtTheTerminal
         var ran = await Run("check", file);
         Assert.Equal(1, ran.Code);
         Assert.StartsWith(
-            $"{file}:15:55: error: end B of line left has a 45° double flare, and left.inlet has a 37° cone: cones of different angles touch only on a line and leak; "
+            $"{file}:15:55: error: end B of line left has a 45° double flare, and left.inlet has a 37° cone: cones of different angles "
+            + $"touch only on a line and leak; "
             + "use a fitting with `flare: single 37` in the place of inverted, or an adapter between them [seats-differ]\n",
             ran.Error,
             StringComparison.Ordinal);
@@ -67,7 +69,9 @@ public class PlumbingTests : AtTheTerminal
         var file = Typed(Joined);
         var check = await Run("check", file);
         Assert.Equal(1, check.Code);
-        Assert.Contains(":16:3: error: line rear joins two circuits that must stay apart, master, circuit rear and master, circuit front: lead it to a port of its own circuit [circuits-joined]", check.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            ":16:3: error: line rear joins two circuits that must stay apart, master, circuit rear and master, circuit front: lead it to "
+                + "a port of its own circuit [circuits-joined]", check.Error, StringComparison.Ordinal);
         Assert.Equal(1, (await Run("print", file)).Code);
         Assert.Equal("car.pdf car.yaml", InTheFolder());
         Assert.Equal(0, (await Run("check", file, "--line", "front")).Code);

@@ -46,7 +46,8 @@ public class PrintDrawingsTests : AtTheTerminal
         var ran = await Run("print", file, "--format", "svg", "--line", "rear");
         Assert.Equal(3, ran.Code);
         Assert.Equal(
-            $"bendsheet: {Place("car-rear-strip.svg")} was not written: there is something else by this name, not a drawing of this program: choose another name with -o\n",
+            $"bendsheet: {Place("car-rear-strip.svg")} was not written: there is something else by this name, not a drawing of this "
+                + $"program: choose another name with -o\n",
             ran.Error);
         Assert.Equal(edited, await File.ReadAllTextAsync(Place("car-rear-strip.svg")));
     }
@@ -67,7 +68,9 @@ public class PrintDrawingsTests : AtTheTerminal
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", Place("nowhere/"));
         Assert.Equal(3, ran.Code);
-        Assert.Equal($"bendsheet: no drawing was written: there is no folder {Place("nowhere")}: make it first, or name one that is there with -o\n", ran.Error);
+        Assert.Equal(
+            $"bendsheet: no drawing was written: there is no folder {Place("nowhere")}: make it first, or name one that is there with -o\n",
+            ran.Error);
         Assert.Equal(3, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", Place("nowhere/bench"))).Code);
         Assert.Equal("car.yaml", InTheFolder());
     }
@@ -78,7 +81,8 @@ public class PrintDrawingsTests : AtTheTerminal
         var file = Typed(CarFiles.Sound);
         var ran = await Run("print", file, "--format", "svg", "-o", file);
         Assert.Equal(
-            (2, $"bendsheet: {file} is a file, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o drawing` for drawing-front-left-strip.svg\n"),
+            (2, $"bendsheet: {file} is a file, and there are several drawings: name a folder with -o, or what their names are to begin "
+                + $"with, such as `-o drawing` for drawing-front-left-strip.svg\n"),
             Ended(ran));
         Assert.Equal("car.yaml", InTheFolder());
     }
@@ -98,7 +102,8 @@ public class PrintDrawingsTests : AtTheTerminal
     public async Task A_drawings_name_for_a_PDF_is_asked_about()
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "-o", Place("strip.svg"));
-        Assert.Equal((2, $"bendsheet: {Place("strip.svg")} is the name of a drawing: say `--format svg` for drawings, or name a PDF\n"), Ended(ran));
+        Assert.Equal(
+            (2, $"bendsheet: {Place("strip.svg")} is the name of a drawing: say `--format svg` for drawings, or name a PDF\n"), Ended(ran));
         Assert.Equal("car.yaml", InTheFolder());
     }
 
@@ -112,14 +117,18 @@ public class PrintDrawingsTests : AtTheTerminal
     {
         var ran = await Run(["print", Typed(CarFiles.Sound), "--format", "svg", .. option.Split(' ')]);
         Assert.Equal(2, ran.Code);
-        Assert.StartsWith($"bendsheet: `{option.Split(' ')[0]}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.\n", ran.Error, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"bendsheet: `{option.Split(' ')[0]}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.\n",
+            ran.Error, StringComparison.Ordinal);
         Assert.Equal("car.yaml", InTheFolder());
     }
 
     [Fact]
     public async Task A_mistake_in_the_plumbing_asks_for_the_same_end_as_with_a_pdf()
     {
-        var file = Typed($"{CarFiles.Sound}parts: {{wheel: {{kind: wheel-cylinder}}, pedal: {{kind: master-cylinder, ports: {{out: {{circuit: main}}}}}}}}\n");
+        var file =
+            Typed($"{CarFiles.Sound}parts: {{wheel: {{kind: wheel-cylinder}}, pedal: {{kind: master-cylinder, ports: {{out: {{circuit: "
+                + $"main}}}}}}}}\n");
         var (pdf, svg) = (await Run("print", file), await Run("print", file, "--format", "svg"));
         Assert.Equal(1, svg.Code);
         Assert.Equal(Ended(pdf), Ended(svg));
@@ -141,9 +150,12 @@ public class PrintDrawingsTests : AtTheTerminal
     [Fact]
     public async Task Drawings_are_in_the_unit_that_I_ask_for()
     {
-        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "--units", "in", "-o", Place("inches"))).Code);
+        Assert.Equal(
+            0, (await Run(
+                "print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "--units", "in", "-o", Place("inches"))).Code);
         Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "--format", "svg", "--line", "rear", "-o", Place("metric"))).Code);
-        var (inches, metric) = (await File.ReadAllTextAsync(Place("inches-rear-strip.svg")), await File.ReadAllTextAsync(Place("metric-rear-strip.svg")));
+        var (inches, metric) = (await File.ReadAllTextAsync(Place("inches-rear-strip.svg")), await File.ReadAllTextAsync(
+            Place("metric-rear-strip.svg")));
         Assert.NotEqual(inches, metric, StringComparer.Ordinal);
     }
 

@@ -25,7 +25,12 @@ public class PrintOptionTests : AtTheTerminal
     [InlineData("--line", "feed")]
     public async Task Of_rough_lines_alone_there_is_no_sheet_and_I_am_told(params string[] options)
     {
-        var ran = await Run(["print", Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines: {feed: {rough: 420}, return: {rough: 500}}\n"), .. options]);
+        var ran = await Run(
+            [
+                "print",
+                Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines: {feed: {rough: 420}, return: {rough: 500}}\n"),
+                .. options,
+            ]);
         Assert.Equal(1, ran.Code);
         Assert.Contains("no sheet was printed", ran.Error, StringComparison.Ordinal);
     }
@@ -133,7 +138,8 @@ public class PrintOptionTests : AtTheTerminal
     public async Task A_folder_that_is_not_there_is_not_a_name_to_begin_with()
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "--each", "-o", Place("nowhere/"));
-        Assert.Equal((3, $"bendsheet: {Place("nowhere/car-front-left.pdf")} was not written: there is no such folder\n"), (ran.Code, ran.Error));
+        Assert.Equal(
+            (3, $"bendsheet: {Place("nowhere/car-front-left.pdf")} was not written: there is no such folder\n"), (ran.Code, ran.Error));
         Assert.Equal("car.yaml", InTheFolder());
     }
 
@@ -144,14 +150,20 @@ public class PrintOptionTests : AtTheTerminal
         Typed("my notes", "car-rear.pdf");
         var ran = await Run("print", file, "--each");
         Assert.Equal(3, ran.Code);
-        Assert.Equal($"bendsheet: {Place("car-rear.pdf")} was not written: there is something else by this name, not a printed sheet: choose another name with -o\n", ran.Error);
+        Assert.Equal(
+            $"bendsheet: {Place("car-rear.pdf")} was not written: there is something else by this name, not a printed sheet: choose "
+                + $"another name with -o\n", ran.Error);
         Assert.Equal("my notes", await File.ReadAllTextAsync(Place("car-rear.pdf")));
         Assert.Equal(["front-left"], Outline("car-front-left.pdf"), StringComparer.Ordinal);
     }
 
     [Theory]
     [InlineData("a cover belongs to all lines in one file: leave `--each` or `--pages cover` out.", "--each", "--pages", "cover")]
-    [InlineData("`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.", "--each", "-o", "-")]
+    [InlineData(
+        "`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.",
+        "--each",
+        "-o",
+        "-")]
     [InlineData("Argument 'covr' not recognized. Must be one of: 'cover' 'sheets'", "--each", "--pages", "covr")]
     [InlineData("Argument 'cm' not recognized. Must be one of: 'mm' 'in'", "--units", "cm")]
     public async Task What_does_not_go_together_is_told_in_one_sentence(string sentence, params string[] options)
@@ -168,7 +180,9 @@ public class PrintOptionTests : AtTheTerminal
         var file = Typed(CarFiles.Sound.Replace("front-left", "REAR", StringComparison.Ordinal));
         var ran = await Run("print", file, "--each");
         Assert.Equal(2, ran.Code);
-        Assert.Equal("bendsheet: the lines `REAR` and `rear` would be one file on many disks: give them names that differ in more than capitals, or leave `--each` out.\n", ran.Error);
+        Assert.Equal(
+            "bendsheet: the lines `REAR` and `rear` would be one file on many disks: give them names that differ in more than capitals, "
+                + "or leave `--each` out.\n", ran.Error);
         Assert.Equal("car.yaml", InTheFolder());
         Assert.Equal(0, (await Run("print", file)).Code);
     }
@@ -181,7 +195,9 @@ public class PrintOptionTests : AtTheTerminal
         Assert.All(sheet.GetPages(), page =>
         {
             var letters = page.Letters.Where(letter => !string.IsNullOrWhiteSpace(letter.Value)).ToList();
-            Assert.Equal("Mirrored:copyitfacedown", string.Concat(letters.Where(letter => letter.EndBaseLine.X > letter.StartBaseLine.X).Select(letter => letter.Value)));
+            Assert.Equal(
+                "Mirrored:copyitfacedown",
+                string.Concat(letters.Where(letter => letter.EndBaseLine.X > letter.StartBaseLine.X).Select(letter => letter.Value)));
         });
     }
 

@@ -48,7 +48,11 @@ public class PrintTests : AtTheTerminal
     [InlineData("Full-size strip, Full-size angle gauges, Full-size rotation dial", "all")]
     public async Task I_get_the_full_size_pages_that_I_ask_for(string parts, params string[] words)
     {
-        var ran = await Run(["print", Typed(CarFiles.Sound), "--line", "front-left", "-o", Place("bench.pdf"), .. words.SelectMany(word => new[] { "--full-size", word })]);
+        var ran = await Run(
+            [
+                "print", Typed(CarFiles.Sound), "--line", "front-left", "-o", Place("bench.pdf"),
+                .. words.SelectMany(word => new[] { "--full-size", word }),
+            ]);
         Assert.Equal(0, ran.Code);
         using var sheet = PdfDocument.Open(Place("bench.pdf"));
         Assert.True(sheet.TryGetBookmarks(out var outline));
@@ -103,7 +107,8 @@ public class PrintTests : AtTheTerminal
     [InlineData("in", "a4", null, "a4")]
     [InlineData("mm", "letter", "a4", "a4")]
     [InlineData("mm", null, "letter", "letter")]
-    public async Task The_paper_is_mine_or_else_the_files_or_else_that_of_its_unit(string unit, string? ofFile, string? asked, string expected)
+    public async Task The_paper_is_mine_or_else_the_files_or_else_that_of_its_unit(
+        string unit, string? ofFile, string? asked, string expected)
     {
         var text = CarFiles.Sound.Replace("units: mm", $"units: {unit}", StringComparison.Ordinal);
         var file = Typed(ofFile is null ? text : $"paper: {ofFile}\n{text}");
@@ -194,7 +199,9 @@ public class PrintTests : AtTheTerminal
         var ran = await Run("print", Typed(CarFiles.Sound), "-o", "/dev/full");
         Assert.Equal(3, ran.Code);
         Assert.Equal(
-            "bendsheet: /dev/full was not written: there is something else by this name, not a printed sheet: choose another name with -o\n", ran.Error);
+            "bendsheet: /dev/full was not written: there is something else by this name, not a printed sheet: "
+                + "choose another name with -o\n",
+            ran.Error);
     }
 
     [Fact]
@@ -261,7 +268,9 @@ public class PrintTests : AtTheTerminal
     [InlineData("rear", "re\u00adar", "rear")]
     public async Task I_am_told_when_two_names_come_out_alike(string one, string other, string printed)
     {
-        var file = Typed($"units: mm\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  {one}: [{{straight: 300}}]\n  third: [{{straight: 300}}]\n  {other}: {{rough: 900}}\n");
+        var file =
+            Typed($"units: mm\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  {one}: [{{straight: 300}}]\n  third: "
+                + $"[{{straight: 300}}]\n  {other}: {{rough: 900}}\n");
         var warning = $"bendsheet: the lines `{one}` and `{other}` both print as `{printed}`, and nobody can tell them apart on paper: "
             + "give them names that differ in letters, figures or signs that print.\n";
         foreach (var options in new[] { "--pages cover", "--each", "--format svg" })
@@ -271,7 +280,8 @@ public class PrintTests : AtTheTerminal
             Assert.Contains(warning, ran.Error, StringComparison.Ordinal);
         }
 
-        Assert.DoesNotContain("tell them apart", (await Run("print", file, "--line", one, "--line", "third")).Error, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "tell them apart", (await Run("print", file, "--line", one, "--line", "third")).Error, StringComparison.Ordinal);
     }
 
     private string Text(string name)

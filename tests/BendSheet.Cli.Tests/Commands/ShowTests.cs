@@ -8,16 +8,21 @@ public class ShowTests : AtTheTerminal
     {
         var typed = CarFiles.Sound.Replace(
             "  front-left:\n    - {straight: 100, bend: 90}\n    - {straight: 80}\n",
-            "  front-left:\n    checks: [{from: A, to: 1, distance: 100.5}, {from: A, to: B, distance: 136}]\n    rows: [{straight: 100, bend: 90}, {straight: 80}]\n",
+            "  front-left:\n    checks: [{from: A, to: 1, distance: 100.5}, {from: A, to: B, distance: 136}]\n    rows: [{straight: 100, "
+                + "bend: 90}, {straight: 80}]\n",
             StringComparison.Ordinal);
         var ran = await Run("show", Typed(typed), "--line", "front-left");
         Assert.Equal(0, ran.Code);
         Assert.Contains(
-            ":7:76: warning: A to B is 136.0 mm (5.354 in) on the finished piece, 7.9 mm (0.313 in) more than the sheet's 128.1 mm (5.042 in): bend 1 turned about ",
+            ":7:76: warning: A to B is 136.0 mm (5.354 in) on the finished piece, 7.9 mm (0.313 in) more than the sheet's 128.1 mm "
+                + "(5.042 in): bend 1 turned about ",
             ran.Error,
             StringComparison.Ordinal);
         Assert.Contains("° too little, if its mark was right [finished-differs]", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.5 mm, A to B +7.9 mm.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "  ! Measured on the finished piece less the sheet's: A to corner 1 +0.5 mm, A to B +7.9 mm.\n",
+            ran.Output,
+            StringComparison.Ordinal);
 
         using var json = System.Text.Json.JsonDocument.Parse((await Run("show", Place("car.yaml"), "--format", "json")).Output);
         var check = json.RootElement.GetProperty("lines")[0].GetProperty("checks")[1];
@@ -32,8 +37,14 @@ public class ShowTests : AtTheTerminal
     public async Task How_the_finished_piece_differs_is_in_the_unit_of_the_sheet()
     {
         const string Top = "units: in\ntube: {od: 3/16 in}\nbender: {radius: 9/16}\nlines:\n";
-        var ran = await Run("show", Typed(Top + "  a:\n    checks: [{from: A, to: 1, distance: 4.02}, {from: 1, to: B, distance: 3}, {from: A, to: B, distance: 4.9}]\n    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
-        Assert.Contains("  ! Measured on the finished piece less the sheet's: A to corner 1 +0.020 in, corner 1 to B 0.000 in, A to B -0.100 in.\n", ran.Output, StringComparison.Ordinal);
+        var ran = await Run(
+            "show",
+            Typed(Top
+                + "  a:\n    checks: [{from: A, to: 1, distance: 4.02}, {from: 1, to: B, distance: 3}, {from: A, to: B, distance: 4.9}]\n"
+                + "    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
+        Assert.Contains(
+            "  ! Measured on the finished piece less the sheet's: A to corner 1 +0.020 in, corner 1 to B 0.000 in, A to B -0.100 in.\n",
+            ran.Output, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -42,7 +53,10 @@ public class ShowTests : AtTheTerminal
     [InlineData("in", "30 mm", "8 mm", "30 mm")]
     public async Task A_coils_former_is_called_by_the_radius_that_I_typed(string units, string radius, string pitch, string named)
     {
-        var file = Typed($"units: {units}\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  a: [{{straight: 120 mm, coil: 1, radius: {radius}, pitch: {pitch}}}, {{straight: 200 mm, coil: 1, radius: {radius}, pitch: 0}}, {{straight: 120 mm}}]\n");
+        var file =
+            Typed($"units: {units}\ntube: {{od: 3/16 in}}\nbender: {{radius: 9/16 in}}\nlines:\n  a: [{{straight: 120 mm, coil: 1, "
+                + $"radius: {radius}, pitch: {pitch}}}, {{straight: 200 mm, coil: 1, radius: {radius}, pitch: 0}}, "
+                + $"{{straight: 120 mm}}]\n");
         var name = $"coil former of radius {named}";
         Assert.Contains($"; bender {name}; developed", (await Run("show", file)).Output, StringComparison.Ordinal);
         using var json = System.Text.Json.JsonDocument.Parse((await Run("show", file, "--format", "json")).Output);
@@ -60,15 +74,20 @@ public class ShowTests : AtTheTerminal
         Assert.StartsWith("front-left: cut 173.5 mm (6 27/32− in)\n", ran.Output, StringComparison.Ordinal);
         var table = ran.Output.Split('\n');
         var heading = Array.FindIndex(table, row => row.Contains("mark mm", StringComparison.Ordinal));
-        Assert.Equal(["1", "85.0", "A", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..8]);
+        Assert.Equal(
+            ["1", "85.0", "A", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..8]);
     }
 
     [Fact]
     public async Task I_see_how_many_clips_and_where()
     {
-        var ran = await Run("show", Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines:\n  a: {clips: {every: 300, from-ends: 60}, rows: [{straight: 420}]}\n"));
+        var ran = await Run(
+            "show",
+            Typed("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nlines:\n  a: {clips: {every: 300, from-ends: 60}, rows: "
+                + "[{straight: 420}]}\n"));
         Assert.Contains(
-            "\n  2 clips, at most 300.0 mm apart. Middles from the cut end of A, to be marked before it is fitted: 60.0, 360.0 mm.\n", ran.Output, StringComparison.Ordinal);
+            "\n  2 clips, at most 300.0 mm apart. Middles from the cut end of A, to be marked before it is fitted: 60.0, 360.0 mm.\n",
+            ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -122,7 +141,8 @@ public class ShowTests : AtTheTerminal
     [InlineData("csv")]
     public async Task Of_a_wrong_file_no_figure_is_shown_that_might_be_made_of_a_default(string format)
     {
-        var ran = await Run("show", Typed(CarFiles.Sound.Replace("radius:", "offset: mid, radius:", StringComparison.Ordinal)), "--format", format);
+        var ran = await Run(
+            "show", Typed(CarFiles.Sound.Replace("radius:", "offset: mid, radius:", StringComparison.Ordinal)), "--format", format);
         Assert.Equal(2, ran.Code);
         Assert.Contains("[unreadable-length]", ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("front-left", ran.Output, StringComparison.Ordinal);

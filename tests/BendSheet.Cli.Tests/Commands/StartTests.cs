@@ -26,7 +26,8 @@ public class StartTests : AtTheTerminal
         Assert.Equal(3, ran.Code);
         Assert.Empty(ran.Output);
         Assert.Equal(
-            $"bendsheet: {file} was not written: it is there already, and what you typed is never overwritten: choose another name\n", ran.Error);
+            $"bendsheet: {file} was not written: it is there already, and what you typed is never overwritten: choose another name\n",
+            ran.Error);
         Assert.Equal("my measurements\n", await File.ReadAllTextAsync(file));
         Assert.Equal("car.yaml", InTheFolder());
     }

@@ -27,7 +27,8 @@ public class StockTests : AtTheTerminal
         Assert.StartsWith("0 of 2 lines made.\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("  needed in all   3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(
-            "  old roll: 4000.0 mm (157 15/32+ in), from its free end\n    cut at mm  length  piece\n       2400.0  2400.0  rear\n       3401.0  1000.0  front\n    left: 598.0 mm (23 17/32+ in)\n",
+            "  old roll: 4000.0 mm (157 15/32+ in), from its free end\n    cut at mm  length  piece\n       2400.0  2400.0  rear\n       "
+                + "3401.0  1000.0  front\n    left: 598.0 mm (23 17/32+ in)\n",
             ran.Output,
             StringComparison.Ordinal);
         Assert.Contains("  Fits what is there.\n", ran.Output, StringComparison.Ordinal);
@@ -40,8 +41,11 @@ public class StockTests : AtTheTerminal
     {
         var ran = await Run("stock", Typed(With("stock: [{length: 25 ft, left: 3000, price: 49.50}]")));
         Assert.Equal(1, ran.Code);
-        Assert.Contains(":6:9: error: the tube: 3402.0 mm (133.938 in) needed, 3000.0 mm (118.110 in) left: it is 402.0 mm (15.827 in) short; buy 1 roll of 7620.0 mm", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("  Does not fit what is there: buy 1 roll of 7620 mm, cost 49.50. Fewer cannot do.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            ":6:9: error: the tube: 3402.0 mm (133.938 in) needed, 3000.0 mm (118.110 in) left: it is 402.0 mm (15.827 in) short; buy 1 "
+                + "roll of 7620.0 mm", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "  Does not fit what is there: buy 1 roll of 7620 mm, cost 49.50. Fewer cannot do.\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("  Cost of the tube to buy: 49.50.\n", ran.Output, StringComparison.Ordinal);
     }
 
@@ -83,7 +87,9 @@ public class StockTests : AtTheTerminal
         var tube = json.RootElement.GetProperty("tubes")[0];
         Assert.Equal(3402, tube.GetProperty("needed").GetDouble());
         Assert.True(tube.GetProperty("fits").GetBoolean());
-        Assert.Equal([2400, 3401], tube.GetProperty("rolls")[0].GetProperty("cuts").EnumerateArray().Select(cut => cut.GetProperty("to").GetDouble()));
+        Assert.Equal(
+            [2400, 3401], tube.GetProperty("rolls")[0].GetProperty("cuts").EnumerateArray()
+                .Select(cut => cut.GetProperty("to").GetDouble()));
         Assert.Equal("front (2)", json.RootElement.GetProperty("shopping")[0].GetProperty("usedAt")[0].GetString());
         Assert.Equal("rough-line", json.RootElement.GetProperty("findings")[0].GetProperty("rule").GetString());
     }
@@ -113,5 +119,7 @@ public class StockTests : AtTheTerminal
         Assert.Equal(0, (await Run("show", Typed(With("spare: 10 %")), "--line", "rear")).Code);
     }
 
-    private static string With(string stock, bool made = false) => Car.Replace("STOCK", stock, StringComparison.Ordinal).Replace("MADE", made ? "made: true" : "made: false", StringComparison.Ordinal);
+    private static string With(string stock, bool made = false) =>
+        Car.Replace("STOCK", stock, StringComparison.Ordinal)
+            .Replace("MADE", made ? "made: true" : "made: false", StringComparison.Ordinal);
 }

@@ -145,7 +145,9 @@ public class BadInputTests : AtTheTerminal
         var bomb = new StringBuilder("a0: &a0 [x]\n");
         for (var i = 1; i < 30; i++)
         {
-            bomb.Append(System.Globalization.CultureInfo.InvariantCulture, $"a{i}: &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 10))}]\n");
+            bomb.Append(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"a{i}: &a{i} [{string.Join(", ", Enumerable.Repeat($"*a{i - 1}", 10))}]\n");
         }
 
         return bomb.ToString();

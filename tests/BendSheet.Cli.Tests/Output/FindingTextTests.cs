@@ -80,9 +80,16 @@ public class FindingTextTests
     [Fact]
     public void Only_the_word_for_how_bad_it_is_has_a_colour_and_only_when_allowed()
     {
-        Finding[] findings = [Rule.Error(SourcePosition.Whole("f"), "e"), Rule.Warning(SourcePosition.Whole("f"), "w"), Rule.Note(SourcePosition.Whole("f"), "n")];
+        Finding[] findings =
+        [
+            Rule.Error(SourcePosition.Whole("f"), "e"),
+            Rule.Warning(SourcePosition.Whole("f"), "w"),
+            Rule.Note(SourcePosition.Whole("f"), "n"),
+        ];
         var nothing = new SourceLines("f", string.Empty);
-        Assert.Equal("f: error: e [some-rule]\nf: warning: w [some-rule]\nf: note: n [some-rule]\n", FindingText.Of(findings, nothing, colour: false));
+        Assert.Equal(
+            "f: error: e [some-rule]\nf: warning: w [some-rule]\nf: note: n [some-rule]\n",
+            FindingText.Of(findings, nothing, colour: false));
         Assert.Equal(
             "f: \e[1;31merror\e[0m: e [some-rule]\nf: \e[1;33mwarning\e[0m: w [some-rule]\nf: \e[1;36mnote\e[0m: n [some-rule]\n",
             FindingText.Of(findings, nothing, colour: true));
@@ -92,7 +99,9 @@ public class FindingTextTests
     public void What_was_typed_cannot_forge_a_finding_or_colour_the_terminal()
     {
         var text = FindingText.Of(
-            [Rule.Error(SourcePosition.Whole("f"), "no tube `\e[2J\nf: note: all is well`")], new SourceLines("f", string.Empty), colour: false);
+            [Rule.Error(SourcePosition.Whole("f"), "no tube `\e[2J\nf: note: all is well`")],
+            new SourceLines("f", string.Empty),
+            colour: false);
         Assert.Equal("f: error: no tube `\uFFFD[2J\uFFFDf: note: all is well` [some-rule]\n", text);
     }
 

@@ -23,7 +23,9 @@ public class LinePictureTests : AtTheTerminal
         Assert.DoesNotContain(plain, character => character is >= '\u2800' and <= '\u28FF');
         Drawing = true;
         var drawn = (await Run("show", file)).Output;
-        Assert.Equal(plain.Split('\n').Where(row => row.Length > 0), drawn.Split('\n').Where(row => row.Length > 0 && !IsPicture(row)), StringComparer.Ordinal);
+        Assert.Equal(
+            plain.Split('\n').Where(row => row.Length > 0), drawn.Split('\n')
+                .Where(row => row.Length > 0 && !IsPicture(row)), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -63,11 +65,17 @@ public class LinePictureTests : AtTheTerminal
     public async Task No_number_is_left_out_in_silence()
     {
         Drawing = true;
-        var rows = string.Concat(Enumerable.Range(0, 60).Select(i => FormattableString.Invariant($"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")));
-        var ran = await Run("show", Typed("units: mm\ntube: {od: 5}\nbender: {radius: 15}\nlines:\n  many:\n" + rows + "    - {straight: 50}\n"));
+        var rows = string.Concat(
+            Enumerable.Range(0, 60).Select(
+                i => FormattableString.Invariant(
+                    $"    - {{straight: {60 + (i % 7)}, rotate: {(i * 37 % 340) - 170}, bend: {30 + (i % 4 * 15)}}}\n")));
+        var ran = await Run(
+            "show", Typed("units: mm\ntube: {od: 5}\nbender: {radius: 15}\nlines:\n  many:\n" + rows + "    - {straight: 50}\n"));
         var picture = ran.Output[ran.Output.IndexOf(").\n\n", StringComparison.Ordinal)..];
-        var said = picture.Split([.. picture.Where(character => !char.IsAsciiDigit(character)).Distinct()], StringSplitOptions.RemoveEmptyEntries);
-        Assert.All(Enumerable.Range(1, 60), number => Assert.Contains(FormattableString.Invariant($"{number}"), said, StringComparer.Ordinal));
+        var said = picture.Split(
+            [.. picture.Where(character => !char.IsAsciiDigit(character)).Distinct()], StringSplitOptions.RemoveEmptyEntries);
+        Assert.All(
+            Enumerable.Range(1, 60), number => Assert.Contains(FormattableString.Invariant($"{number}"), said, StringComparer.Ordinal));
     }
 
     /// <summary>Only dots, and letters and numbers of at most two figures.</summary>

@@ -81,18 +81,24 @@ public class PartsTreeTests : AtTheTerminal
         Assert.Equal(7, root.GetProperty("parts").GetArrayLength());
         var tee = root.GetProperty("parts")[2];
         Assert.Equal(
-            ("tee", "tee", "master, circuit front"), (tee.GetProperty("name").GetString(), tee.GetProperty("kind").GetString(), tee.GetProperty("pressureFrom").GetString()));
+            ("tee", "tee", "master, circuit front"),
+            (tee.GetProperty("name").GetString(), tee.GetProperty("kind").GetString(), tee.GetProperty("pressureFrom").GetString()));
         var left = tee.GetProperty("ports")[1];
         Assert.Equal(
             ("left", "3/8-24", "flare 37", "hose left-hose"),
-            (left.GetProperty("name").GetString(), left.GetProperty("thread").GetString(), left.GetProperty("seat").GetString(), left.GetProperty("connectedTo").GetString()));
+            (left.GetProperty("name").GetString(), left.GetProperty("thread").GetString(), left.GetProperty("seat").GetString(), left
+                .GetProperty("connectedTo").GetString()));
         Assert.Equal(
             "screwed-into adapter, hose left-hose, hose right-hose, line front, line rear-line, line fuel",
-            string.Join(", ", root.GetProperty("connections").EnumerateArray().Select(one => $"{one.GetProperty("kind").GetString()} {one.GetProperty("name").GetString()}")));
+            string.Join(
+                ", ", root.GetProperty("connections").EnumerateArray()
+                    .Select(one => $"{one.GetProperty("kind").GetString()} {one.GetProperty("name").GetString()}")));
         var front = root.GetProperty("connections")[3];
         Assert.InRange(front.GetProperty("length").GetDouble(), 213, 214);
         Assert.Equal("an3", front.GetProperty("from").GetProperty("fitting").GetString());
-        Assert.Equal("thread sealant that stands the fluid, for a taper thread 1/8-27", root.GetProperty("needs").EnumerateArray().Last().GetProperty("name").GetString());
+        Assert.Equal(
+            "thread sealant that stands the fluid, for a taper thread 1/8-27", root.GetProperty("needs").EnumerateArray().Last()
+                .GetProperty("name").GetString());
         Assert.Equal(2, root.GetProperty("findings").GetArrayLength());
     }
 
@@ -100,7 +106,10 @@ public class PartsTreeTests : AtTheTerminal
     public async Task A_file_without_parts_is_told_how_to_have_some()
     {
         var ran = await Run("show", Typed(CarFiles.Sound), "--parts");
-        Assert.Equal((0, "The file has no parts: add `parts:` at the top, and lead the lines' ends to their ports, such as `from: {at: tee.left}`.\n"), (ran.Code, ran.Output));
+        Assert.Equal(
+            (0, "The file has no parts: add `parts:` at the top, and lead the lines' ends to their ports, "
+                + "such as `from: {at: tee.left}`.\n"),
+            (ran.Code, ran.Output));
     }
 
     [Fact]
@@ -114,7 +123,11 @@ public class PartsTreeTests : AtTheTerminal
     [Fact]
     public async Task A_ring_of_parts_comes_to_an_end()
     {
-        var ran = await Run("show", Typed(Car.Replace("right-hose: {from: tee.right, to: right.inlet}", "right-hose: {from: tee.right, to: tee.left}", StringComparison.Ordinal)), "--parts");
+        var ran = await Run(
+            "show",
+            Typed(Car.Replace(
+                "right-hose: {from: tee.right, to: right.inlet}", "right-hose: {from: tee.right, to: tee.left}", StringComparison.Ordinal)),
+                "--parts");
         Assert.Contains("right: hose right-hose to tee.left\n            tee: see above\n", ran.Output, StringComparison.Ordinal);
     }
 
@@ -122,10 +135,13 @@ public class PartsTreeTests : AtTheTerminal
     public async Task A_chain_of_thousands_of_parts_is_shown_to_its_end()
     {
         const int Parts = 4000;
-        var text = new StringBuilder("units: mm\ntube: {od: 6}\nbender: {radius: 15}\nlines: {a: [{straight: 100}]}\nparts:\n  p0: {kind: master-cylinder, ports: [out]}\n");
+        var text = new StringBuilder("units: mm\ntube: {od: 6}\nbender: {radius: 15}\nlines: {a: [{straight: 100}]}\nparts:\n  p0: "
+            + "{kind: master-cylinder, ports: [out]}\n");
         for (var number = 1; number < Parts; number++)
         {
-            text.Append(System.Globalization.CultureInfo.InvariantCulture, $"  p{number}: {{kind: union, screws-into: {{in: p{number - 1}.out}}}}\n");
+            text.Append(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"  p{number}: {{kind: union, screws-into: {{in: p{number - 1}.out}}}}\n");
         }
 
         var ran = await Run("show", Typed(text.ToString()), "--parts");

@@ -3,7 +3,8 @@ namespace BendSheet.Cli.Tests.Output;
 public class SolvedCsvTests : AtTheTerminal
 {
     private const string Heading =
-        "line,cutLength,developedLength,number,straightBefore,rotate,dial,bend,pull,bender,radius,setback,arc,gain,start,middle,end,mark,straightAfter,step,held,swing,lever,note";
+        "line,cutLength,developedLength,number,straightBefore,rotate,dial,bend,pull,bender,radius,setback,arc,gain,"
+            + "start,middle,end,mark,straightAfter,step,held,swing,lever,note";
 
     [Fact]
     public async Task I_get_a_row_for_each_bend_and_every_row_has_a_cell_for_each_column()

@@ -10,9 +10,12 @@ public class SolvedJsonTests : AtTheTerminal
         var (_, json) = await Show(CarFiles.LegTooShort);
         Assert.Equal("project lines findings", Names(json));
         var line = json.GetProperty("lines")[0];
-        Assert.Equal("name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips checks findings", Names(line));
         Assert.Equal(
-            "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever", Names(line.GetProperty("bends")[0]));
+            "name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips checks findings",
+            Names(line));
+        Assert.Equal(
+            "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever",
+            Names(line.GetProperty("bends")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("findings")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("lines")[1].GetProperty("findings")[0]));
     }
@@ -51,7 +54,8 @@ public class SolvedJsonTests : AtTheTerminal
     [Fact]
     public async Task Clips_are_places_on_the_straight_tube_from_the_cut_end_of_A()
     {
-        var (_, json) = await Show("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nclips: {every: 300, from-ends: 60}\nlines:\n  a: [{straight: 420}]\n  b: {mirror: a, clips: none}\n");
+        var (_, json) = await Show("units: mm\ntube: {od: 3/16 in}\nbender: {radius: 15}\nclips: {every: 300, from-ends: 60}\nlines:\n  "
+            + "a: [{straight: 420}]\n  b: {mirror: a, clips: none}\n");
         Assert.Equal([60, 360], Figures(json.GetProperty("lines")[0].GetProperty("clips")));
         Assert.Empty(json.GetProperty("lines")[1].GetProperty("clips").EnumerateArray());
     }
@@ -64,14 +68,18 @@ public class SolvedJsonTests : AtTheTerminal
         Assert.Equal(0, json.GetProperty("lines")[0].GetProperty("findings").GetArrayLength());
         var ofLine = json.GetProperty("lines")[1].GetProperty("findings");
         var ofFile = json.GetProperty("findings");
-        Assert.Equal(ofFile.GetRawText().Replace(" ", string.Empty, StringComparison.Ordinal), ofLine.GetRawText().Replace(" ", string.Empty, StringComparison.Ordinal));
+        Assert.Equal(
+            ofFile.GetRawText().Replace(" ", string.Empty, StringComparison.Ordinal), ofLine.GetRawText()
+                .Replace(" ", string.Empty, StringComparison.Ordinal));
         Assert.Equal(1, ofFile.GetArrayLength());
         Assert.Equal("error", ofFile[0].GetProperty("severity").GetString());
         Assert.Equal("leg-too-short", ofFile[0].GetProperty("rule").GetString());
         Assert.Equal(Place("car.yaml"), ofFile[0].GetProperty("file").GetString());
         Assert.Equal(11, ofFile[0].GetProperty("line").GetInt32());
         Assert.Equal(18, ofFile[0].GetProperty("column").GetInt32());
-        Assert.StartsWith("leg 2 is 10.0 mm (0.394 in) too short for its two bends (90° and 90°)", ofFile[0].GetProperty("message").GetString(), StringComparison.Ordinal);
+        Assert.StartsWith(
+            "leg 2 is 10.0 mm (0.394 in) too short for its two bends (90° and 90°)", ofFile[0].GetProperty("message")
+                .GetString(), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -86,7 +86,8 @@ public class BenchPlanTests
 
     [Fact]
     public void Without_springback_the_pull_is_the_bend() =>
-        Assert.Equal([45.0, 30.0], Lines.Of(Lines.Bender(10), [50, 60, 70], (0, 45), (90, 30)).Plan().Bends.Select(bend => bend.Pull.Degrees));
+        Assert.Equal(
+            [45.0, 30.0], Lines.Of(Lines.Bender(10), [50, 60, 70], (0, 45), (90, 30)).Plan().Bends.Select(bend => bend.Pull.Degrees));
 
     [Fact]
     public void A_straight_tube_is_cut_to_its_leg_and_what_its_ends_take()
@@ -139,7 +140,8 @@ public class BenchPlanTests
         var gains = bends.Sum(bend => 10 * ((2 * Math.Tan(bend.Turn * Math.PI / 360)) - (bend.Turn * Math.PI / 180)));
         AssertGeometry.Equal(6100 - gains, plan.DevelopedLength.Millimetres);
         AssertGeometry.Equal(
-            CornerPoints.Build([.. Enumerable.Repeat(100.0, 61)], [.. bends.Select(bend => bend.Turn)], [.. bends.Select(bend => bend.Rotate)]),
+            CornerPoints.Build(
+                [.. Enumerable.Repeat(100.0, 61)], [.. bends.Select(bend => bend.Turn)], [.. bends.Select(bend => bend.Rotate)]),
             template.Centreline().CornerPoints());
     }
 

@@ -12,7 +12,8 @@ public class ClipPlanTests
 {
     private const double Od = 4.7625;
 
-    private static readonly Fitting An3 = new("an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
+    private static readonly Fitting An3 = new(
+        "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
 
     [Fact]
     public void Nobody_asked_for_clips() => Assert.Null(CarPlan.Line(Straight(1000)).Clips);
@@ -80,7 +81,8 @@ public class ClipPlanTests
     [Fact]
     public void One_near_the_middle_does_not_do_where_it_leaves_an_end_hanging()
     {
-        // 620 long: the middle, 310, lies in an arc of 500 that begins at 60. A clip at either side of it is nearer than `every` to its end.
+        // 620 long: the middle, 310, lies in an arc of 500 that begins at 60. A clip at either side of it is nearer than `every` to its
+        // end.
         var radius = 500 / (Math.PI / 2);
         Are([60 - Od, 560 + Od], Plan(Flat(radius, [60, 60], 90), 320, 320));
     }
@@ -93,8 +95,8 @@ public class ClipPlanTests
     }
 
     /// <summary>
-    /// Random lines. Everything asked for holds, and between the first clip and the last no placing on a grid of half a millimetre needs fewer,
-    /// or makes do with as many nearer to each other.
+    /// Random lines. Everything asked for holds, and between the first clip and the last no placing on a grid of half a millimetre needs
+    /// fewer, or makes do with as many nearer to each other.
     /// </summary>
     [Fact]
     public void On_any_line_they_stand_free_and_no_fewer_would_do()
@@ -109,14 +111,20 @@ public class ClipPlanTests
             var fromEnds = every * random.NextDouble();
             var line = Flat(20, straights, turns);
             var plan = Plan(line, every, fromEnds);
-            var what = $"sample {sample}: every {every}, from ends {fromEnds}, straights {string.Join(' ', straights)}, turns {string.Join(' ', turns)}";
+            var what =
+                $"sample {sample}: every {every}, from ends {fromEnds}, straights {string.Join(' ', straights)}, turns "
+                    + $"{string.Join(' ', turns)}";
 
             var free = Free(straights, turns);
             var places = plan.Clips.Select(clip => clip.AlongTube.Millimetres).ToList();
             Assert.Equal(free.Count == 0, places.Count == 0);
-            Assert.All(places, place => Assert.True(free.Exists(range => range.From <= place + 1e-6 && place <= range.To + 1e-6), $"{what}: {place} is not free"));
+            Assert.All(
+                places,
+                place => Assert.True(
+                    free.Exists(range => range.From <= place + 1e-6 && place <= range.To + 1e-6), $"{what}: {place} is not free"));
             Assert.All(plan.TooLong, gap => Assert.True(
-                gap.Length.Millimetres > every && !free.Exists(range => range.From < gap.To.Millimetres - 1e-6 && range.To > gap.From.Millimetres + 1e-6),
+                gap.Length.Millimetres > every
+                    && !free.Exists(range => range.From < gap.To.Millimetres - 1e-6 && range.To > gap.From.Millimetres + 1e-6),
                 $"{what}: there is room from {gap.From} to {gap.To}"));
             for (var i = 1; i < places.Count; i++)
             {
@@ -127,7 +135,8 @@ public class ClipPlanTests
             {
                 Assert.True(places.Count <= FewestOnGrid(free, places[0], places[^1], every), $"{what}: fewer would do");
                 Assert.True(
-                    places.Count < FewestOnGrid(free, places[0], places[^1], plan.Longest.Millimetres - 1e-6), $"{what}: as many could be nearer to each other");
+                    places.Count < FewestOnGrid(free, places[0], places[^1], plan.Longest.Millimetres - 1e-6),
+                    $"{what}: as many could be nearer to each other");
             }
         }
     }
@@ -150,7 +159,8 @@ public class ClipPlanTests
         needed[0] = 1;
         for (var i = 1; i < grid.Count; i++)
         {
-            needed[i] = Enumerable.Range(0, i).Where(j => needed[j] > 0 && grid[i] - grid[j] <= every).Select(j => needed[j] + 1).DefaultIfEmpty(0).Min();
+            needed[i] = Enumerable.Range(0, i).Where(j => needed[j] > 0 && grid[i] - grid[j] <= every).Select(j => needed[j] + 1)
+                .DefaultIfEmpty(0).Min();
         }
 
         // A grid may miss a straight just long enough for one clip: then it proves nothing.
@@ -180,7 +190,8 @@ public class ClipPlanTests
         Assert.All(places.Zip(plan.Clips), pair => Assert.Equal(pair.First, pair.Second.AlongTube.Millimetres, 6));
     }
 
-    private static ClipPlan Plan(LineTemplate line, double every, double fromEnds) => CarPlan.Line(line with { Clips = Wish(every, fromEnds) }).Clips!;
+    private static ClipPlan Plan(LineTemplate line, double every, double fromEnds) =>
+        CarPlan.Line(line with { Clips = Wish(every, fromEnds) }).Clips!;
 
     private static Clipping Wish(double every, double fromEnds) => new(Lines.Mm(every), Lines.NameAt, Lines.Mm(fromEnds), null);
 
@@ -188,5 +199,9 @@ public class ClipPlanTests
 
     /// <summary>Straights as they are left between the bends.</summary>
     private static LineTemplate Flat(double radius, double[] straights, params double[] turns) =>
-        Lines.Of(Lines.Bender(radius), straights, [.. turns.Select(turn => (0.0, turn))]) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(radius)) };
+        Lines.Of(Lines.Bender(radius), straights, [.. turns.Select(turn => (0.0, turn))]) with
+        {
+            Habit = MeasuredTo.Straight,
+            Wire = new(null, Lines.Mm(radius))
+        };
 }

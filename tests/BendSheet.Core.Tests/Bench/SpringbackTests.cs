@@ -69,8 +69,8 @@ public class SpringbackTests
     }
 
     /// <summary>
-    /// By hand: means 55 and 57.5, Σ(x − 55)² = 1950, Σ(x − 55)(y − 57.5) = 1980; slope 1980/1950, residuals −0.1154, 0.1538, −0.0385, their
-    /// deviation 0.1961 with one degree of freedom, and ± at 60° 12.7062 · 0.1961 · √(1 + 1/3 + 25/1950) = 2.891.
+    /// By hand: means 55 and 57.5, Σ(x − 55)² = 1950, Σ(x − 55)(y − 57.5) = 1980; slope 1980/1950, residuals −0.1154, 0.1538, −0.0385,
+    /// their deviation 0.1961 with one degree of freedom, and ± at 60° 12.7062 · 0.1961 · √(1 + 1/3 + 25/1950) = 2.891.
     /// </summary>
     [Fact]
     public void Three_tests_show_how_far_to_trust_the_line()

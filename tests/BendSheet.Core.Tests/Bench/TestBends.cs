@@ -8,7 +8,8 @@ internal static class TestBends
 {
     public static BenderTest Pulled(double pull, double got) => new(Lines.Deg(got), At) { Pull = Lines.Deg(pull) };
 
-    public static BenderTest Piece(double got, double length, double first, double second, MeasuredTo habit = MeasuredTo.Corner, double? diameter = null) =>
+    public static BenderTest Piece(
+        double got, double length, double first, double second, MeasuredTo habit = MeasuredTo.Corner, double? diameter = null) =>
         new(Lines.Deg(got), At)
         {
             Piece = new(Lines.Mm(length), Lines.Mm(first), Lines.Mm(second), habit, diameter is { } known ? Lines.Mm(known) : null),

@@ -33,13 +33,14 @@ public class ToolGainTests
     }
 
     /// <summary>
-    /// NAVEDTRA 14119 Hull Maintenance Technician, chapter 16, Figure 16-3: pipe of 112.26 in bent by 90° on 18 in has legs of 48 and 72 in.
-    /// The print has 1.57 for π/2, 0.015 in of 28.27.
+    /// NAVEDTRA 14119 Hull Maintenance Technician, chapter 16, Figure 16-3: pipe of 112.26 in bent by 90° on 18 in has legs of 48 and 72
+    /// in. The print has 1.57 for π/2, 0.015 in of 28.27.
     /// </summary>
     [Fact]
     public void A_published_bend_as_a_test_piece_has_arc_factor_1()
     {
-        var (printed, inch) = (AssertGeometry.Number(ReferenceTable.Printed("worked_examples.csv", "tdl90_total")), Length.MillimetresPerInch);
+        var (printed, inch) = (AssertGeometry.Number(
+            ReferenceTable.Printed("worked_examples.csv", "tdl90_total")), Length.MillimetresPerInch);
         var gain = Of(18 * inch, Piece(90, printed * inch, 48 * inch, 72 * inch));
         Assert.InRange(gain.ArcFactor, 1 - (0.02 / 28.26), 1 + (0.02 / 28.26));
         AssertGeometry.PrintedFromRounded(
@@ -47,8 +48,8 @@ public class ToolGainTests
     }
 
     /// <summary>
-    /// FAA AC 43.13-1B, Table 4-7: setback is K times the radius. A piece whose gain is reckoned with the printed K (mostly cut off after four
-    /// decimals) and the arc R·b.
+    /// FAA AC 43.13-1B, Table 4-7: setback is K times the radius. A piece whose gain is reckoned with the printed K (mostly cut off after
+    /// four decimals) and the arc R·b.
     /// </summary>
     [Theory]
     [InlineData("45")]
@@ -56,7 +57,8 @@ public class ToolGainTests
     [InlineData("120")]
     public void A_piece_with_the_published_setback_has_arc_factor_1(string bend)
     {
-        var printed = ReferenceTable.Confirmed("k_chart.csv").Single(row => string.Equals(row["bend_angle_deg"], bend, StringComparison.Ordinal))["k_printed"];
+        var printed = ReferenceTable.Confirmed("k_chart.csv")
+            .Single(row => string.Equals(row["bend_angle_deg"], bend, StringComparison.Ordinal))["k_printed"];
         var (k, turn) = (AssertGeometry.Number(printed), Lines.Deg(AssertGeometry.Number(bend)).Radians);
         var gain = Of(Radius, Piece(turn * 180 / Math.PI, 200 - (Radius * ((2 * k) - turn)), 100, 100));
         var allowed = 2 * AssertGeometry.LastUnit(printed) / turn;
@@ -92,7 +94,9 @@ public class ToolGainTests
         AssertGeometry.Equal(Radius * (2 - (Math.PI / 2)), gain.GainByRadius(Lines.Deg(90)).Millimetres, "gain by radius");
     }
 
-    /// <summary>README's piece, by hand: corners at 106 + 105.5 − 4.7625 = 206.7375, gain 6.7375, tube in the bend 28.575 − 6.7375 = 21.8375.</summary>
+    /// <summary>
+    /// README's piece, by hand: corners at 106 + 105.5 − 4.7625 = 206.7375, gain 6.7375, tube in the bend 28.575 − 6.7375 = 21.8375.
+    /// </summary>
     [Fact]
     public void A_piece_by_hand()
     {
@@ -124,7 +128,8 @@ public class ToolGainTests
         AssertGeometry.Equal(scatter, gain.Scatter!.Value.Millimetres);
         AssertGeometry.Equal(scatter / (Math.PI * Math.Sqrt(125)), gain.ArcFactorError!.Value);
         AssertGeometry.Equal(scatter / (Math.PI * Math.Sqrt(150)), gain.ErrorWithOneMore(Lines.Deg(90))!.Value);
-        AssertGeometry.Equal(10 * factor, gain.EffectiveRadius!.Value.Millimetres, "flat parts alone tell the radius as the arc factor does");
+        AssertGeometry.Equal(
+            10 * factor, gain.EffectiveRadius!.Value.Millimetres, "flat parts alone tell the radius as the arc factor does");
     }
 
     [Fact]
@@ -132,7 +137,9 @@ public class ToolGainTests
     {
         var tests = new[]
         {
-            Piece(45, 150, 76, 75.5), Piece(90, 200, 106, 105.5, MeasuredTo.Outside, Diameter), Piece(120, 200, 85, 85.5, MeasuredTo.Straight),
+            Piece(45, 150, 76, 75.5),
+            Piece(90, 200, 106, 105.5, MeasuredTo.Outside, Diameter),
+            Piece(120, 200, 85, 85.5, MeasuredTo.Straight),
             Piece(60, 150, 75, 75.4, MeasuredTo.Along),
         };
         var gain = Of(Radius, tests);

@@ -9,8 +9,16 @@ public class ScrewThreadTests
     {
         ScrewThread[] alike =
         [
-            ScrewThread.Inch(0.375, 24), ScrewThread.Metric(10, 1), ScrewThread.Metric(9.525, 24), ScrewThread.Inch(7.0 / 16, 20), ScrewThread.Inch(7.0 / 16, 24),
-            ScrewThread.Metric(11, 1.5), ScrewThread.Metric(10, 1.25), ScrewThread.Metric(12, 1), ScrewThread.Inch(1.0 / 8, 27), ScrewThread.Inch(1.0 / 8, 28),
+            ScrewThread.Inch(0.375, 24),
+            ScrewThread.Metric(10, 1),
+            ScrewThread.Metric(9.525, 24),
+            ScrewThread.Inch(7.0 / 16, 20),
+            ScrewThread.Inch(7.0 / 16, 24),
+            ScrewThread.Metric(11, 1.5),
+            ScrewThread.Metric(10, 1.25),
+            ScrewThread.Metric(12, 1),
+            ScrewThread.Inch(1.0 / 8, 27),
+            ScrewThread.Inch(1.0 / 8, 28),
         ];
         foreach (var one in alike)
         {

@@ -5,7 +5,9 @@ namespace BendSheet.Core.Tests.Geometry;
 
 public class FrameTests
 {
-    /// <summary>Without care the last digit lost in one bend grows with every further one: after some hundred bends the shape is nonsense.</summary>
+    /// <summary>
+    /// Without care the last digit lost in one bend grows with every further one: after some hundred bends the shape is nonsense.
+    /// </summary>
     [Theory]
     [InlineData(90, 30)]
     [InlineData(179.3, 45)]
@@ -15,7 +17,8 @@ public class FrameTests
         var frame = Frame.Default;
         for (var i = 0; i < 1000; i++)
         {
-            frame = frame.Advanced(Length.FromMillimetres(60)).Rolled(Angle.FromDegrees(rotation)).Bent(Length.FromMillimetres(14.2875), Angle.FromDegrees(turn));
+            frame = frame.Advanced(Length.FromMillimetres(60)).Rolled(Angle.FromDegrees(rotation))
+                .Bent(Length.FromMillimetres(14.2875), Angle.FromDegrees(turn));
             Assert.Equal(1, frame.Direction.Norm, 12);
             Assert.Equal(1, frame.Side.Norm, 12);
             Assert.Equal(0, frame.Direction.Dot(frame.Side), 12);

@@ -28,9 +28,14 @@ public class HighPointTests
 
     [Fact]
     public void A_line_that_rises_all_the_way_holds_no_air() =>
-        Assert.Empty(HighPoint.Of((Lines.Of(Lines.Bender(10), [50, 60, 70], (0, 45), (20, 30)) with { Start = new(default, new(0, 0, 1), new(1, 0, 0)) }).Centreline()));
+        Assert.Empty(
+            HighPoint.Of(
+                (Lines.Of(Lines.Bender(10), [50, 60, 70], (0, 45), (20, 30)) with { Start = new(default, new(0, 0, 1), new(1, 0, 0)) })
+                    .Centreline()));
 
-    /// <summary>Highest places with lower ones on both sides, and how deep the shallower of the two dips is, where it is over a millimetre.</summary>
+    /// <summary>
+    /// Highest places with lower ones on both sides, and how deep the shallower of the two dips is, where it is over a millimetre.
+    /// </summary>
     private static List<(double Height, double Along)> Walked(TubeCentreline centreline)
     {
         var heights = new List<(double Z, double Along)>();
@@ -55,7 +60,8 @@ public class HighPointTests
             pieces = (int)Math.Ceiling(arc.Length.Millimetres / SampleMm) + 1;
             for (var k = 0; k <= pieces; k++)
             {
-                heights.Add((arc.PointAt(Angle.FromDegrees(arc.Turn.Degrees * k / pieces)).Z, along + (arc.Length.Millimetres * k / pieces)));
+                heights.Add(
+                    (arc.PointAt(Angle.FromDegrees(arc.Turn.Degrees * k / pieces)).Z, along + (arc.Length.Millimetres * k / pieces)));
             }
 
             along += arc.Length.Millimetres;

@@ -29,7 +29,9 @@ public class NearPlacesTests
 
     [Fact]
     public void Straights_almost_in_one_direction_that_cross_are_found_to_cross() => Assert.Equal(
-        0, NearPlaces.Of(Straight(new(-500, -500e-7, 0), new(1, 1e-7, 0), 1000), Straight(new(-500, 0, 0), X, 1000)).Distance.Millimetres, 9);
+        0,
+        NearPlaces.Of(Straight(new(-500, -500e-7, 0), new(1, 1e-7, 0), 1000), Straight(new(-500, 0, 0), X, 1000)).Distance.Millimetres,
+        9);
 
     [Fact]
     public void A_straight_through_the_eye_of_a_ring_is_a_radius_away() => Assert.Equal(
@@ -68,11 +70,12 @@ public class NearPlacesTests
 
     [Fact]
     public void The_open_ends_of_two_half_rings_are_told_from_their_circles() =>
-        Assert.Equal(10 * Root2, NearPlaces.Of(Arc(default, X, Y, 25, 180), Arc(new(-10, -10, 0), -1 * X, -1 * Y, 25, 180)).Distance.Millimetres, 6);
+        Assert.Equal(
+            10 * Root2, NearPlaces.Of(Arc(default, X, Y, 25, 180), Arc(new(-10, -10, 0), -1 * X, -1 * Y, 25, 180)).Distance.Millimetres, 6);
 
     /// <summary>
-    /// No pair of steps may be nearer than what was found; and the nearest of them, from which no place of the two stretches is further than
-    /// half a step each, cannot be much further away.
+    /// No pair of steps may be nearer than what was found; and the nearest of them, from which no place of the two stretches is further
+    /// than half a step each, cannot be much further away.
     /// </summary>
     [Fact]
     public void Walked_in_small_steps_no_two_places_are_nearer()
@@ -92,7 +95,8 @@ public class NearPlacesTests
     private static (double Distance, double Step) Stepped(Stretch first, Stretch second)
     {
         const int Steps = 200;
-        Vector3D[] Points(Stretch stretch) => [.. Enumerable.Range(0, Steps + 1).Select(i => stretch.PointAt((double)i / Steps * stretch.Length))];
+        Vector3D[] Points(Stretch stretch) =>
+            [.. Enumerable.Range(0, Steps + 1).Select(i => stretch.PointAt((double)i / Steps * stretch.Length))];
         var others = Points(second);
         return (Points(first).Min(point => others.Min(point.DistanceTo)), (first.Length + second.Length).Millimetres / (2 * Steps));
     }

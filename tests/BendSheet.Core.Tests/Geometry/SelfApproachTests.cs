@@ -17,7 +17,8 @@ public class SelfApproachTests
     [Fact]
     public void A_square_that_closes_comes_near_where_its_ends_cross()
     {
-        // Legs left straight of 80 between corners of radius 10, the last bend's straight crossing the first at right angles, level with it.
+        // Legs left straight of 80 between corners of radius 10, the last bend's straight crossing the first at right angles, level with
+        // it.
         var approach = Approach(within: 10, radius: 10, [80, 80, 80, 80, 80], (0, 90), (0, 90), (0, 90), (0, 90))!;
         Assert.Equal(0, approach.Distance.Millimetres, 6);
         Assert.Equal((0, false), (approach.First.Number, approach.First.InBend));
@@ -44,13 +45,17 @@ public class SelfApproachTests
             var stepped = Stepped(centreline);
             if (found is null)
             {
-                Assert.True(stepped >= within - Tolerances.SamePoint.Millimetres, $"line {line}, {shape}: nothing found within {within}, but steps come to {stepped}");
+                Assert.True(
+                    stepped >= within - Tolerances.SamePoint.Millimetres,
+                    $"line {line}, {shape}: nothing found within {within}, but steps come to {stepped}");
                 continue;
             }
 
             near++;
             var distance = found.Distance.Millimetres;
-            Assert.True(distance <= stepped + Tolerances.SamePoint.Millimetres, $"line {line}, {shape}: found {distance}, but steps come to {stepped}");
+            Assert.True(
+                distance <= stepped
+                    + Tolerances.SamePoint.Millimetres, $"line {line}, {shape}: found {distance}, but steps come to {stepped}");
             Assert.True(distance >= stepped - OneStep, $"line {line}, {shape}: found {distance}, but steps come only to {stepped}");
             Assert.Equal(distance, PointAt(centreline, found.First).DistanceTo(PointAt(centreline, found.Second)), 6);
         }
@@ -58,8 +63,10 @@ public class SelfApproachTests
         Assert.InRange(near, 50, 250);
     }
 
-    private static SelfApproach? Approach(double within, double radius, double[] straights, params (double Rotate, double Turn)[] bends) => SelfApproach.Of(
-        new Shape(radius, straights, [.. bends.Select(bend => bend.Turn)], [.. bends.Select(bend => bend.Rotate)]).Centreline(), Lines.Mm(within));
+    private static SelfApproach? Approach(double within, double radius, double[] straights, params (double Rotate, double Turn)[] bends) =>
+        SelfApproach.Of(
+        new Shape(radius, straights, [.. bends.Select(bend => bend.Turn)], [.. bends.Select(bend => bend.Rotate)]).Centreline(),
+        Lines.Mm(within));
 
     /// <summary>At most half of <see cref="OneStep"/> apart along the tube; 1e-9 of a half turn is left to what doubles lose.</summary>
     private static double Stepped(TubeCentreline centreline)
@@ -92,7 +99,9 @@ public class SelfApproachTests
         void Walk(Stretch stretch, double turn)
         {
             var steps = (int)Math.Ceiling(stretch.Length.Millimetres / (OneStep / 2)) + 1;
-            points.AddRange(Enumerable.Range(0, steps + 1).Select(step => (stretch.PointAt((double)step / steps * stretch.Length), turned + (turn * step / steps))));
+            points.AddRange(
+                Enumerable.Range(0, steps + 1)
+                    .Select(step => (stretch.PointAt((double)step / steps * stretch.Length), turned + (turn * step / steps))));
             turned += turn;
         }
     }

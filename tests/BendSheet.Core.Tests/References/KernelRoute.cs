@@ -13,7 +13,10 @@ internal sealed class KernelRoute
 
     private KernelRoute(IReadOnlyDictionary<string, string> row) => _row = row;
 
-    public static IReadOnlyList<KernelRoute> All { get; } = [.. ReferenceTable.Read("kernel/routes.csv").Select(row => new KernelRoute(row))];
+    public static IReadOnlyList<KernelRoute> All { get; } =
+    [
+        .. ReferenceTable.Read("kernel/routes.csv").Select(row => new KernelRoute(row)),
+    ];
 
     public double Radius => AssertGeometry.Number(_row["radius_mm"]);
 
@@ -49,7 +52,9 @@ internal sealed class KernelRoute
     /// <summary>Size of the box of the tube swept along the wire.</summary>
     public Vector3D TubeBox => Points("tube_high_mm")[0] - Points("tube_low_mm")[0];
 
-    /// <summary>How far a point of the swept tube lies outside the kernel's own box of it: above zero where its search for the box failed.</summary>
+    /// <summary>
+    /// How far a point of the swept tube lies outside the kernel's own box of it: above zero where its search for the box failed.
+    /// </summary>
     public double BeyondTubeBox => AssertGeometry.Number(_row["tube_beyond_box_mm"]);
 
     /// <summary>The rows that a person would type for it.</summary>

@@ -16,7 +16,9 @@ public class KernelRoutesTests
 {
     private const int Fewest = 200;
 
-    /// <summary>The kernel calls points nearer than this the same, and leaves that much air between a swept tube and a face of its box.</summary>
+    /// <summary>
+    /// The kernel calls points nearer than this the same, and leaves that much air between a swept tube and a face of its box.
+    /// </summary>
     private const double AirBesideTube = 1e-7;
 
     /// <summary>From 0, in the order of the table.</summary>

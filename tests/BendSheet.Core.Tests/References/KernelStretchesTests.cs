@@ -47,5 +47,7 @@ public class KernelStretchesTests
     }
 
     private static Vector3D Point(string figures) =>
-        figures.Split(' ').Select(AssertGeometry.Number).ToArray() is [var x, var y, var z] ? new(x, y, z) : throw new FormatException(figures);
+        figures.Split(' ').Select(AssertGeometry.Number).ToArray() is [var x, var y, var z]
+            ? new(x, y, z)
+            : throw new FormatException(figures);
 }

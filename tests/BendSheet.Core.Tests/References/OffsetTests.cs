@@ -19,7 +19,10 @@ public class OffsetTests
         var bendRad = bend * Math.PI / 180;
         var first = new Bend(Lines.Deg(bend), Angle.Zero, Lines.Bender(10), null, Lines.TurnAt(0));
         var rows = Offset.Rows(Lines.Mm(Height), first, new(Lines.Mm(50), Lines.StraightAt(0), null), Lines.StraightAt(1));
-        var line = Lines.Of(Lines.Bender(10), [50]) with { Route = Route.OfRows([.. rows, new(Lines.Mm(50), Lines.StraightAt(2), null)]).Route! };
+        var line = Lines.Of(Lines.Bender(10), [50]) with
+        {
+            Route = Route.OfRows([.. rows, new(Lines.Mm(50), Lines.StraightAt(2), null)]).Route!
+        };
         var travel = line.Route.Legs[1].Measured.Millimetres;
         var endB = line.Centreline().EndB;
         AssertGeometry.Equal(Height / Math.Sin(bendRad), travel, "travel");

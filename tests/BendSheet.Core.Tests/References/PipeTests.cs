@@ -11,7 +11,9 @@ public class PipeTests
 {
     private const string Table = "worked_examples.csv";
 
-    /// <summary>NAVEDTRA 14119, chapter 16, Figure 16-3: legs 48 and 72 in, radius 18 in, 90°. The print has 1.57 for π/2: allow 0.02.</summary>
+    /// <summary>
+    /// NAVEDTRA 14119, chapter 16, Figure 16-3: legs 48 and 72 in, radius 18 in, 90°. The print has 1.57 for π/2: allow 0.02.
+    /// </summary>
     [Fact]
     public void Developed_length_of_a_bent_pipe()
     {

@@ -51,7 +51,10 @@ public class SheetMetalTests
     {
         var centrelineRadius = insideRadius + (thickness / 2);
         var neutralRadius = insideRadius + (CoefficientOfThickness / CoefficientOfRadius * thickness);
-        var brake = new Bender("brake", Length.FromInches(centrelineRadius), Lines.RadiusAt) { ArcFactor = neutralRadius / centrelineRadius };
+        var brake = new Bender("brake", Length.FromInches(centrelineRadius), Lines.RadiusAt)
+        {
+            ArcFactor = neutralRadius / centrelineRadius
+        };
         var bends = Enumerable.Repeat((0.0, 90.0), outsideDimensions.Length - 1).ToArray();
         return CarPlan.Line(Lines.Of(brake, [.. outsideDimensions.Select(Length.FromInches)], bends) with
         {

@@ -23,7 +23,8 @@ public class SmallestRadiusTests
     {
         var row = Rows[number];
         var size = PublishedValue.Length(row["tube"], row["unit"]);
-        var own = Assert.Single(PublishedRadius.All, own => own.Material == TubeMaterials.Recognize(row["material"]) && own.TubeSize == size);
+        var own = Assert.Single(
+            PublishedRadius.All, own => own.Material == TubeMaterials.Recognize(row["material"]) && own.TubeSize == size);
         AssertGeometry.Equal(PublishedValue.Length(row["smallest"], row["unit"]), own.Smallest);
         Assert.Equal(PublishedValue.Confidence(row["mark"]), own.Source.Confidence);
     }
@@ -46,7 +47,8 @@ public class SmallestRadiusTests
     [Fact]
     public void The_ideal_is_two_and_a_half_holes()
     {
-        var rows = ReferenceTable.Confirmed(Table).Where(row => row["source"].StartsWith("NAVEDTRA 14105", StringComparison.Ordinal)).ToList();
+        var rows = ReferenceTable.Confirmed(Table).Where(row => row["source"].StartsWith("NAVEDTRA 14105", StringComparison.Ordinal))
+            .ToList();
         Assert.Equal(2, rows.Count);
         AssertGeometry.Equal(AssertGeometry.Number(rows[0]["smallest"]), PublishedRadius.IdealInsideDiameters);
 

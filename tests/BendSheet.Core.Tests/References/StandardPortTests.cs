@@ -37,7 +37,8 @@ public class StandardPortTests
         Assert.True(!first.Thread.Fits(own.Thread) || first.Source.Confidence <= own.Source.Confidence);
     });
 
-    private static Seat SeatOf(string word) => Enum.GetValues<Seat>().Single(seat => string.Equals(seat.Word(), word, StringComparison.Ordinal));
+    private static Seat SeatOf(string word) =>
+        Enum.GetValues<Seat>().Single(seat => string.Equals(seat.Word(), word, StringComparison.Ordinal));
 
     private static ScrewThread ThreadOf(string printed)
     {

@@ -18,7 +18,8 @@ public class BendGaugeTests
     [Fact]
     public void Another_tool_is_another_gauge()
     {
-        var gauges = FullLine.Content(Lines.Of(Lines.Bender(10), [100, 100, 100], (0, 30), (90, 30)).FirstBendOn(Lines.Bender(15, "other"))).Gauges;
+        var gauges = FullLine.Content(
+            Lines.Of(Lines.Bender(10), [100, 100, 100], (0, 30), (90, 30)).FirstBendOn(Lines.Bender(15, "other"))).Gauges;
         Assert.Equal(["15 mm", "10 mm"], gauges.Select(gauge => gauge.RadiusLabel), StringComparer.Ordinal);
     }
 

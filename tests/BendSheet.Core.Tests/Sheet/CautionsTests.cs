@@ -37,6 +37,7 @@ public class CautionsTests
     {
         Assert.Contains("clockwise (cw) as you look along the tube from A towards B", Cautions.Rotation, StringComparison.Ordinal);
         Assert.Contains("dial from the line along the tube", Cautions.Rotation, StringComparison.Ordinal);
-        Assert.Contains("With the tool fixed to the bench, turn the tube, and count, the other way", Cautions.Rotation, StringComparison.Ordinal);
+        Assert.Contains(
+            "With the tool fixed to the bench, turn the tube, and count, the other way", Cautions.Rotation, StringComparison.Ordinal);
     }
 }

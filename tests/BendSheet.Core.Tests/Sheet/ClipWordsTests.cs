@@ -14,7 +14,8 @@ public class ClipWordsTests
                 "Middles from the cut end of A, to be marked before it is fitted: 60.0, 353.5, 646.5, 940.0 mm.",
             ],
             [.. FullLine.Content(Line(1000, 5.5)).Clips]);
-        Assert.Equal([60, 353.5, 646.5, 940], FullLine.Content(Line(1000, 5.5)).Strip.Clips.Select(place => Math.Round(2 * place.Millimetres) / 2));
+        Assert.Equal(
+            [60, 353.5, 646.5, 940], FullLine.Content(Line(1000, 5.5)).Strip.Clips.Select(place => Math.Round(2 * place.Millimetres) / 2));
     }
 
     [Fact]
@@ -24,7 +25,8 @@ public class ClipWordsTests
 
     [Fact]
     public void One_clip_is_one() => Assert.Equal(
-        ["1 clip, 1 hole of 1/4 in.", "Middles from the cut end of A, to be marked before it is fitted: 50.0 mm."], [.. FullLine.Content(Line(100, 6.35)).Clips]);
+        ["1 clip, 1 hole of 1/4 in.", "Middles from the cut end of A, to be marked before it is fitted: 50.0 mm."],
+        [.. FullLine.Content(Line(100, 6.35)).Clips]);
 
     [Fact]
     public void Without_clips_there_is_nothing_to_say() => Assert.Empty(FullLine.Content(FullLine.Template).Clips);

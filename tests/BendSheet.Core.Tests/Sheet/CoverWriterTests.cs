@@ -29,7 +29,8 @@ public class CoverWriterTests
     {
         // Cut to 100.2 mm each: rounded first, three of them would be 300.0 mm.
         var straight = Straight(100.2);
-        var cover = Cover(straight, straight, straight, Straight(50) with { Tube = FullLine.Template.Tube with { OutsideDiameter = Lines.Mm(6) } });
+        var cover = Cover(
+            straight, straight, straight, Straight(50) with { Tube = FullLine.Template.Tube with { OutsideDiameter = Lines.Mm(6) } });
         var rows = Assert.Single(cover.Sections).Rows;
         Assert.Equal(2, rows.Length);
         Assert.Equal(("3/16 in × 0.028 in, copper-nickel: 3 lines", "300.5 mm"), (rows[0].What, rows[0].HowMuch));

@@ -12,8 +12,10 @@ public class DrawingWordsTests
         var sheet = FullLine.Content(FullLine.Template);
         var marks = sheet.Strip.Bends;
         Assert.Equal(
-            $"The straight tube, {sheet.CutLength.Main} long, with marks at {marks[0].Label} (bend 1, rotated 90° ccw after 2), {marks[1].Label} (bend 2, rotated 45° cw after 3), {marks[2].Label} (bend 3, rotated 45° cw), "
-            + "in millimetres from the finished flare face of A. At A, from the end inwards: flare, sleeve, nut. At B, from the end inwards: flare, tube nut. 25.0 mm to trim at B.",
+            $"The straight tube, {sheet.CutLength.Main} long, with marks at {marks[0].Label} (bend 1, rotated 90° ccw after 2), "
+            + $"{marks[1].Label} (bend 2, rotated 45° cw after 3), {marks[2].Label} (bend 3, rotated 45° cw), "
+            + "in millimetres from the finished flare face of A. At A, from the end inwards: flare, sleeve, nut. At B, from the end "
+            + "inwards: flare, tube nut. 25.0 mm to trim at B.",
             DrawingWords.OfStrip(sheet));
     }
 
@@ -23,7 +25,8 @@ public class DrawingWordsTests
         var sheet = FullLine.Content(FullLine.Template);
         var after = sheet.Rows.ToDictionary(row => row.Number, row => row.StraightAfter);
         Assert.Equal(
-            $"The finished shape, pictorial view, the tube from A to B: straight, bend 1 of 45°, {after[1]} mm straight; bend 2 of 30°, rotated 90° cw, {after[2]} mm straight; "
+            $"The finished shape, pictorial view, the tube from A to B: straight, bend 1 of 45°, {after[1]} mm straight; bend 2 of 30°, "
+            + $"rotated 90° cw, {after[2]} mm straight; "
             + $"bend 3 of 90°, rotated 45° ccw, {after[3]} mm straight. Over the outside, X × Y × Z, it is {sheet.Envelope}.",
             DrawingWords.OfShape(sheet, "pictorial view"));
         Assert.Equal(

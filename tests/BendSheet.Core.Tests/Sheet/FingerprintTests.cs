@@ -44,7 +44,8 @@ public class FingerprintTests
         ["takes"] = line => AtA(line, fitting => fitting with { FlareAllowance = Lines.Mm(0.6) }),
         ["straight at the end"] = line => AtA(line, fitting => fitting with { Straight = Lines.Mm(36) }),
         ["hardware name"] = line => AtA(line, fitting => fitting with { Hardware = [new("nut", Lines.Mm(17)), new("ring", Lines.Mm(9))] }),
-        ["hardware length"] = line => AtA(line, fitting => fitting with { Hardware = [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(8))] }),
+        ["hardware length"] = line => AtA(
+            line, fitting => fitting with { Hardware = [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(8))] }),
         ["hardware order"] = line => AtA(line, fitting => fitting with { Hardware = [.. fitting.Hardware.Reverse()] }),
         ["hardware left out"] = line => AtA(line, fitting => fitting with { Hardware = fitting.Hardware[..1] }),
         ["ends swapped"] = line => line with { From = line.To, To = line.From },
@@ -68,14 +69,18 @@ public class FingerprintTests
         ["its second leg"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 104)] }),
         ["its habit"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuredTo.Along)] }),
         ["its diameter"] = line => line.OnTool(FullLine.Hand with { Tests = [TestBends.Piece(90, 200, 103, 103, MeasuredTo.Outside, 5)] }),
-        ["tool of one bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = Lines.Bender(20, "big") } : bend),
+        ["tool of one bend"] = line => line
+            .WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = Lines.Bender(20, "big") } : bend),
         ["a leg"] = line => line.WithRows(row => row.Straight == Lines.Mm(60) ? row with { Straight = Lines.Mm(60.001) } : row),
         ["a bend"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Turn = Lines.Deg(30.001) } : bend),
         ["a rotation"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Rotation = Lines.Deg(-90) } : bend),
         ["a note"] = line => line.WithBends(bend => bend.Turn == Lines.Deg(30) ? bend with { Note = "here" } : bend),
         ["reversed"] = line => line with { Route = line.Route.Reversed() },
         ["mirrored"] = line => line with { Route = line.Route.Mirrored() },
-        ["a row more"] = line => line with { Route = Lines.Of(FullLine.Hand, [120, 60, 200, 80, 0.001], (0, 45), (90, 30), (-45, 90), (0, 1)).Route },
+        ["a row more"] = line => line with
+        {
+            Route = Lines.Of(FullLine.Hand, [120, 60, 200, 80, 0.001], (0, 45), (90, 30), (-45, 90), (0, 1)).Route,
+        },
     };
 
     public static TheoryData<string> WhatChanges { get; } = [.. Changes.Keys];
@@ -126,7 +131,10 @@ public class FingerprintTests
         var test = TestBends.Pulled(93, 90);
         var elsewhere = FullLine.Hand with { Tests = [test with { Tube = FullLine.Template.Tube with { Name = "other" } }] };
         Assert.Equal(Of(FullLine.Template), Of(FullLine.Template.OnTool(elsewhere)));
-        Assert.NotEqual(Of(FullLine.Template), Of(FullLine.Template.OnTool(FullLine.Hand with { Tests = [test with { Tube = FullLine.Template.Tube }] })), StringComparer.Ordinal);
+        Assert.NotEqual(
+            Of(FullLine.Template),
+            Of(FullLine.Template.OnTool(FullLine.Hand with { Tests = [test with { Tube = FullLine.Template.Tube }] })),
+            StringComparer.Ordinal);
     }
 
     [Fact]

@@ -10,18 +10,21 @@ public class FlareStepTests
 
     [Fact]
     public void A_single_flare_says_how_far_the_tube_stands_out_and_how_wide_it_becomes() => Assert.Equal(
-        "make the 37° single flare (takes 0.5 mm), 2.4 mm standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard)",
+        "make the 37° single flare (takes 0.5 mm), 2.4 mm standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check "
+            + "against your fitting's standard)",
         Step(FullLine.An3, FullLine.Metric));
 
     [Fact]
     public void A_file_in_inches_has_it_in_thousandths() => Assert.Equal(
-        "make the 37° single flare (takes 0.02 in), 0.095 in standing out of the bar, 0.292 to 0.302 in across (MS33584, from memory: check against your fitting's standard)",
+        "make the 37° single flare (takes 0.02 in), 0.095 in standing out of the bar, 0.292 to 0.302 in across (MS33584, from memory: "
+            + "check against your fitting's standard)",
         Step(FullLine.An3 with { FlareAllowance = Length.FromInches(0.02) }, Inches));
 
     /// <summary>6.7 and 7.1 mm are 0.2638 and 0.2795 in.</summary>
     [Fact]
     public void Limits_are_rounded_inwards() => Assert.Equal(
-        "make the 45° double flare (takes 2 mm) by the tool's gauge, on a practice piece first: 0.264 to 0.279 in across (SAE J533, second-hand: check against your fitting's standard)",
+        "make the 45° double flare (takes 2 mm) by the tool's gauge, on a practice piece first: 0.264 to 0.279 in across (SAE J533, "
+            + "second-hand: check against your fitting's standard)",
         Step(FullLine.Inverted, Inches));
 
     [Fact]
@@ -64,5 +67,6 @@ public class FlareStepTests
         }
     }
 
-    private static string Step(Fitting fitting, LengthNotation notation) => FlareStep.Of(fitting, FullLine.Template.Tube, notation, alikeAt: null);
+    private static string Step(Fitting fitting, LengthNotation notation) =>
+        FlareStep.Of(fitting, FullLine.Template.Tube, notation, alikeAt: null);
 }

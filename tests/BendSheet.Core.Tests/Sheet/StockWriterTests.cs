@@ -38,7 +38,8 @@ public class StockWriterTests
         Assert.Equal<StockCut>([new("2000.0", "2000.0", "rear"), new("2601.0", "600.0", "axle")], roll.Cuts);
         Assert.Equal("98.5 mm (3 7/8 in)", roll.Left);
         Assert.Equal("Fits what is there.", tube.Remarks[0]);
-        Assert.Equal("Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls of these lengths leaves a longer one.", tube.Remarks[1]);
+        Assert.Equal(
+            "Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls of these lengths leaves a longer one.", tube.Remarks[1]);
     }
 
     [Fact]
@@ -63,7 +64,10 @@ public class StockWriterTests
             CarPlan.Line(Lines.Of(Lines.Bender(15), [600]) with { Name = "axle", At = At(3) }),
             CarPlan.Line(Lines.Of(Lines.Bender(50), [20, 20, 20], (0, 90), (0, 90)) with { Name = "tight", At = At(4) }),
         ];
-        ImmutableArray<RoughLine> rough = [new("rear", At(2), Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(2000), At(2), Made: false)];
+        ImmutableArray<RoughLine> rough =
+        [
+            new("rear", At(2), Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(2000), At(2), Made: false),
+        ];
         var stock = StockPlan.Of(lines, rough, Stores.Empty with { Rolls = [roll], Spare = spare });
         return StockWriter.Of("car", lines, rough, stock, ShoppingList.Of(lines, rough, stock, [], [], Millimetres), Millimetres);
     }

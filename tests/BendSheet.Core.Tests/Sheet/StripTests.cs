@@ -16,7 +16,8 @@ public class StripTests
             strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
 
         // Made in the order 3, 2, 1, at the dial readings 45°, 90°, 0°.
-        Assert.Equal(["↺ 90° ccw after 2", "↻ 45° cw after 3", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
+        Assert.Equal(
+            ["↺ 90° ccw after 2", "↻ 45° cw after 3", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
@@ -28,7 +29,12 @@ public class StripTests
     [Fact]
     public void Its_rotations_from_the_bend_made_before_are_those_of_the_table()
     {
-        foreach (var template in new[] { FullLine.Template, Lines.Of(Lines.Bender(10), [300, 60, 70, 50], (20, 30), (-90, 45), (30, 60)), Lines.Of(Lines.Bender(10), [50, 60, 70, 500], (0, 30), (180, 45), (30, 60)) })
+        foreach (var template in new[]
+        {
+            FullLine.Template,
+            Lines.Of(Lines.Bender(10), [300, 60, 70, 50], (20, 30), (-90, 45), (30, 60)),
+            Lines.Of(Lines.Bender(10), [50, 60, 70, 500], (0, 30), (180, 45), (30, 60)),
+        })
         {
             var content = FullLine.Content(template);
             Assert.All(content.Rows.Zip(content.Rows.Prepend(null)), pair =>

@@ -10,7 +10,8 @@ public class ToolRemarksTests
 
     [Fact]
     public void A_tool_without_tests_says_so() => Assert.Equal(
-        "Pull angles are not corrected for springback (no test bends): check each angle before the next bend. The developed length assumes arc factor 1 (no test piece).",
+        "Pull angles are not corrected for springback (no test bends): check each angle before the next bend. The developed length "
+            + "assumes arc factor 1 (no test piece).",
         Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths))));
 
     [Fact]
@@ -20,7 +21,8 @@ public class ToolRemarksTests
 
     [Fact]
     public void One_test_says_what_it_was_and_which_bends_lie_far_from_it() => Assert.Equal(
-        "Pull angles are corrected for springback by 1 test bend at 90°; bends 1, 2 lie outside them: check their angles. The developed length has arc factor 0.973 from 1 test piece.",
+        "Pull angles are corrected for springback by 1 test bend at 90°; bends 1, 2 lie outside them: check their angles. The developed "
+            + "length has arc factor 0.973 from 1 test piece.",
         Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square] })));
 
     [Fact]
@@ -28,7 +30,8 @@ public class ToolRemarksTests
     {
         Assert.StartsWith(
             "Pull angles are corrected for springback by 3 test bends from 45° to 90°; bend 2 lies outside them: check its angle. ",
-            Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square, Pulled(47, 45), Pulled(62, 60)] })), StringComparison.Ordinal);
+            Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square, Pulled(47, 45), Pulled(62, 60)] })),
+            StringComparison.Ordinal);
         Assert.StartsWith(
             "Pull angles are corrected for springback by 2 test bends from 30° to 90°. ",
             Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square, Pulled(31, 30)] })), StringComparison.Ordinal);
@@ -57,12 +60,16 @@ public class ToolRemarksTests
     [Fact]
     public void Tests_of_another_tube_say_nothing_about_this_line() => Assert.StartsWith(
         "Pull angles are not corrected",
-        Assert.Single(Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square with { Tube = Lines.Tube with { Name = "other" } }] })),
+        Assert.Single(
+            Remarks(Lines.Bender(Lines.NineSixteenths) with { Tests = [Square with { Tube = Lines.Tube with { Name = "other" } }] })),
         StringComparison.Ordinal);
 
     private static ImmutableArray<string> Remarks(Bender bender, Bender? ofTheLast = null)
     {
         var line = FullLine.Template.OnTool(bender) with { Tolerance = null };
-        return FullLine.Content(ofTheLast is null ? line : line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = ofTheLast } : bend)).ReadFirst;
+        return FullLine.Content(
+            ofTheLast is null
+                ? line
+                : line.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = ofTheLast } : bend)).ReadFirst;
     }
 }

@@ -11,12 +11,16 @@ public class WorkOrderTests
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
             "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
-            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
+            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm "
+                + "standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
             "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
-            "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, its offset being in the marks already; tick the table.",
+            "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
+                + "its offset being in the marks already; tick the table.",
             "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.",
-            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, blow out.",
-            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm) by the tool's gauge, on a practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
+            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, "
+                + "blow out.",
+            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm) by the tool's gauge, on a "
+                + "practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
             "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
         FullLine.Content(FullLine.Template).Order,
@@ -66,7 +70,8 @@ public class WorkOrderTests
     public void Hardware_on_a_plain_end_waits_for_no_flare()
     {
         var template = FullLine.Template;
-        var order = FullLine.Content(template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } }).Order;
+        var order = FullLine.Content(
+            template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } }).Order;
         Assert.EndsWith("seat sides towards A.", order[Only(order, "End A:")], StringComparison.Ordinal);
     }
 
@@ -124,7 +129,9 @@ public class WorkOrderTests
         var tool = FullLine.Hand with { Grip = Lines.Mm(100), Follow = Lines.Mm(100), Offset = Lines.Mm(0) };
         var line = FullLine.Template.OnTool(tool);
         var order = FullLine.Content(Lines.Of(tool, [120, 200], (0, 90)) with { From = line.From }).Order;
-        Assert.True(Only(order, "Mark every bend from the cut end of A; draw the dial's zero line along the tube.") < Only(order, "End A: slide on"));
+        Assert.True(
+            Only(order, "Mark every bend from the cut end of A; draw the dial's zero line along the tube.") < Only(
+                order, "End A: slide on"));
     }
 
     private static int Only(ImmutableArray<string> order, string start) =>

@@ -146,7 +146,8 @@ public class CuttingPlanTests
         return (pieces, there, bought, random.Next(0, 3));
     }
 
-    private static IEnumerable<Roll> Rolls(int[] there, int bought) => there.Select((left, i) => Roll(bought, left, FormattableString.Invariant($"roll {i}")));
+    private static IEnumerable<Roll> Rolls(int[] there, int bought) =>
+        there.Select((left, i) => Roll(bought, left, FormattableString.Invariant($"roll {i}")));
 
     private static string Lengths(CuttingPlan plan) =>
         string.Join("; ", plan.Rolls.Select(roll => string.Join(' ', roll.Cuts.Select(cut => cut.Piece.Length.Millimetres))));

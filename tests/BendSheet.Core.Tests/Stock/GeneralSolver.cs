@@ -11,7 +11,8 @@ internal static class GeneralSolver
     /// <summary>Fewest rolls of one length, out of every way to fill one with a piece or more to the brim.</summary>
     public static int FewestByPatterns(IReadOnlyList<int> pieces, int length)
     {
-        var demand = pieces.GroupBy(size => size).OrderByDescending(same => same.Key).Select(same => (Size: same.Key, Count: same.Count())).ToList();
+        var demand = pieces.GroupBy(size => size).OrderByDescending(same => same.Key).Select(same => (Size: same.Key, Count: same.Count()))
+            .ToList();
         var patterns = new List<int[]>();
         Patterns(demand, 0, length, new int[demand.Count], patterns);
         var model = new CpModel();
@@ -61,7 +62,8 @@ internal static class GeneralSolver
         model.AddExactlyOne(isLongest);
         for (var roll = 0; roll < rolls.Length; roll++)
         {
-            var used = LinearExpr.WeightedSum(Enumerable.Range(0, pieces.Count).Select(piece => on[piece, roll]), pieces.Select(size => (long)size + loss));
+            var used = LinearExpr.WeightedSum(
+                Enumerable.Range(0, pieces.Count).Select(piece => on[piece, roll]), pieces.Select(size => (long)size + loss));
 
             // The last cut may fall on the roll's end, and then loses nothing.
             model.Add(used <= rolls[roll] + loss);

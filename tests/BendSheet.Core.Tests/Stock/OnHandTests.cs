@@ -48,8 +48,10 @@ public class OnHandTests
     }
 
     [Theory]
-    [InlineData("bulkhead", "`bulkhead` in `have` may be several things on the list, so none is taken off: write `bulkhead 2 x 3/8-24 flare 37` or `bulkhead inverted`")]
-    [InlineData("hoses", "`hoses` in `have` may be several things on the list, so none is taken off: write `hose 350.0 mm` or `hose 400.0 mm`")]
+    [InlineData("bulkhead", "`bulkhead` in `have` may be several things on the list, so none is taken off: write `bulkhead 2 x 3/8-24 "
+        + "flare 37` or `bulkhead inverted`")]
+    [InlineData("hoses", "`hoses` in `have` may be several things on the list, so none is taken off: write `hose 350.0 mm` or `hose "
+        + "400.0 mm`")]
     [InlineData("clips", "`clips` in `have` may be several things on the list, so none is taken off: write `clip 3/16 in` or `clip 6 mm`")]
     [InlineData("inverted", "`inverted` in `have` does not say what sort of thing it is, so none is taken off: write `bulkhead inverted`")]
     public void What_to_type_instead_is_said_and_does_mean_one_thing(string typed, string message)
@@ -63,7 +65,11 @@ public class OnHandTests
     [Fact]
     public void Of_many_choices_a_few_are_named()
     {
-        ImmutableArray<ShoppingItem> many = [.. Enumerable.Range(1, 9).Select(i => new ShoppingItem("nut", string.Empty, FormattableString.Invariant($"kind{i}, 17 mm"), 2, ["a"]))];
+        ImmutableArray<ShoppingItem> many =
+        [
+            .. Enumerable.Range(1, 9)
+            .Select(i => new ShoppingItem("nut", string.Empty, FormattableString.Invariant($"kind{i}, 17 mm"), 2, ["a"])),
+        ];
         Assert.EndsWith(
             "write `nut kind1` or `nut kind2` or `nut kind3` or `nut kind4`, or the name of one of 5 more as the list prints it",
             Assert.Single(OnHand.Subtract(many, [new("nut", 1, Stocked.At)]).Findings).Message,
@@ -72,13 +78,16 @@ public class OnHandTests
 
     [Fact]
     public void What_is_not_on_the_list_is_told_what_is_in_short() => Assert.Equal(
-        "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`, `clip`",
+        "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`, "
+            + "`clip`",
         Assert.Single(OnHand.Subtract(Parts, [new("olive", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
-    [InlineData("3/8-24 nut", "`3/8-24 nut` in `have` is not on the list in these words: write `nut an3` or `nut inverted` if it is what is meant")]
+    [InlineData("3/8-24 nut", "`3/8-24 nut` in `have` is not on the list in these words: write `nut an3` or `nut inverted` if it is what "
+        + "is meant")]
     [InlineData("M10 tee", "`M10 tee` in `have` is not on the list in these words: write `brake tee` if it is what is meant")]
-    [InlineData("nut invert", "`nut invert` in `have` is not on the list in these words: write `nut inverted` or `nut an3` if it is what is meant")]
+    [InlineData("nut invert", "`nut invert` in `have` is not on the list in these words: write `nut inverted` or `nut an3` if it is what "
+        + "is meant")]
     public void What_has_another_detail_on_the_list_is_told_how_it_is_written_there(string typed, string message)
     {
         var list = Subtract(typed);
@@ -90,7 +99,9 @@ public class OnHandTests
     [Fact]
     public void A_metric_thread_without_its_pitch_is_told_the_whole_thread() => Assert.Equal(
         "`m10 tee` in `have` is not on the list in these words: write `tee M10x1` or `tee 3/8-24` if it is what is meant",
-        Assert.Single(OnHand.Subtract([Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
+        Assert.Single(
+            OnHand.Subtract(
+                [Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
     [InlineData("tube")]
@@ -100,13 +111,19 @@ public class OnHandTests
     {
         var finding = Assert.Single(OnHand.Subtract(Parts, [new(typed, 3, Stocked.At)]).Findings);
         Assert.Equal((OnHand.NotNeeded, Severity.Note), (finding.Rule, finding.Severity));
-        Assert.Equal($"`{typed}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, left: 5 m}}]`", finding.Message);
+        Assert.Equal(
+            $"`{typed}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, left: 5 m}}]`",
+            finding.Message);
     }
 
     [Fact]
     public void What_is_written_exactly_as_on_the_list_goes_before_what_is_written_nearly_so()
     {
-        ImmutableArray<ShoppingItem> list = [new("nut", string.Empty, "an-3, 17 mm", 8, ["a"]), new("nut", string.Empty, "an3, 17 mm", 8, ["b"])];
+        ImmutableArray<ShoppingItem> list =
+        [
+            new("nut", string.Empty, "an-3, 17 mm", 8, ["a"]),
+            new("nut", string.Empty, "an3, 17 mm", 8, ["b"]),
+        ];
         Assert.Equal([0, 3], OnHand.Subtract(list, [new("nut an3", 3, Stocked.At)]).Items.Select(item => item.Have));
         Assert.Same(OnHand.Unclear, Assert.Single(OnHand.Subtract(list, [new("a-n3 nut", 3, Stocked.At)]).Findings).Rule);
     }
@@ -145,7 +162,9 @@ public class OnHandTests
     {
         var list = Subtract("an3");
         Assert.All(list.Items, item => Assert.Equal(0, item.Have));
-        Assert.EndsWith("does not say what sort of thing it is, so none is taken off: write `nut an3` or `sleeve`", Assert.Single(list.Findings).Message, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "does not say what sort of thing it is, so none is taken off: write `nut an3` or `sleeve`",
+            Assert.Single(list.Findings).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -72,7 +72,8 @@ public class PublishedCuttingStockTests
     }
 
     private static TheoryData<string> Ids(string printed) =>
-        [.. ReferenceTable.Confirmed(Table).Where(row => row["printed_as"].Contains(printed, StringComparison.Ordinal)).Select(row => row["id"])];
+        [.. ReferenceTable.Confirmed(Table).Where(row => row["printed_as"].Contains(printed, StringComparison.Ordinal))
+            .Select(row => row["id"])];
 
     private static IReadOnlyDictionary<string, string> Row(string id) =>
         Assert.Single(ReferenceTable.Confirmed(Table), row => string.Equals(row["id"], id, StringComparison.Ordinal));

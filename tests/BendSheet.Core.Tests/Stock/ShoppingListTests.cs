@@ -11,14 +11,16 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Tests.Stock;
 
 /// <summary>
-/// A small car, counted by hand. Both front lines: an3 at A, inverted at B, 1000 long, clips 300 apart from 150 in: at 150 to 850 there are 700 to
-/// cover, so four clips each. The axle line: inverted at both ends, 600 long, no clips. The rear line is rough: an3 at A. One line is made.
+/// A small car, counted by hand. Both front lines: an3 at A, inverted at B, 1000 long, clips 300 apart from 150 in: at 150 to 850 there are
+/// 700 to cover, so four clips each. The axle line: inverted at both ends, 600 long, no clips. The rear line is rough: an3 at A. One line
+/// is made.
 /// </summary>
 public class ShoppingListTests
 {
     private static readonly LengthNotation Millimetres = new(Imperial: false, 32);
 
-    private static readonly Fitting An3 = new("an3", Flare.Single37, Length.Zero, [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Length.Zero);
+    private static readonly Fitting An3 = new(
+        "an3", Flare.Single37, Length.Zero, [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Length.Zero);
 
     private static readonly Fitting Inverted = new("inverted", Flare.Double45, Length.Zero, [new("nut", Lines.Mm(20))], Length.Zero);
 
@@ -36,7 +38,9 @@ public class ShoppingListTests
     [Fact]
     public void What_lies_in_the_drawer_is_taken_off() => Assert.Equal(
         "1 0 4 3 1",
-        string.Join(' ', Car([], [new("an3 nuts", 2, Stocked.At), new("sleeve", 5, Stocked.At), new("clips", 5, Stocked.At)]).Items.Select(item => item.ToBuy)));
+        string.Join(
+            ' ', Car([], [new("an3 nuts", 2, Stocked.At), new("sleeve", 5, Stocked.At), new("clips", 5, Stocked.At)]).Items
+                .Select(item => item.ToBuy)));
 
     [Fact]
     public void Tube_is_bought_in_rolls_where_rolls_are_typed() => Assert.Equal(
@@ -44,12 +48,14 @@ public class ShoppingListTests
         Text(Car([Stocked.Roll(5000, 2700)], [])).Split('\n')[^1]);
 
     [Fact]
-    public void Where_the_tube_will_do_none_is_bought() => Assert.DoesNotContain(Car([Stocked.Roll(5000, 5000)], []).Items, item => item.Name is "tube");
+    public void Where_the_tube_will_do_none_is_bought() =>
+        Assert.DoesNotContain(Car([Stocked.Roll(5000, 5000)], []).Items, item => item.Name is "tube");
 
     [Fact]
     public void What_the_car_needs_beside_its_lines_stands_at_the_end_and_may_lie_in_the_drawer()
     {
-        var list = Car([], [new("tee", 1, Stocked.At)], new ShoppingItem("tee", string.Empty, "3/8-24 inverted", 2, ["front tee", "rear tee"]));
+        var list = Car(
+            [], [new("tee", 1, Stocked.At)], new ShoppingItem("tee", string.Empty, "3/8-24 inverted", 2, ["front tee", "rear tee"]));
         Assert.Equal(("tee", 2, 1), (list.Items[^1].Name, list.Items[^1].Count, list.Items[^1].ToBuy));
     }
 
@@ -69,16 +75,20 @@ public class ShoppingListTests
         return ShoppingList.Of(lines, rough, stock, have, more, Millimetres);
     }
 
-    private static LineTemplate Line(string name, int line, double length, Fitting from, Fitting to) => Lines.Of(Lines.Bender(15), [length]) with
-    {
-        Name = name,
-        At = At(line),
-        From = LineEnd.Unknown with { Fitting = from },
-        To = LineEnd.Unknown with { Fitting = to },
-    };
+    private static LineTemplate Line(string name, int line, double length, Fitting from, Fitting to) =>
+        Lines.Of(Lines.Bender(15), [length]) with
+        {
+            Name = name,
+            At = At(line),
+            From = LineEnd.Unknown with { Fitting = from },
+            To = LineEnd.Unknown with { Fitting = to },
+        };
 
     private static SourcePosition At(int line) => new("test.yaml", line, 3);
 
     private static string Text(ShoppingList list) =>
-        string.Join('\n', list.Items.Select(item => FormattableString.Invariant($"{item.ToBuy} {item.Name} [{item.Specification}] {string.Join(", ", item.UsedAt)}")));
+        string.Join(
+            '\n',
+            list.Items.Select(
+                item => FormattableString.Invariant($"{item.ToBuy} {item.Name} [{item.Specification}] {string.Join(", ", item.UsedAt)}")));
 }

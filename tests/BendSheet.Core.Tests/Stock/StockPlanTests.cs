@@ -27,7 +27,9 @@ public class StockPlanTests
         Assert.Equal(4592, tube.Need.Total.Millimetres, 1e-9);
     }
 
-    /// <summary>Three lines of 1000 from a roll of 3000: with the first made and what is left measured, the question is asked again.</summary>
+    /// <summary>
+    /// Three lines of 1000 from a roll of 3000: with the first made and what is left measured, the question is asked again.
+    /// </summary>
     [Theory]
     [InlineData(3002, 0, true)]
     [InlineData(3001, 0, false)]
@@ -50,7 +52,8 @@ public class StockPlanTests
         Assert.Equal(At, finding.Position);
         Assert.Equal(Severity.Error, finding.Severity);
         Assert.Equal(
-            "tube main: 2502.0 mm (98.504 in) needed, 1700.0 mm (66.929 in) left: it is 802.0 mm (31.575 in) short; buy 1 roll of 2000.0 mm (78.740 in) for front",
+            "tube main: 2502.0 mm (98.504 in) needed, 1700.0 mm (66.929 in) left: it is 802.0 mm (31.575 in) short; buy 1 roll of 2000.0 "
+                + "mm (78.740 in) for front",
             finding.Message);
     }
 
@@ -58,7 +61,10 @@ public class StockPlanTests
     public void Enough_in_all_that_is_too_short_in_each_roll_is_told_from_too_little()
     {
         var finding = Assert.Single(Of([Straight("rear", 1500)], Stores([Roll(2000, 1000), Roll(2000, 1000)])).Findings);
-        Assert.Contains("it is enough in all and the pieces do not go into it whole; buy 1 roll of 2000.0 mm (78.740 in) for rear", finding.Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "it is enough in all and the pieces do not go into it whole; buy 1 roll of 2000.0 mm (78.740 in) for rear",
+            finding.Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -84,7 +90,8 @@ public class StockPlanTests
         var roll = Roll(7620, 7620) with { LeftIsTyped = false };
         var finding = Assert.Single(Of([Made(Straight("a", 1000, brake), true), Straight("b", 1000)], Stores([roll])).Findings);
         Assert.Equal(
-            "1 line of tubes main and brake (one tube under 2 names) is made and no roll of it says what is left: it is taken as whole; measure it and add `left`",
+            "1 line of tubes main and brake (one tube under 2 names) is made and no roll of it says what is left: it is taken as whole; "
+                + "measure it and add `left`",
             finding.Message);
         var onlyMade = Assert.Single(Of([Made(Straight("a", 1000, brake), true)], Stores([roll])).Findings);
         Assert.Equal(finding.Message, onlyMade.Message);
@@ -106,7 +113,8 @@ public class StockPlanTests
             new("e", Lines.Mm(6), Lines.Mm(0.71), "copper-nickel", null),
         ];
         var plan = Of(tubes.Select(tube => Straight(tube.Name, 100, tube)), Stores([]));
-        Assert.Equal("a b; c; d; e", string.Join("; ", plan.Tubes.Select(tube => string.Join(' ', tube.Need.Pieces.Select(piece => piece.Name)))));
+        Assert.Equal(
+            "a b; c; d; e", string.Join("; ", plan.Tubes.Select(tube => string.Join(' ', tube.Need.Pieces.Select(piece => piece.Name)))));
     }
 
     [Fact]
@@ -118,7 +126,8 @@ public class StockPlanTests
         Assert.Equal("b", Assert.Single(Assert.Single(plan.Tubes).Need.Pieces).Name);
     }
 
-    private static StockPlan Of(IEnumerable<SolvedLine> lines, Stores stores, params ImmutableArray<RoughLine> rough) => StockPlan.Of([.. lines], rough, stores);
+    private static StockPlan Of(IEnumerable<SolvedLine> lines, Stores stores, params ImmutableArray<RoughLine> rough) =>
+        StockPlan.Of([.. lines], rough, stores);
 
     private static Stores Stores(ImmutableArray<Roll> rolls) => Core.Stock.Stores.Empty with { Rolls = rolls };
 

@@ -22,11 +22,15 @@ internal static class Stocked
         return plan;
     }
 
-    /// <summary>Every piece once, none beyond the end of its roll, each a cut's loss behind the one before, and the offcut what is left.</summary>
+    /// <summary>
+    /// Every piece once, none beyond the end of its roll, each a cut's loss behind the one before, and the offcut what is left.
+    /// </summary>
     private static void IsSound(CuttingPlan plan, List<Piece> pieces, double loss)
     {
         var planned = plan.Rolls.SelectMany(roll => roll.Cuts).Select(cut => cut.Piece).Concat(plan.TooLong).ToList();
-        Assert.Equal(pieces.Select(piece => piece.Name).Order(StringComparer.Ordinal), planned.Select(piece => piece.Name).Order(StringComparer.Ordinal));
+        Assert.Equal(
+            pieces.Select(piece => piece.Name).Order(StringComparer.Ordinal), planned.Select(piece => piece.Name)
+                .Order(StringComparer.Ordinal));
         const double Same = 1e-4;
         foreach (var roll in plan.Rolls)
         {

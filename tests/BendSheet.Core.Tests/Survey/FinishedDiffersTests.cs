@@ -34,8 +34,8 @@ public class FinishedDiffersTests
         + "no bend lies between, so a mark or an end was that far out, or the tape was misread");
 
     /// <summary>
-    /// By the law of cosines: 200 and 80 round 90° are 215.4 apart. With the same mark but 86° the corner comes 15·(tan 45° − tan 43°) = 1.01 nearer, and
-    /// the arc that was not bent, 15·4°, lies in the straight beyond.
+    /// By the law of cosines: 200 and 80 round 90° are 215.4 apart. With the same mark but 86° the corner comes 15·(tan 45° − tan 43°) =
+    /// 1.01 nearer, and the arc that was not bent, 15·4°, lies in the straight beyond.
     /// </summary>
     [Fact]
     public void Over_one_bend_it_is_said_how_far_that_bend_is_off()
@@ -45,7 +45,8 @@ public class FinishedDiffersTests
         var open = Math.Sqrt((before * before) + (after * after) + (2 * before * after * Math.Cos(86 * Math.PI / 180)));
         var sheet = Math.Sqrt((200 * 200) + (80 * 80));
         var message = OneFinding.Of(Checked(2, 4, open - sheet)).Message;
-        var off = Regex.Match(message, @": bend 3 turned about (?<off>[0-9.]+)° too little, if its mark was right$", RegexOptions.NonBacktracking);
+        var off = Regex.Match(
+            message, @": bend 3 turned about (?<off>[0-9.]+)° too little, if its mark was right$", RegexOptions.NonBacktracking);
         Assert.True(off.Success, message);
         Assert.InRange(double.Parse(off.Groups["off"].Value, CultureInfo.InvariantCulture), 3.7, 4.3);
         Assert.Contains("bend 3 turned about ", OneFinding.Of(Checked(2, 4, sheet - open)).Message, StringComparison.Ordinal);
@@ -57,14 +58,15 @@ public class FinishedDiffersTests
     {
         var message = OneFinding.Of(Checked(0, 4, -8)).Message;
         Assert.EndsWith(" would do that alone: measure over one bend at a time to see which", message, StringComparison.Ordinal);
-        var off = Regex.Matches(message, "about (?<off>[0-9.]+)°", RegexOptions.NonBacktracking).Select(match => double.Parse(match.Groups["off"].Value, CultureInfo.InvariantCulture)).ToList();
+        var off = Regex.Matches(message, "about (?<off>[0-9.]+)°", RegexOptions.NonBacktracking)
+            .Select(match => double.Parse(match.Groups["off"].Value, CultureInfo.InvariantCulture)).ToList();
         Assert.InRange(off.Count, 2, 3);
         Assert.Equal(off.Order(), off);
     }
 
     /// <summary>
-    /// Two legs of 300 and 596 between their ends: the law of cosines gives a bend of 2·acos(596/600) = 13.24° instead of 5°. A small bend hardly
-    /// changes the distance at first.
+    /// Two legs of 300 and 596 between their ends: the law of cosines gives a bend of 2·acos(596/600) = 13.24° instead of 5°. A small bend
+    /// hardly changes the distance at first.
     /// </summary>
     [Fact]
     public void At_a_shallow_bend_the_angle_is_that_of_the_triangle()
@@ -76,7 +78,9 @@ public class FinishedDiffersTests
         Assert.InRange(double.Parse(off.Groups["off"].Value, CultureInfo.InvariantCulture), 8.1, 8.4);
     }
 
-    /// <summary>A slip at one angle, walked with frames: beyond a bend the length comes off the straight, so the tube's own length stays.</summary>
+    /// <summary>
+    /// A slip at one angle, walked with frames: beyond a bend the length comes off the straight, so the tube's own length stays.
+    /// </summary>
     [Theory]
     [InlineData(0, 1, false, 1)]
     [InlineData(0, 2, false, 1)]
@@ -90,18 +94,25 @@ public class FinishedDiffersTests
     {
         var end = Walk(bend, isRotation, slip);
         var check = FinishedCheck.Of(Checked(from, 4, 0), Line.Centreline())[0];
-        var slipped = check with { Measured = check.Measured with { Distance = Lines.Mm(end.DistanceTo(Line.Centreline().CornerPoints()[from])) } };
-        var cause = Assert.Single(FinishedCause.Of(slipped, Line.Centreline()), cause => cause.Bend == bend && cause.IsRotation == isRotation);
+        var slipped = check with
+        {
+            Measured = check.Measured with { Distance = Lines.Mm(end.DistanceTo(Line.Centreline().CornerPoints()[from])) },
+        };
+        var cause = Assert.Single(
+            FinishedCause.Of(slipped, Line.Centreline()), cause => cause.Bend == bend && cause.IsRotation == isRotation);
         Assert.InRange(cause.Off.Degrees / slip, 0.9, 1.1);
     }
 
     [Fact]
     public void Where_no_angle_explains_it_none_is_named() => Assert.EndsWith(
-        ": no single angle off by up to 15° explains it, so a mark, an end, the tape or several angles were out: measure again, over one bend at a time", OneFinding.Of(Checked(0, 4, 500)).Message, StringComparison.Ordinal);
+        ": no single angle off by up to 15° explains it, so a mark, an end, the tape or several angles were out: measure again, over one "
+            + "bend at a time", OneFinding.Of(Checked(0, 4, 500)).Message, StringComparison.Ordinal);
 
     [Fact]
     public void The_piece_itself_and_its_mirror_image_are_measured_alike() =>
-        Assert.Equal(FinishedCheck.Of(Checked(0, 4, 1), Line.Centreline())[0].Residual.Millimetres, FinishedCheck.Of(Checked(0, 4, 1), Line.Mirrored().Centreline())[0].Residual.Millimetres, 9);
+        Assert.Equal(
+            FinishedCheck.Of(Checked(0, 4, 1), Line.Centreline())[0].Residual.Millimetres,
+            FinishedCheck.Of(Checked(0, 4, 1), Line.Mirrored().Centreline())[0].Residual.Millimetres, 9);
 
     private static LineTemplate Checked(int from, int to, double off)
     {

@@ -48,8 +48,8 @@ public class TapedCornersTests
         [default, new(30, 0, 0), new(30, 40, 0)],
         Corners([TapedRoute.Taped(0, 1, 30), TapedRoute.Taped(1, 2, 40), TapedRoute.Taped(0, 2, 50)], []));
 
-    /// <summary>Along three edges of a cube: the distances are 1, √2 and √3 edges. Looking along +Y with −X, where the line came from, held up,
-    /// +Z is on the right and −Z on the left.</summary>
+    /// <summary>Along three edges of a cube: the distances are 1, √2 and √3 edges. Looking along +Y with −X, where the line came from, held
+    /// up, +Z is on the right and −Z on the left.</summary>
     [Theory]
     [InlineData(Side.Right, 100)]
     [InlineData(Side.Left, -100)]
@@ -58,7 +58,9 @@ public class TapedCornersTests
         TapedDistance[] cube =
         [
             TapedRoute.Taped(0, 1, 100), TapedRoute.Taped(1, 2, 100), TapedRoute.Taped(2, 3, 100),
-            TapedRoute.Taped(0, 2, 100 * Math.Sqrt(2)), TapedRoute.Taped(1, 3, 100 * Math.Sqrt(2)), TapedRoute.Taped(0, 3, 100 * Math.Sqrt(3)),
+            TapedRoute.Taped(0, 2, 100 * Math.Sqrt(2)),
+            TapedRoute.Taped(1, 3, 100 * Math.Sqrt(2)),
+            TapedRoute.Taped(0, 3, 100 * Math.Sqrt(3)),
         ];
         AssertGeometry.Equal([default, new(100, 0, 0), new(100, 100, 0), new(100, 100, z)], Corners(cube, [TapedRoute.Seen(2, side)]));
     }

@@ -24,7 +24,11 @@ public class TapedFindingsTests
     [InlineData(1, 3, "distance 1-3 is missing: measure it next, it gives the bend at corner 2")]
     [InlineData(0, 3, "distance 0-3 is missing: measure it next, it gives the rotation from bend 1 to bend 2")]
     public void A_missing_distance_is_named_with_what_it_gives(int from, int to, string message) => One(
-        [.. Cube.Needed().Where(taped => (taped.From, taped.To) != (from, to))], Cube.Sides, TapedRules.DistanceMissing, TapedRoute.At, message);
+        [.. Cube.Needed().Where(taped => (taped.From, taped.To) != (from, to))],
+        Cube.Sides,
+        TapedRules.DistanceMissing,
+        TapedRoute.At,
+        message);
 
     [Fact]
     public void Every_missing_distance_is_asked_for_in_one_go_along_the_line()
@@ -55,7 +59,8 @@ public class TapedFindingsTests
         [],
         TapedRules.CornerNumbers,
         TapedRoute.At,
-        "no distance names corners 2, 3, but one names corner 4: count the corners from end A (0) without a gap, or measure the distances to them");
+        "no distance names corners 2, 3, but one names corner 4: count the corners from end A (0) without a gap, or measure the "
+            + "distances to them");
 
     [Fact]
     public void A_number_beyond_any_line_is_a_slip() => One(
@@ -94,7 +99,8 @@ public class TapedFindingsTests
         Cube.Sides,
         TapedRules.TriangleImpossible,
         TapedRoute.DistanceAt(0, 2),
-        "distance 0-2 is 206.5 mm (8.130 in), 6.5 mm (0.256 in) too much: with 0-1 of 100.0 mm (3.937 in) and 1-2 of 100.0 mm (3.937 in) it is at most 200.0 mm (7.874 in); measure 0-2 again, and if it stays, 0-1 and 1-2");
+        "distance 0-2 is 206.5 mm (8.130 in), 6.5 mm (0.256 in) too much: with 0-1 of 100.0 mm (3.937 in) and 1-2 of 100.0 mm (3.937 in) "
+            + "it is at most 200.0 mm (7.874 in); measure 0-2 again, and if it stays, 0-1 and 1-2");
 
     [Fact]
     public void A_side_of_a_triangle_too_short_is_named_with_how_much() => One(
@@ -102,7 +108,8 @@ public class TapedFindingsTests
         [],
         TapedRules.TriangleImpossible,
         TapedRoute.DistanceAt(0, 2),
-        "distance 0-2 is 30.0 mm (1.181 in), 10.0 mm (0.394 in) too little: with 0-1 of 100.0 mm (3.937 in) and 1-2 of 60.0 mm (2.362 in) it is more than 40.0 mm (1.575 in); measure 0-2 again, and if it stays, 0-1 and 1-2");
+        "distance 0-2 is 30.0 mm (1.181 in), 10.0 mm (0.394 in) too little: with 0-1 of 100.0 mm (3.937 in) and 1-2 of 60.0 mm (2.362 "
+            + "in) it is more than 40.0 mm (1.575 in); measure 0-2 again, and if it stays, 0-1 and 1-2");
 
     [Theory]
     [InlineData(200)]
@@ -113,7 +120,8 @@ public class TapedFindingsTests
             [TapedRoute.Taped(0, 1, 120), TapedRoute.Taped(1, 2, 80), TapedRoute.Taped(0, 2, over)], []));
         Assert.Same(TapedRules.CornerInLine, finding.Rule);
         Assert.Equal(TapedRoute.DistanceAt(0, 2), finding.Position);
-        Assert.StartsWith($"the line goes straight on at corner 1: distance 0-2 is {over:0.0} mm", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"the line goes straight on at corner 1: distance 0-2 is {over:0.0} mm", finding.Message, StringComparison.Ordinal);
         Assert.EndsWith("leave this corner out and number the later ones one lower", finding.Message, StringComparison.Ordinal);
     }
 
@@ -125,7 +133,8 @@ public class TapedFindingsTests
         Cube.Sides,
         TapedRules.RotationImpossible,
         TapedRoute.DistanceAt(0, 3),
-        start + ": bends 1 and 2 allow 100.0 mm (3.937 in) to 223.6 mm (8.803 in), however they are rolled; measure 0-3 again, and if it stays, 0-2 and 1-3");
+        start + ": bends 1 and 2 allow 100.0 mm (3.937 in) to 223.6 mm (8.803 in), however they are rolled; measure 0-3 again, and if it "
+            + "stays, 0-2 and 1-3");
 
     [Fact]
     public void All_mistakes_are_reported_in_one_run()
@@ -133,14 +142,17 @@ public class TapedFindingsTests
         var route = new TapedRoute([100, 100, 100, 100], [90, 90, 90], [0, 90, 90]);
         TapedDistance[] taped =
         [
-            .. Changed(route, 0, 2, 300).Where(one => !string.Equals(one.Name, "1-4", StringComparison.Ordinal)), TapedRoute.Taped(1, 0, 100),
+            .. Changed(route, 0, 2, 300)
+            .Where(one => !string.Equals(one.Name, "1-4", StringComparison.Ordinal)), TapedRoute.Taped(1, 0, 100),
         ];
         Assert.Equal(
             [TapedRules.DistanceSaidTwice, TapedRules.DistanceMissing, TapedRules.SideOutOfPlace, TapedRules.TriangleImpossible],
             Findings(taped, [TapedRoute.Seen(9, Side.Left)]).Select(finding => finding.Rule));
     }
 
-    /// <summary>A hair beyond what a flat shape gives is the tape, not a mistake: the shape is flat and the hair is spread over all distances.</summary>
+    /// <summary>
+    /// A hair beyond what a flat shape gives is the tape, not a mistake: the shape is flat and the hair is spread over all distances.
+    /// </summary>
     [Theory]
     [InlineData(224.6)]
     [InlineData(226.0)]
@@ -167,19 +179,30 @@ public class TapedFindingsTests
         Assert.Contains("0-4", finding.Message, StringComparison.Ordinal);
     }
 
-    /// <summary>Whatever is typed, what comes back is either corners with figures or a finding that stops, and never an exception.</summary>
+    /// <summary>
+    /// Whatever is typed, what comes back is either corners with figures or a finding that stops, and never an exception.
+    /// </summary>
     [Fact]
     public void Anything_at_all_gives_corners_or_a_reason() => Gen.Select(
-        Gen.Select(Gen.Int[0, 6], Gen.Int[0, 6], Gen.OneOf(Gen.Double[-1, 500], Gen.Double[90, 110], Gen.Const(100.0), Gen.Const(double.MaxValue))).Array[0, 40],
+        Gen.Select(
+            Gen.Int[0, 6],
+            Gen.Int[0, 6],
+            Gen.OneOf(Gen.Double[-1, 500], Gen.Double[90, 110], Gen.Const(100.0), Gen.Const(double.MaxValue))).Array[0, 40],
         Gen.Select(Gen.Int[-1, 8], Gen.Bool).Array[0, 4]).Sample(
         (distances, sides) =>
         {
             // Each pair once, and most often all that are needed: otherwise nothing but missing ones would be tried.
             var taped = distances.Select(one => TapedRoute.Taped(one.Item1, one.Item2, one.Item3));
             var padded = TapedRoute.Distances(new TapedRoute([100, 100, 100, 100], [60, 60, 60], [0, 60, 60]).Points);
-            foreach (var set in new[] { [.. taped], taped.Concat(padded).DistinctBy(one => one.Name, StringComparer.Ordinal).Where(one => one.From != one.To && one.To < 5 && one.From < 5).ToArray() })
+            foreach (var set in new[]
             {
-                var (fit, findings) = TapedCorners.Solve(set, [.. sides.Select(side => TapedRoute.Seen(side.Item1, side.Item2 ? Side.Left : Side.Right))], TapedRoute.At);
+                [.. taped],
+                taped.Concat(padded).DistinctBy(one => one.Name, StringComparer.Ordinal)
+                    .Where(one => one.From != one.To && one.To < 5 && one.From < 5).ToArray(),
+            })
+            {
+                var (fit, findings) = TapedCorners.Solve(
+                    set, [.. sides.Select(side => TapedRoute.Seen(side.Item1, side.Item2 ? Side.Left : Side.Right))], TapedRoute.At);
                 Assert.Equal(fit is null, findings.Any(finding => finding.Severity == Severity.Error));
                 Assert.All(fit?.Corners ?? [], corner => Assert.True(double.IsFinite(corner.X + corner.Y + corner.Z)));
             }
@@ -194,7 +217,12 @@ public class TapedFindingsTests
     }
 
     internal static void One(
-        IReadOnlyList<TapedDistance> distances, IReadOnlyList<TapedSide> sides, Rule rule, SourcePosition position, string message, Severity severity = Severity.Error)
+        IReadOnlyList<TapedDistance> distances,
+        IReadOnlyList<TapedSide> sides,
+        Rule rule,
+        SourcePosition position,
+        string message,
+        Severity severity = Severity.Error)
     {
         var finding = Assert.Single(Findings(distances, sides));
         Assert.Equal(message, finding.Message);

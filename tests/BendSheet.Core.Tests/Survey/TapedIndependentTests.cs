@@ -10,8 +10,8 @@ namespace BendSheet.Core.Tests.Survey;
 public class TapedIndependentTests
 {
     /// <summary>
-    /// The rotation from the volume of the tetrahedron: 288·V² is the Cayley–Menger determinant of its six distances, and V is two thirds of
-    /// the product of two faces and the sine of the angle between them, over the edge where they meet.
+    /// The rotation from the volume of the tetrahedron: 288·V² is the Cayley–Menger determinant of its six distances, and V is two thirds
+    /// of the product of two faces and the sine of the angle between them, over the edge where they meet.
     /// </summary>
     [Fact]
     public void The_sine_of_the_rotation_is_that_of_the_Cayley_Menger_determinant() => TapedRoute.ClearOf(2, 2).Sample(
@@ -23,7 +23,8 @@ public class TapedIndependentTests
                 5, 5, (i, j) => i == j ? 0 : i == 4 || j == 4 ? 1 : Squared(i, j) / 1e4);
             var volume = 1e6 * Math.Sqrt(bordered.Determinant() / 288);
             var found = CornerPoints.Read(TapedCornersTests.Corners(route.Needed(), route.Sides));
-            var sine = 1.5 * volume * Math.Sqrt(Squared(1, 2)) / (Heron(points[0], points[1], points[2]) * Heron(points[1], points[2], points[3]));
+            var sine = 1.5 * volume * Math.Sqrt(
+                Squared(1, 2)) / (Heron(points[0], points[1], points[2]) * Heron(points[1], points[2], points[3]));
             AssertGeometry.Equal(sine, Math.Abs(Math.Sin(found.Rotations[0] * Math.PI / 180)), "sine of the rotation");
         },
         iter: 1000);
@@ -74,7 +75,8 @@ public class TapedIndependentTests
         var centring = Matrix<double>.Build.DenseIdentity(count) - Matrix<double>.Build.Dense(count, count, 1.0 / count);
         var own = (-0.5 * centring * squares * centring).Evd(Symmetricity.Symmetric);
         var largest = Enumerable.Range(count - 3, 3).ToArray();
-        double At(int point, int axis) => own.EigenVectors[point, largest[axis]] * Math.Sqrt(Math.Max(0, own.EigenValues[largest[axis]].Real));
+        double At(int point, int axis) =>
+            own.EigenVectors[point, largest[axis]] * Math.Sqrt(Math.Max(0, own.EigenValues[largest[axis]].Real));
         return [.. Enumerable.Range(0, count).Select(point => new Vector3D(At(point, 0), At(point, 1), At(point, 2)))];
     }
 }

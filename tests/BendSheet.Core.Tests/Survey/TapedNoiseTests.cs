@@ -36,11 +36,14 @@ public class TapedNoiseTests
         }
     }
 
-    /// <summary>Six distances more than needed leave six squares of the tape's deviation on average; the deviation of this average is 0.04.</summary>
+    /// <summary>
+    /// Six distances more than needed leave six squares of the tape's deviation on average; the deviation of this average is 0.04.
+    /// </summary>
     [Fact]
     public void The_squares_left_over_are_those_of_the_distances_to_spare()
     {
-        var squares = TapedLines(5, 5).Average(line => Fit(line.Taped, line.Route.Sides).Residuals.Sum(residual => Math.Pow(residual.Residual.Millimetres, 2)));
+        var squares = TapedLines(5, 5)
+            .Average(line => Fit(line.Taped, line.Route.Sides).Residuals.Sum(residual => Math.Pow(residual.Residual.Millimetres, 2)));
         Assert.InRange(squares / 6, 0.88, 1.12);
     }
 
@@ -94,7 +97,10 @@ public class TapedNoiseTests
                 Assert.Equal(Severity.Warning, finding.Severity);
                 Assert.Equal(honest[i].At, finding.Position);
                 Assert.StartsWith($"distance {honest[i].Name} is ", finding.Message, StringComparison.Ordinal);
-                Assert.Contains(slip > 0 ? " more than the other distances say" : " less than the other distances say", finding.Message, StringComparison.Ordinal);
+                Assert.Contains(
+                    slip > 0
+                        ? " more than the other distances say"
+                        : " less than the other distances say", finding.Message, StringComparison.Ordinal);
                 Assert.Equal(honest[i].Name, fit.Worst!.Measured.Name);
             }
         }
@@ -120,5 +126,6 @@ public class TapedNoiseTests
 
     private static TapedFit Fit(TapedDistance[] taped, TapedSide[] sides) => TapedCorners.Solve(taped, sides, TapedRoute.At).Fit!;
 
-    private static double Off(TapedFit fit, TapedRoute route) => fit.Corners.Zip(route.Points, (found, truth) => found.DistanceTo(truth)).Max();
+    private static double Off(TapedFit fit, TapedRoute route) =>
+        fit.Corners.Zip(route.Points, (found, truth) => found.DistanceTo(truth)).Max();
 }

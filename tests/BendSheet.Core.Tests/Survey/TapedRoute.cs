@@ -16,7 +16,11 @@ public sealed record TapedRoute(double[] Legs, double[] Bends, double[] Rotation
     /// than a billionth of the line.
     /// </summary>
     internal static Gen<TapedRoute> Any { get; } = Of(
-        0, 8, Gen.Double[20, 500], Gen.Double[10, 150], Gen.OneOf(Gen.Double[0.5, 179.5], Gen.Int[0, 2].Select(quarters => 90.0 * quarters)));
+        0,
+        8,
+        Gen.Double[20, 500],
+        Gen.Double[10, 150],
+        Gen.OneOf(Gen.Double[0.5, 179.5], Gen.Int[0, 2].Select(quarters => 90.0 * quarters)));
 
     /// <summary>Every rotation, however near to flat.</summary>
     internal static Gen<TapedRoute> OfAnyRotation { get; } = Of(0, 8, Gen.Double[20, 500], Gen.Double[10, 150], Gen.Double[0, 180]);
@@ -63,7 +67,8 @@ public sealed record TapedRoute(double[] Legs, double[] Bends, double[] Rotation
     internal static Gen<TapedRoute> ClearOf(int fewest, int most) =>
         Of(fewest, most, Gen.Double[100, 400], Gen.Double[40, 120], Gen.Double[30, 150]);
 
-    private static string Text(double[] figures) => string.Join(", ", figures.Select(figure => figure.ToString("R", CultureInfo.InvariantCulture)));
+    private static string Text(double[] figures) =>
+        string.Join(", ", figures.Select(figure => figure.ToString("R", CultureInfo.InvariantCulture)));
 
     private static Gen<TapedRoute> Of(int fewest, int most, Gen<double> leg, Gen<double> bend, Gen<double> rotation) =>
         from count in Gen.Int[fewest, most]

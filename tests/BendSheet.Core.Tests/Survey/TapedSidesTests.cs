@@ -14,12 +14,18 @@ public class TapedSidesTests
     public void Each_side_that_no_distance_tells_is_asked_for()
     {
         var findings = TapedFindingsTests.Findings(Line.Needed(), []);
-        Assert.All(findings, finding => Assert.Equal((TapedRules.SideMissing, TapedRoute.At, Severity.Error), (finding.Rule, finding.Position, finding.Severity)));
+        Assert.All(
+            findings,
+            finding => Assert.Equal(
+                (TapedRules.SideMissing, TapedRoute.At, Severity.Error), (finding.Rule, finding.Position, finding.Severity)));
         Assert.Equal(
             [
-                "the tape cannot tell which way bend 2 turns: look along leg 2 from end A with the side that bend 1 turned to held upwards, and say `side: {2: left}` or `side: {2: right}`",
-                "the tape cannot tell which way bend 3 turns: look along leg 3 from end A with the side that bend 2 turned to held upwards, and say `side: {3: left}` or `side: {3: right}`",
-                "the tape cannot tell which way bend 4 turns: look along leg 4 from end A with the side that bend 3 turned to held upwards, and say `side: {4: left}` or `side: {4: right}`",
+                "the tape cannot tell which way bend 2 turns: look along leg 2 from end A with the side that bend 1 turned to held "
+                    + "upwards, and say `side: {2: left}` or `side: {2: right}`",
+                "the tape cannot tell which way bend 3 turns: look along leg 3 from end A with the side that bend 2 turned to held "
+                    + "upwards, and say `side: {3: left}` or `side: {3: right}`",
+                "the tape cannot tell which way bend 4 turns: look along leg 4 from end A with the side that bend 3 turned to held "
+                    + "upwards, and say `side: {4: left}` or `side: {4: right}`",
             ],
             findings.Select(finding => finding.Message),
             StringComparer.Ordinal);
@@ -31,7 +37,8 @@ public class TapedSidesTests
         [.. Line.Sides.Where(side => side.Bend != 3)],
         TapedRules.SideMissing,
         TapedRoute.At,
-        "the tape cannot tell which way bend 3 turns: look along leg 3 from end A with the side that bend 2 turned to held upwards, and say `side: {3: left}` or `side: {3: right}`");
+        "the tape cannot tell which way bend 3 turns: look along leg 3 from end A with the side that bend 2 turned to held upwards, and "
+            + "say `side: {3: left}` or `side: {3: right}`");
 
     [Fact]
     public void All_distances_still_leave_one_side_to_be_seen() => TapedFindingsTests.One(
@@ -39,7 +46,8 @@ public class TapedSidesTests
         [],
         TapedRules.SideMissing,
         TapedRoute.At,
-        "the tape cannot tell which way bend 2 turns: look along leg 2 from end A with the side that bend 1 turned to held upwards, and say `side: {2: left}` or `side: {2: right}`");
+        "the tape cannot tell which way bend 2 turns: look along leg 2 from end A with the side that bend 1 turned to held upwards, and "
+            + "say `side: {2: left}` or `side: {2: right}`");
 
     /// <summary>One side seen, at any bend, and every distance: the others follow. In a few lines two shapes are so alike that the tape
     /// cannot tell them apart, and then it is asked; a wrong hand is never given.</summary>
@@ -78,7 +86,10 @@ public class TapedSidesTests
     [Fact]
     public void A_distance_tells_only_of_the_bends_it_goes_over()
     {
-        TapedDistance[] taped = [.. Line.All().Where(one => one.To - one.From <= 3 || string.Equals(one.Name, "0-4", StringComparison.Ordinal))];
+        TapedDistance[] taped =
+        [
+            .. Line.All().Where(one => one.To - one.From <= 3 || string.Equals(one.Name, "0-4", StringComparison.Ordinal)),
+        ];
         Assert.StartsWith(
             "the tape cannot tell which way bend 4 turns",
             Assert.Single(TapedFindingsTests.Findings(taped, [TapedRoute.Seen(2, Side.Right)])).Message,
@@ -92,11 +103,14 @@ public class TapedSidesTests
         var route = new TapedRoute([200, 200, 200, 200], [90, 90, 90], [0, 90, 90]);
         var mirrored = route with { Rotations = [0, 90, -90] };
         var middle = (route.Points[0].DistanceTo(route.Points[4]) + mirrored.Points[0].DistanceTo(mirrored.Points[4])) / 2;
-        var finding = Assert.Single(TapedFindingsTests.Findings(TapedFindingsTests.Changed(route, 0, 4, middle), [TapedRoute.Seen(2, Side.Right)]));
+        var finding = Assert.Single(
+            TapedFindingsTests.Findings(TapedFindingsTests.Changed(route, 0, 4, middle), [TapedRoute.Seen(2, Side.Right)]));
         Assert.Same(TapedRules.SideMissing, finding.Rule);
         Assert.Equal(TapedRoute.At, finding.Position);
         Assert.Matches(
-            @"^the distances do not tell which way bend 3 turns \(left or right, they miss by [0-9.]+ mm \([0-9.]+ in\) or [0-9.]+ mm \([0-9.]+ in\), root of the sum of squares\): look along leg 3 ",
+            @"^the distances do not tell which way bend 3 turns \(left or right, they miss by [0-9.]+ mm \([0-9.]+ in\) "
+                + @"or [0-9.]+ mm \([0-9.]+ in\), "
+                + @"root of the sum of squares\): look along leg 3 ",
             finding.Message);
     }
 
@@ -108,7 +122,8 @@ public class TapedSidesTests
         Assert.Same(TapedRules.SideContradicted, finding.Rule);
         Assert.Equal(TapedRoute.SideAt(4), finding.Position);
         Assert.StartsWith(
-            "bend 4 is said to turn left, but with the other sides given the distances over several bends fit clearly better with right (off by 0.0 mm (0.000 in) instead of ",
+            "bend 4 is said to turn left, but with the other sides given the distances over several bends fit clearly better with right "
+                + "(off by 0.0 mm (0.000 in) instead of ",
             finding.Message,
             StringComparison.Ordinal);
     }
@@ -147,7 +162,8 @@ public class TapedSidesTests
             [],
             TapedRules.TakenAsFlat,
             TapedRoute.DistanceAt(0, 3),
-            "bend 2 is taken to lie in one plane with bend 1: distance 0-3 is 223.1 mm (8.783 in), and 223.6 mm (8.803 in) would be flat, which a tape can hardly tell apart; if it does leave the plane, say `side: {2: left}` or `side: {2: right}`",
+            "bend 2 is taken to lie in one plane with bend 1: distance 0-3 is 223.1 mm (8.783 in), and 223.6 mm (8.803 in) would be "
+                + "flat, which a tape can hardly tell apart; if it does leave the plane, say `side: {2: left}` or `side: {2: right}`",
             Severity.Note);
         var fit = TapedCorners.Solve(taped, [], TapedRoute.At).Fit!;
         Assert.All(fit.Corners, corner => AssertGeometry.Equal(0, corner.Z));
@@ -173,7 +189,8 @@ public class TapedSidesTests
             [TapedRoute.Seen(2, Side.Right)],
             TapedRules.TakenAsFlat,
             TapedRoute.DistanceAt(1, 4),
-            "bend 3 lies so nearly in one plane with bend 2 that the tape can hardly tell its side: right is taken, which fits a little better; if that is wrong, say `side: {3: left}`",
+            "bend 3 lies so nearly in one plane with bend 2 that the tape can hardly tell its side: right is taken, which fits a little "
+                + "better; if that is wrong, say `side: {3: left}`",
             Severity.Note);
         AssertGeometry.Equal(route.Points, TapedCorners.Solve(route.All(), [TapedRoute.Seen(2, Side.Right)], TapedRoute.At).Fit!.Corners);
     }
@@ -183,6 +200,7 @@ public class TapedSidesTests
     public void A_side_at_a_flat_bend_is_let_be()
     {
         var flat = Line with { Rotations = [0, 0, 180, 0] };
-        AssertGeometry.Equal(flat.Points, TapedCornersTests.Corners(flat.Needed(), [TapedRoute.Seen(2, Side.Left), TapedRoute.Seen(3, Side.Right)]));
+        AssertGeometry.Equal(
+            flat.Points, TapedCornersTests.Corners(flat.Needed(), [TapedRoute.Seen(2, Side.Left), TapedRoute.Seen(3, Side.Right)]));
     }
 }

@@ -41,7 +41,9 @@ internal sealed record BentWire(IReadOnlyList<Vector3D> Corners, double Diameter
         return Radius * Math.Atan2(from.Cross(to).Norm, from.Dot(to)) / 2;
     }
 
-    /// <summary>Where the two lines at a corner meet once both are moved inwards, as distances along the legs' ways from the corner.</summary>
+    /// <summary>
+    /// Where the two lines at a corner meet once both are moved inwards, as distances along the legs' ways from the corner.
+    /// </summary>
     private (double BeforeCorner, double BehindCorner) Meeting(int corner, double inwards)
     {
         // before·way − behind·next = inwards·(normal × next − normal × way), a plane system of two equations.

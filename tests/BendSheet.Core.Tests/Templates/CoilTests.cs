@@ -14,7 +14,9 @@ public class CoilTests
     [InlineData(2.25, 40, 30)]
     [InlineData(0.1, 12, 6)]
     public void A_coil_has_the_length_of_its_helix(double turns, double radius, double pitch) => AssertGeometry.Equal(
-        turns * Math.Sqrt(Math.Pow(2 * Math.PI * radius, 2) + (pitch * pitch)), Coiled(turns, radius, pitch).Length.Millimetres - 20, "length of tube");
+        turns * Math.Sqrt(Math.Pow(2 * Math.PI * radius, 2) + (pitch * pitch)),
+        Coiled(turns, radius, pitch).Length.Millimetres - 20,
+        "length of tube");
 
     [Theory]
     [InlineData(true)]
@@ -49,7 +51,18 @@ public class CoilTests
     private static TubeCentreline Coiled(double turns, double radius, double pitch, bool rightHanded = true)
     {
         var former = new Bender("former", Coil.CurveRadius(Lines.Mm(radius), Lines.Mm(pitch)), Lines.RadiusAt);
-        var rows = Coil.Rows(turns, Lines.Mm(radius), Lines.Mm(pitch), rightHanded, Angle.Zero, former, new(Lines.Mm(10), Lines.StraightAt(0), null), Lines.StraightAt(1), null);
-        return (Lines.Of(Lines.Bender(10), [10]) with { Route = Route.OfRows([.. rows, new(Lines.Mm(10), Lines.StraightAt(2), null)]).Route! }).Centreline();
+        var rows = Coil.Rows(
+            turns,
+            Lines.Mm(radius),
+            Lines.Mm(pitch),
+            rightHanded,
+            Angle.Zero,
+            former,
+            new(Lines.Mm(10), Lines.StraightAt(0), null),
+            Lines.StraightAt(1), null);
+        return (Lines.Of(Lines.Bender(10), [10]) with
+        {
+            Route = Route.OfRows([.. rows, new(Lines.Mm(10), Lines.StraightAt(2), null)]).Route!
+        }).Centreline();
     }
 }

@@ -81,6 +81,7 @@ public class MeasuringHabitTests
     public void Every_habit_has_one_word()
     {
         Assert.Equal(Enum.GetValues<MeasuredTo>().Order(), MeasuredToWords.All.Select(entry => entry.Habit).Order());
-        Assert.Equal(["corner", "straight", "outside", "inside", "along"], MeasuredToWords.All.Select(entry => entry.Word), StringComparer.Ordinal);
+        Assert.Equal(
+            ["corner", "straight", "outside", "inside", "along"], MeasuredToWords.All.Select(entry => entry.Word), StringComparer.Ordinal);
     }
 }

@@ -34,14 +34,21 @@ public class RouteLayoutTests
     public void Measured_straight_as_the_finding_says_it_is_silent() => OneFinding.None(
         Lines.Of(Lines.Bender(10), [100, 100], (0, 180)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(10)) });
 
-    /// <summary>The setback factor of 45° is 0.41421 (FAA AC 43.13-1B, Table 4-7): the corner lies r·K beyond the wire's flat part, and R·K before it the tube's bend begins.</summary>
+    /// <summary>
+    /// The setback factor of 45° is 0.41421 (FAA AC 43.13-1B, Table 4-7): the corner lies r·K beyond the wire's flat part, and R·K before
+    /// it the tube's bend begins.
+    /// </summary>
     [Theory]
     [InlineData(4, 14.2875, 140 + ((4 - 14.2875) * 0.41421))]
     [InlineData(20, 14.2875, 140 + ((20 - 14.2875) * 0.41421))]
     [InlineData(14.2875, 14.2875, 140)]
     public void A_corner_beside_a_U_bend_stays_where_the_wire_has_it(double wire, double tool, double expected)
     {
-        var template = Lines.Of(Lines.Bender(tool), [300, 140, 120], (0, 180), (90, 45)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(wire)) };
+        var template = Lines.Of(Lines.Bender(tool), [300, 140, 120], (0, 180), (90, 45)) with
+        {
+            Habit = MeasuredTo.Straight,
+            Wire = new(null, Lines.Mm(wire))
+        };
         var legs = RouteLayout.Of(template).Layout!.Legs;
         Assert.Equal(expected, legs[1].StraightLeft.Millimetres, 1e-4);
         AssertGeometry.Equal(300, legs[0].StraightLeft.Millimetres, "at a free end nothing moves");
@@ -51,11 +58,17 @@ public class RouteLayoutTests
     [Fact]
     public void A_bend_too_near_to_a_U_bend_is_said()
     {
-        var template = Lines.Of(Lines.Bender(15), [100, 3, 100], (0, 180), (90, 90)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(4)) };
+        var template = Lines.Of(Lines.Bender(15), [100, 3, 100], (0, 180), (90, 90)) with
+        {
+            Habit = MeasuredTo.Straight,
+            Wire = new(null, Lines.Mm(4))
+        };
         var error = Assert.Single(CarPlan.Line(template).Findings, finding => finding.Severity == Severity.Error);
         Assert.Equal(Lines.StraightAt(1), error.Position);
         Assert.Equal(
-            "leg 2 is 8.0 mm (0.315 in) too short for its two bends (180° and 90°): they need 15.0 mm (0.591 in) and the leg is 7.0 mm (0.276 in) from the U-bend to the other corner; the largest radius that would fit is 7.0 mm (0.275 in); measure again, use a smaller bend or move the corners apart",
+            "leg 2 is 8.0 mm (0.315 in) too short for its two bends (180° and 90°): they need 15.0 mm (0.591 in) and the leg is 7.0 mm "
+                + "(0.276 in) from the U-bend to the other corner; the largest radius that would fit is 7.0 mm (0.275 in); measure "
+                + "again, use a smaller bend or move the corners apart",
             error.Message);
     }
 

@@ -20,7 +20,8 @@ public class TubeMaterialTests
     [InlineData("nickel-copper", TubeMaterial.CopperNickel)]
     [InlineData("CuNi10Fe1Mn", TubeMaterial.CopperNickel)]
     [InlineData("cupronickel", TubeMaterial.CopperNickel)]
-    public void Is_read_out_of_a_persons_words(string words, TubeMaterial material) => Assert.Equal(material, TubeMaterials.Recognize(words));
+    public void Is_read_out_of_a_persons_words(string words, TubeMaterial material) =>
+        Assert.Equal(material, TubeMaterials.Recognize(words));
 
     [Theory]
     [InlineData(null)]

@@ -10,7 +10,8 @@ public class TubeTests
     [InlineData("4.76 mm")]
     [InlineData("4.8 mm")]
     [InlineData("3/16 in")]
-    public void Brake_tube_is_one_size_by_all_its_names(string name) => Assert.True(Of(Sizes[name]).IsOfSize(Lines.Mm(4.75)) && Of(Sizes[name]).IsOfSize(Length.FromInches(3.0 / 16)));
+    public void Brake_tube_is_one_size_by_all_its_names(string name) =>
+        Assert.True(Of(Sizes[name]).IsOfSize(Lines.Mm(4.75)) && Of(Sizes[name]).IsOfSize(Length.FromInches(3.0 / 16)));
 
     [Fact]
     public void Five_sixteenths_and_eight_millimetres_are_two()

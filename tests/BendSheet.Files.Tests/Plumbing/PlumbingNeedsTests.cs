@@ -29,7 +29,8 @@ public class PlumbingNeedsTests
     [Fact]
     public void A_hose_without_ends_of_its_own_is_called_by_the_ports_it_goes_to() => Assert.Equal(
         "1 bulkhead, 2 × 3/8-24 flare 37 (0): b\n1 hose, 3/8-24 flare 37 (0): h (b.out to the caliper)",
-        Needs(TypedTemplates.Top + "parts: {b: {kind: bulkhead, ports: an-3}}\nhoses: {h: {from: b.out, to: the caliper}}\n" + TypedTemplates.Line));
+        Needs(TypedTemplates.Top + "parts: {b: {kind: bulkhead, ports: an-3}}\nhoses: {h: {from: b.out, to: the caliper}}\n"
+            + TypedTemplates.Line));
 
     private static string Needs(string typed)
     {

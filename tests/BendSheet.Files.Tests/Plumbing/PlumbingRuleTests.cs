@@ -19,7 +19,8 @@ public class PlumbingRuleTests
         With((Rear, "rear: {from: {at: ^master.rear, fitting: an3}, to: {at: rear-cross.in, fitting: inverted}")),
         Severity.Error,
         SeatsDiffer.Rule,
-        "end A of line rear has a 37° single flare, and master.rear has an inverted 45° seat: cones of different angles touch only on a line and leak; "
+        "end A of line rear has a 37° single flare, and master.rear has an inverted 45° seat: cones of different angles touch only on a "
+        + "line and leak; "
         + "use a fitting with `flare: double 45` in the place of an3, or an adapter between them");
 
     [Fact]
@@ -45,41 +46,56 @@ public class PlumbingRuleTests
         With(("right-front.inlet, is: M10x1 banjo", "^right-front.inlet, is: M10x1 bubble")),
         Severity.Error,
         SeatsDiffer.Rule,
-        "hose right-hose has a bubble-flare seat, and right-front.inlet has a flat face for a banjo: they do not seal on each other; put an adapter between them");
+        "hose right-hose has a bubble-flare seat, and right-front.inlet has a flat face for a banjo: they do not seal on each other; put "
+            + "an adapter between them");
 
     [Fact]
     public void A_nut_over_the_cone_is_not_one_that_goes_inside() => HasOne(
-        With(("left-bracket.out, is: an-3", "^left-bracket.out, is: inverted 3/16"), ("left-bracket: {kind: bulkhead, ports: an-3", "left-bracket: {kind: bulkhead, ports: {in: an-3, out: 3/8-24 flare 45}")),
+        With(
+            ("left-bracket.out, is: an-3", "^left-bracket.out, is: inverted 3/16"),
+            ("left-bracket: {kind: bulkhead, ports: an-3", "left-bracket: {kind: bulkhead, ports: {in: an-3, out: 3/8-24 flare 45}")),
         Severity.Error,
         SeatsDiffer.Rule,
-        "hose left-hose has an inverted 45° seat, and left-bracket.out has a 45° cone with the nut over it: one nut goes over the cone and the other into the port; "
+        "hose left-hose has an inverted 45° seat, and left-bracket.out has a 45° cone with the nut over it: one nut goes over the cone "
+        + "and the other into the port; "
         + "put an adapter between them");
 
     [Fact]
     public void Nothing_is_connected_to_a_bleed_screw() => HasOne(
-        With(("{at: left-rear.inlet, fitting: inverted}", "{at: ^left-rear.bleeder, fitting: inverted}"), ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: [bleeder]}")),
+        With(
+            ("{at: left-rear.inlet, fitting: inverted}", "{at: ^left-rear.bleeder, fitting: inverted}"),
+            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: [bleeder]}")),
         Severity.Error,
         SeatsDiffer.Rule,
-        "end B of line rear-left has a 45° double flare, and left-rear.bleeder has a bleed screw: nothing can be connected to it; take another port");
+        "end B of line rear-left has a 45° double flare, and left-rear.bleeder has a bleed screw: nothing can be connected to it; take "
+            + "another port");
 
     [Fact]
     public void A_nut_with_another_thread_is_an_error() => HasOne(
-        With(("rear: {is: 3/8-24 inverted 45", "rear: {is: M10x1 inverted 45"), (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
+        With(
+            ("rear: {is: 3/8-24 inverted 45", "rear: {is: M10x1 inverted 45"),
+            (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
         Severity.Error,
         ThreadsDiffer.Rule,
-        "end A of line rear has thread 3/8-24, and master.rear has M10x1: one does not go into the other; use a nut with M10x1, or an adapter between them");
+        "end A of line rear has thread 3/8-24, and master.rear has M10x1: one does not go into the other; use a nut with M10x1, or an "
+            + "adapter between them");
 
     [Fact]
     public void A_thread_from_memory_is_only_a_warning() => HasOne(
-        With(("rear: {is: 3/8-24 inverted 45", "rear: {is: inverted 1/4"), (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
+        With(
+            ("rear: {is: 3/8-24 inverted 45", "rear: {is: inverted 1/4"),
+            (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
         Severity.Warning,
         ThreadsDiffer.Rule,
-        "end A of line rear has thread 3/8-24, and master.rear has 7/16-24: one does not go into the other; use a nut with 7/16-24, or an adapter between them "
+        "end A of line rear has thread 3/8-24, and master.rear has 7/16-24: one does not go into the other; use a nut with 7/16-24, or "
+        + "an adapter between them "
         + "(SAE J512, from memory: check, or type the thread)");
 
     [Fact]
     public void A_port_for_larger_tube_is_a_warning_where_the_fitting_does_not_say_its_thread() => HasOne(
-        With(("an3: {flare: single 37, thread: 3/8-24}", "an3: {flare: single 37}"), ("front-tee: {kind: tee, ports: an-3", "front-tee: {kind: tee, ports: {in: an-4, left: an-3, right: an-3}"),
+        With(
+            ("an3: {flare: single 37, thread: 3/8-24}", "an3: {flare: single 37}"),
+            ("front-tee: {kind: tee, ports: an-3", "front-tee: {kind: tee, ports: {in: an-4, left: an-3, right: an-3}"),
             ("front-tee.in", "^front-tee.in")),
         Severity.Warning,
         ThreadsDiffer.Rule,
@@ -96,7 +112,9 @@ public class PlumbingRuleTests
 
     [Fact]
     public void A_tube_nut_in_a_taper_thread_is_an_error() => HasOne(
-        With(("rear: {is: 3/8-24 inverted 45", "rear: {is: 1/8 npt"), (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
+        With(
+            ("rear: {is: 3/8-24 inverted 45", "rear: {is: 1/8 npt"),
+            (Rear, Rear.Replace("master.rear", "^master.rear", StringComparison.Ordinal))),
         Severity.Error,
         TaperAgainstStraight.Rule,
         "master.rear has a taper thread and end A of line rear a straight one: the taper jams in it and neither seals; "
@@ -108,10 +126,12 @@ public class PlumbingRuleTests
         var quarter = TypedTemplates.Top.Replace("3/16 in", "1/4 in", StringComparison.Ordinal);
         HasOne(
             quarter + "fittings: {b: {flare: ^bubble}}\nparts: {u: {kind: plug}, v: {kind: plug}}\n"
-                + "lines: {fl: {from: {at: u.end, fitting: b}, to: {at: v.end, fitting: b}, rows: [{straight: 100, bend: 90}, {straight: 90}]}}\n",
+                + "lines: {fl: {from: {at: u.end, fitting: b}, to: {at: v.end, fitting: b}, rows: [{straight: 100, bend: 90}, {straight: "
+                + "90}]}}\n",
             Severity.Warning,
             FlareAndTube.Rule,
-            "fitting b has a bubble flare, and it sits on tube of 1/4 in: bubble flares are for tube of 4.75, 6, 8 or 10 mm (ISO 4038, from memory: check); "
+            "fitting b has a bubble flare, and it sits on tube of 1/4 in: bubble flares are for tube of 4.75, 6, 8 or 10 mm (ISO 4038, "
+            + "from memory: check); "
             + "use such tube, or another flare and port");
     }
 
@@ -120,7 +140,8 @@ public class PlumbingRuleTests
         With(("copper-nickel", "stainless steel"), ("inverted: {flare: double 45", "inverted: {flare: ^double 45")),
         Severity.Warning,
         FlareAndTube.Rule,
-        "fitting inverted has a double flare, and it sits on stainless steel, which splits when it is folded back (common practice, no source): "
+        "fitting inverted has a double flare, and it sits on stainless steel, which splits when it is folded back (common practice, no "
+        + "source): "
         + "use a 37° single flare with a sleeve and such a port, or another tube");
 
     [Fact]
@@ -129,7 +150,10 @@ public class PlumbingRuleTests
 
     [Fact]
     public void A_port_takes_one_line() => HasOne(
-        With(("rear-right: {from: {at: rear-cross.right", "rear-right: {from: {at: ^rear-cross.left"), ("rear-cross: {kind: cross, ports: inverted 3/16}", "rear-cross: {kind: cross, ports: {in: inverted 3/16, left: inverted 3/16, out: inverted 3/16}}")),
+        With(
+            ("rear-right: {from: {at: rear-cross.right", "rear-right: {from: {at: ^rear-cross.left"),
+            ("rear-cross: {kind: cross, ports: inverted 3/16}", "rear-cross: {kind: cross, ports: {in: inverted 3/16, left: inverted "
+                + "3/16, out: inverted 3/16}}")),
         Severity.Error,
         PortUsedTwice.Rule,
         "rear-cross.left is taken already by line rear-left (line 29): name another port, or put a tee there");
@@ -138,15 +162,20 @@ public class PlumbingRuleTests
     public void Open_ports_are_one_warning_for_each_part()
     {
         HasOne(
-            With(("ports: {front: {is: 1/8-27 taper, circuit: front},", "ports: {front: {is: 1/8-27 taper, circuit: front}, spare: an-3, test: an-3,"), ("  master:\n", "  ^master:\n")),
+            With(
+                ("ports: {front: {is: 1/8-27 taper, circuit: front},", "ports: {front: {is: 1/8-27 taper, circuit: front}, spare: an-3, "
+                    + "test: an-3,"), ("  master:\n", "  ^master:\n")),
             Severity.Warning,
             OpenPort.Rule,
-            "nothing goes to master, ports spare, test: connect them, close with a `plug`, or leave out of its `ports` what is not on your car");
+            "nothing goes to master, ports spare, test: connect them, close with a `plug`, or leave out of its `ports` what is not on "
+                + "your car");
     }
 
     [Fact]
     public void A_plug_closes_a_port() => Assert.Empty(Findings(
-        With(("ports: {front: {is: 1/8-27 taper, circuit: front},", "ports: {front: {is: 1/8-27 taper, circuit: front}, spare: an-3,"), ("  front-tee:", "  cap: {kind: plug, ports: an-3, screws-into: master.spare}\n  front-tee:"))));
+        With(
+            ("ports: {front: {is: 1/8-27 taper, circuit: front},", "ports: {front: {is: 1/8-27 taper, circuit: front}, spare: an-3,"),
+            ("  front-tee:", "  cap: {kind: plug, ports: an-3, screws-into: master.spare}\n  front-tee:"))));
 
     [Fact]
     public void A_plug_that_sits_nowhere_is_told_how_to_say_where() => HasOne(
@@ -159,30 +188,43 @@ public class PlumbingRuleTests
     public void A_wheel_without_pressure_is_an_error()
     {
         HasOne(
-            With(("  left-rear: {", "  ^left-rear: {"), ("{at: left-rear.inlet, fitting: inverted}", "{at: other.inlet, fitting: inverted}"), ("  rear-cross: {", "  other: {kind: wheel-cylinder, ports: inverted 3/16}\n  rear-cross: {"), ("kind: wheel-cylinder, ports: inverted 3/16}\n  right-rear", "kind: wheel-cylinder, ports: [bleeder]}\n  right-rear")),
+            With(
+                ("  left-rear: {", "  ^left-rear: {"),
+                ("{at: left-rear.inlet, fitting: inverted}", "{at: other.inlet, fitting: inverted}"),
+                ("  rear-cross: {", "  other: {kind: wheel-cylinder, ports: inverted 3/16}\n  rear-cross: {"),
+                ("kind: wheel-cylinder, ports: inverted 3/16}\n  right-rear", "kind: wheel-cylinder, ports: [bleeder]}\n  right-rear")),
             Severity.Error,
             WheelNotReached.Rule,
-            "no master cylinder reaches wheel-cylinder left-rear: lead a line or a hose to it (`show --parts` shows how far each circuit goes)");
+            "no master cylinder reaches wheel-cylinder left-rear: lead a line or a hose to it (`show --parts` shows how far each "
+                + "circuit goes)");
     }
 
     [Fact]
     public void Circuits_that_meet_are_an_error_at_the_line_that_joins_them()
     {
-        var found = Findings(With(("right-front: {kind: caliper, ports: {inlet: M10x1 banjo, bleeder: }}", "right-front: {kind: caliper, ports: {inlet: M10x1 banjo, second: inverted 3/16}}"),
-            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, second: inverted 3/16}}"),
-            ("  rear-right: {", "  bridge: {from: {at: left-rear.second, fitting: inverted}, to: {at: right-front.second, fitting: inverted}, rows: [{straight: 1900}]}\n  rear-right: {")));
+        var found = Findings(
+            With(
+                ("right-front: {kind: caliper, ports: {inlet: M10x1 banjo, bleeder: }}", "right-front: {kind: caliper, ports: {inlet: "
+                    + "M10x1 banjo, second: inverted 3/16}}"),
+            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, "
+                + "second: inverted 3/16}}"),
+            ("  rear-right: {", "  bridge: {from: {at: left-rear.second, fitting: inverted}, to: {at: right-front.second, fitting: "
+                + "inverted}, rows: [{straight: 1900}]}\n  rear-right: {")));
         var finding = Assert.Single(found);
         Assert.Same(CircuitsJoined.Rule, finding.Rule);
         Assert.Equal(Severity.Error, finding.Severity);
         Assert.Equal((30, 3), (finding.Position.Line, finding.Position.Column));
         Assert.Equal(
-            "line bridge joins two circuits that must stay apart, master, circuit rear and master, circuit front: lead it to a port of its own circuit", finding.Message);
+            "line bridge joins two circuits that must stay apart, master, circuit rear and master, circuit front: lead it to a port of "
+                + "its own circuit", finding.Message);
     }
 
     [Fact]
     public void A_part_keeps_two_circuits_apart_that_it_says_are_apart()
     {
-        const string Ports = "{fi: {is: inverted 3/16, circuit: front}, fo: {is: inverted 3/16, circuit: front}, ri: {is: inverted 3/16, circuit: rear}, ro: {is: inverted 3/16, circuit: rear}}";
+        const string Ports =
+            "{fi: {is: inverted 3/16, circuit: front}, fo: {is: inverted 3/16, circuit: front}, ri: {is: inverted 3/16, circuit: rear}, "
+                + "ro: {is: inverted 3/16, circuit: rear}}";
         var file = TypedTemplates.Top + $$$$"""
             pedal-switch: true
             parts:
@@ -204,27 +246,40 @@ public class PlumbingRuleTests
 
     [Fact]
     public void A_ring_is_a_warning_at_what_closes_it() => HasOne(
-        With(("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, second: inverted 3/16}}"),
-            ("right-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "right-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, second: inverted 3/16}}"),
-            ("{straight: 500}]}\n  rear-right: {", "{straight: 500}]}\n  bridge: {from: {at: left-rear.second, fitting: inverted}, to: {at: right-rear.second, fitting: inverted}, rows: [{straight: 900}]}\n  ^rear-right: {")),
+        With(
+            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, "
+                + "second: inverted 3/16}}"),
+            ("right-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "right-rear: {kind: wheel-cylinder, ports: {inlet: inverted "
+                + "3/16, second: inverted 3/16}}"),
+            ("{straight: 500}]}\n  rear-right: {", "{straight: 500}]}\n  bridge: {from: {at: left-rear.second, fitting: inverted}, to: "
+                + "{at: right-rear.second, fitting: inverted}, rows: [{straight: 900}]}\n  ^rear-right: {")),
         Severity.Warning,
         Ring.Rule,
-        "line rear-right closes a ring: rear-cross.right and right-rear.inlet are joined already by another way, and air between them cannot be bled out for certain; "
+        "line rear-right closes a ring: rear-cross.right and right-rear.inlet are joined already by another way, and air between them "
+        + "cannot be bled out for certain; "
         + "take one of the two ways out");
 
     [Fact]
     public void Without_a_switch_the_brake_lights_stay_dark()
     {
-        var dark = With(("  master:\n", "  ^master:\n"), (", screws-into: rear-cross.out", string.Empty), ("kind: switch", "kind: plug"), ("ports: inverted 3/16}\n  left-rear", "ports: inverted 3/16, screws-into: rear-cross.out}\n  left-rear"));
+        var dark = With(
+            ("  master:\n", "  ^master:\n"),
+            (", screws-into: rear-cross.out", string.Empty),
+            ("kind: switch", "kind: plug"),
+            ("ports: inverted 3/16}\n  left-rear", "ports: inverted 3/16, screws-into: rear-cross.out}\n  left-rear"));
         HasOne(dark, Severity.Warning, NoBrakeLightSwitch.Rule,
-            "no brake-light switch is in a circuit of master: add a part of kind `switch`, or say `pedal-switch: true` at the top if it sits at the pedal");
+            "no brake-light switch is in a circuit of master: add a part of kind `switch`, or say `pedal-switch: true` at the top if it "
+                + "sits at the pedal");
         Assert.Empty(Findings("pedal-switch: true\n" + dark));
     }
 
     [Fact]
     public void A_switch_that_sits_nowhere_lights_nothing()
     {
-        var found = Findings(With((", screws-into: rear-cross.out", string.Empty), ("rear-cross: {kind: cross, ports: inverted 3/16}", "rear-cross: {kind: tee, ports: inverted 3/16}")));
+        var found = Findings(
+            With(
+                (", screws-into: rear-cross.out", string.Empty),
+                ("rear-cross: {kind: cross, ports: inverted 3/16}", "rear-cross: {kind: tee, ports: inverted 3/16}")));
         Assert.Equal("no-brake-light-switch, open-port", Rules(found));
         Assert.StartsWith("switch stop-light is in no circuit that brakes a wheel: ", found[0].Message, StringComparison.Ordinal);
     }
@@ -235,14 +290,19 @@ public class PlumbingRuleTests
 
     [Fact]
     public void A_file_of_a_part_of_the_car_says_what_is_open_and_no_more() => HasOne(
-        TypedTemplates.Top + "parts:\n  ^rear-tee: {kind: tee, ports: an-3}\n  left: {kind: wheel-cylinder}\nlines: {rl: {from: rear-tee.left, to: left.inlet, rows: [{straight: 100}]}}\n",
+        TypedTemplates.Top
+            + "parts:\n  ^rear-tee: {kind: tee, ports: an-3}\n  left: {kind: wheel-cylinder}\nlines: {rl: {from: rear-tee.left, to: "
+            + "left.inlet, rows: [{straight: 100}]}}\n",
         Severity.Warning,
         OpenPort.Rule,
-        "nothing goes to rear-tee, ports in, right: connect them, close with a `plug`, or leave out of its `ports` what is not on your car");
+        "nothing goes to rear-tee, ports in, right: connect them, close with a `plug`, "
+            + "or leave out of its `ports` what is not on your car");
 
     [Fact]
     public void A_reservoir_joins_no_circuits() => Assert.Empty(Findings(
-        TypedTemplates.Top + "parts:\n  r: {kind: reservoir, ports: [one, two]}\n  m: {kind: master-cylinder, ports: {a: {circuit: x}, b: {circuit: y}}}\nhoses: {h: {from: r.one, to: m.a}, g: {from: r.two, to: m.b}}\n" + TypedTemplates.Line));
+        TypedTemplates.Top
+            + "parts:\n  r: {kind: reservoir, ports: [one, two]}\n  m: {kind: master-cylinder, ports: {a: {circuit: x}, b: {circuit: "
+            + "y}}}\nhoses: {h: {from: r.one, to: m.a}, g: {from: r.two, to: m.b}}\n" + TypedTemplates.Line));
 
     [Fact]
     public void An_unknown_port_is_a_wrong_file() => Assert.Equal(RuleSubject.File, FileRules.UnknownPort.Subject);

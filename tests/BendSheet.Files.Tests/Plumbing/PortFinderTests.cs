@@ -21,7 +21,9 @@ public class PortFinderTests
         var found = Findings(With(("at: rear-cross.left", "at: ^rear-cros.left")));
         Assert.Equal("open-port, wheel-not-reached, unknown-name", Rules(found));
         Assert.Equal(Severity.Warning, found[2].Severity);
-        Assert.Equal("there is no part called `rear-cros`, so that `rear-cros.left` is taken for words only: did you mean `rear-cross`?", found[2].Message);
+        Assert.Equal(
+            "there is no part called `rear-cros`, so that `rear-cros.left` is taken for words only: did you mean `rear-cross`?",
+            found[2].Message);
     }
 
     [Theory]
@@ -29,7 +31,10 @@ public class PortFinderTests
     [InlineData("see p. 4")]
     [InlineData("chassis.left")]
     public void Other_words_are_words(string typed) =>
-        Assert.Equal("4:9 open-port", Places(TypedTemplates.Top + "parts: {u: {kind: union}}\nlines: {a: {from: u.in, to: " + typed + ", rows: [{straight: 100}]}}\n"));
+        Assert.Equal(
+            "4:9 open-port",
+            Places(TypedTemplates.Top + "parts: {u: {kind: union}}\nlines: {a: {from: u.in, to: " + typed
+                + ", rows: [{straight: 100}]}}\n"));
 
     [Fact]
     public void The_name_of_a_part_with_one_port_is_enough() =>
@@ -51,14 +56,26 @@ public class PortFinderTests
 
     [Fact]
     public void A_part_cannot_sit_in_itself() => HasOne(
-        With(("{in: master.front}", "{in: ^elbow.out}")), Severity.Error, FileRules.Circle, "part `elbow` cannot sit in itself: name a port of another part");
+        With(("{in: master.front}", "{in: ^elbow.out}")),
+        Severity.Error,
+        FileRules.Circle,
+        "part `elbow` cannot sit in itself: name a port of another part");
 
     [Theory]
-    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: ^3/8-24 flair 37}", "unreadable-port")]
-    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: ^drum, ports: inverted 3/16}", "not-a-choice")]
+    [InlineData(
+        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
+        "left-rear: {kind: wheel-cylinder, ports: ^3/8-24 flair 37}",
+        "unreadable-port")]
+    [InlineData(
+        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
+        "left-rear: {kind: ^drum, ports: inverted 3/16}",
+        "not-a-choice")]
     [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
     [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{kind: other}", "missing-word")]
-    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: reservoir, ports: ^inverted 3/16}", "wrong-kind")]
+    [InlineData(
+        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
+        "left-rear: {kind: reservoir, ports: ^inverted 3/16}",
+        "wrong-kind")]
     [InlineData("have: 1", "have: ^1.5", "out-of-range")]
     [InlineData("ports: {in: 1/8 npt, out: an-3}", "ports: {in: 1/8 npt, out: an-3, ^in: an-3}", "duplicate-word")]
     [InlineData("ports: {in: 1/8 npt, out: an-3}", "ports: ^[]", "wrong-kind")]

@@ -5,7 +5,9 @@ using BendSheet.Files.Tests.Reading;
 
 namespace BendSheet.Files.Tests.Plumbing;
 
-/// <summary>A small car whose plumbing is sound, and the same with a slip in it. A caret in what is typed marks where the finding has to stand.</summary>
+/// <summary>
+/// A small car whose plumbing is sound, and the same with a slip in it. A caret in what is typed marks where the finding has to stand.
+/// </summary>
 internal static class SmallCar
 {
     public const string Sound = """

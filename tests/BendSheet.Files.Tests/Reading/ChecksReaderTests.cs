@@ -19,7 +19,9 @@ public class ChecksReaderTests
     [Fact]
     public void A_mirrored_line_has_its_own_and_none_of_the_other()
     {
-        var file = Read(Checked("[{from: A, to: B, distance: 150}]") + "  fr: {mirror: fl}\n  again: {mirror: fl, checks: [{from: 1, to: 2, distance: 99}]}\n");
+        var file = Read(
+            Checked("[{from: A, to: B, distance: 150}]")
+                + "  fr: {mirror: fl}\n  again: {mirror: fl, checks: [{from: 1, to: 2, distance: 99}]}\n");
         Assert.Empty(file.Findings);
         Assert.Equal([150], Measured(file.Lines[0]));
         Assert.Empty(file.Lines[1].Checks);
@@ -41,7 +43,8 @@ public class ChecksReaderTests
     [InlineData("[{from: A, to: B, distance: far}]", "6:41 unreadable-length")]
     [InlineData("[{from: A, to: B, distance: 150}, {from: B, to: A, distance: 140}]", "6:74 distance-said-twice")]
     [InlineData("[{from: C, to: B, distance: far}]", "6:21 no-distance; 6:41 unreadable-length")]
-    public void What_cannot_be_read_is_one_finding_at_its_place(string checks, string places) => Assert.Equal(places, Places(Read(Checked(checks))));
+    public void What_cannot_be_read_is_one_finding_at_its_place(string checks, string places) =>
+        Assert.Equal(places, Places(Read(Checked(checks))));
 
     [Fact]
     public void What_to_write_is_said() => Assert.EndsWith(
@@ -63,7 +66,8 @@ public class ChecksReaderTests
     public void A_rough_line_has_no_finished_piece() =>
         Assert.Equal("5:20 out-of-place", Places(Read(Top + "lines:\n  fl: {rough: 2 m, checks: [{from: A, to: B, distance: 150}]}\n")));
 
-    private static IEnumerable<double> Measured(Core.Templates.LineTemplate line) => line.Checks.Select(check => check.Distance.Millimetres);
+    private static IEnumerable<double> Measured(Core.Templates.LineTemplate line) =>
+        line.Checks.Select(check => check.Distance.Millimetres);
 
     private static Core.Units.Length Millimetres(double figure) => Core.Units.Length.FromMillimetres(figure);
 
@@ -71,5 +75,6 @@ public class ChecksReaderTests
 
     /// <summary>A line of two corners; the value of <c>checks</c> stands from line 6, column 13 on.</summary>
     private static string Checked(string checks) =>
-        Top + $"lines:\n  fl:\n    checks: {checks}\n    rows: [{{straight: 100, bend: 90}}, {{straight: 100, rotate: 90 cw, bend: 90}}, {{straight: 100}}]\n";
+        Top + $"lines:\n  fl:\n    checks: {checks}\n    rows: [{{straight: 100, bend: 90}}, {{straight: 100, rotate: 90 cw, bend: 90}}, "
+            + $"{{straight: 100}}]\n";
 }

@@ -11,7 +11,8 @@ public class ClipsReaderTests
 
     [Fact]
     public void A_line_says_how_it_is_held() =>
-        Assert.Equal(Clips(new("car.yaml", 6, 20), 12 * 25.4, 50, 6.35), Only(LongLine("clips: {every: 1 ft, from-ends: 50, hole: 1/4 in}")));
+        Assert.Equal(
+            Clips(new("car.yaml", 6, 20), 12 * 25.4, 50, 6.35), Only(LongLine("clips: {every: 1 ft, from-ends: 50, hole: 1/4 in}")));
 
     [Fact]
     public void From_the_ends_it_is_half_of_every_unless_said() =>
@@ -30,7 +31,8 @@ public class ClipsReaderTests
     [Fact]
     public void What_a_line_says_itself_goes_first()
     {
-        var file = Read(Top + ForAll + Line + "  own: {clips: {every: 200}, rows: [{straight: 300}]}\n  none: {clips: none, rows: [{straight: 300}]}\n"
+        var file = Read(
+            Top + ForAll + Line + "  own: {clips: {every: 200}, rows: [{straight: 300}]}\n  none: {clips: none, rows: [{straight: 300}]}\n"
             + "  like-own: {mirror: own}\n  without: {mirror: own, clips: none}\n  again: {mirror: without, clips: {every: 100}}\n");
         Assert.Empty(file.Findings);
         Assert.Equal([300, 200, null, 200, null, 100], file.Lines.Select(line => line.Clips?.Every.Millimetres));

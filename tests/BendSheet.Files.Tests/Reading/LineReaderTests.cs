@@ -66,7 +66,8 @@ public class LineReaderTests
         var file = Read(Top + $"fittings: {{x: {{flare: {typed}}}}}\n" + LongLine("to: {fitting: x}")[Top.Length..]);
         Assert.Empty(file.Findings);
         var fitting = file.Lines[0].To.Fitting!;
-        Assert.Equal((flare, Length.Zero, Length.Zero, 0), (fitting.Flare, fitting.FlareAllowance, fitting.Straight, fitting.Hardware.Length));
+        Assert.Equal(
+            (flare, Length.Zero, Length.Zero, 0), (fitting.Flare, fitting.FlareAllowance, fitting.Straight, fitting.Hardware.Length));
     }
 
     [Theory]

@@ -22,7 +22,8 @@ public class MutatedTemplateTests
 
     private static readonly string[] Good =
     [
-        Top + "lines:\n  fl:\n    - {straight: 120, bend: 45}\n    - {straight: 60, rotate: 90 cw, bend: 30, note: up}\n    - {straight: 80}\n",
+        Top + "lines:\n  fl:\n    - {straight: 120, bend: 45}\n    - {straight: 60, rotate: 90 cw, bend: 30, note: up}\n    - "
+            + "{straight: 80}\n",
         """
         project: Finch
         units: in
@@ -88,9 +89,60 @@ public class MutatedTemplateTests
     /// <summary>What stands for a figure, a word or a piece of structure in another place.</summary>
     private static readonly string[] Pieces =
     [
-        "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.9999999", "359.99", "360", "90 ccw", "-45", "1,5", "\"\"", "~",
-        "straight", "bend", "included", "rotate", "rows", "lines", "tube", "tubes", "bender", "benders", "units: mm", "measured: along", "measured: outside",
-        "outside", "corner", "mirror: fl", "use: x", "tee.left", "master.front", "front-tee", "rear-cross.out", "an-3", "1/8 npt", "plug", "screws-into: master.rear", "circuit: rear", "main", "hand", "an3", "none", "[]", "{}", "[1]", "{a: 1}", "\n", "\n  ", "\n    ", ": ", ", ", "- ", "{", "}",
+        "0",
+        "-1",
+        "1e308",
+        ".nan",
+        "1/0",
+        "0.0000001",
+        "99999",
+        "100 m",
+        "180",
+        "179.9999999",
+        "359.99",
+        "360",
+        "90 ccw",
+        "-45",
+        "1,5",
+        "\"\"", "~",
+        "straight",
+        "bend",
+        "included",
+        "rotate",
+        "rows",
+        "lines",
+        "tube",
+        "tubes",
+        "bender",
+        "benders",
+        "units: mm",
+        "measured: along",
+        "measured: outside",
+        "outside",
+        "corner",
+        "mirror: fl",
+        "use: x",
+        "tee.left",
+        "master.front",
+        "front-tee",
+        "rear-cross.out",
+        "an-3",
+        "1/8 npt",
+        "plug",
+        "screws-into: master.rear",
+        "circuit: rear",
+        "main",
+        "hand",
+        "an3",
+        "none",
+        "[]",
+        "{}",
+        "[1]",
+        "{a: 1}",
+        "\n",
+        "\n  ",
+        "\n    ",
+        ": ", ", ", "- ", "{", "}",
         "\"\\e[31m\"", "\"\\ud800\"", "°", "é", "🚗", new string('9', 400), new string('n', 120), "\u202e", "\t", "\0",
     ];
 
@@ -131,7 +183,8 @@ public class MutatedTemplateTests
             }
             catch (Exception e)
             {
-                throw new InvalidOperationException($"seed {Seed}, typed: {Convert.ToBase64String(Encoding.UTF8.GetBytes(typed))} = {typed}", e);
+                throw new InvalidOperationException(
+                    $"seed {Seed}, typed: {Convert.ToBase64String(Encoding.UTF8.GetBytes(typed))} = {typed}", e);
             }
         }
 
@@ -168,7 +221,8 @@ public class MutatedTemplateTests
         }
 
         var root = Assert.IsType<YamlMap>(YamlDocument.Read("car.yaml", Encoding.UTF8.GetBytes(typed)).Root);
-        var lines = Assert.IsType<YamlMap>(root.Entries.Single(entry => string.Equals(entry.Key.Text, "lines", StringComparison.Ordinal)).Value);
+        var lines = Assert.IsType<YamlMap>(
+            root.Entries.Single(entry => string.Equals(entry.Key.Text, "lines", StringComparison.Ordinal)).Value);
         Assert.Equal(lines.Entries.Count, file.Lines.Length + file.RoughLines.Length);
     }
 
@@ -177,7 +231,10 @@ public class MutatedTemplateTests
         var stock = StockPlan.Of(lines, file.RoughLines, file.Stores);
         var shopping = ShoppingList.Of(lines, file.RoughLines, stock, file.Stores.Have, [], file.Notation);
         CheckFindings(stock.Findings.Concat(shopping.Findings), file.Source);
-        Assert.Equal(lines.Length + file.RoughLines.Length, StockWriter.Of(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
+        Assert.Equal(
+            lines.Length
+                + file.RoughLines.Length,
+                StockWriter.Of(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
     }
 
     private static void CheckSheet(SheetContent sheet)

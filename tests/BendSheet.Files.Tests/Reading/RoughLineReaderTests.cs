@@ -10,27 +10,41 @@ public class RoughLineReaderTests
     [Fact]
     public void A_line_may_have_a_rough_length_and_its_ends_until_there_is_a_template()
     {
-        var file = Read(Top + Fittings + "lines:\n  rear: {rough: 2.4 m, from: {at: outlet, fitting: an3}, to: tee, made: true}\n" + "  fl: {rows: [{straight: 300}]}\n");
+        var file = Read(
+            Top + Fittings + "lines:\n  rear: {rough: 2.4 m, from: {at: outlet, fitting: an3}, to: tee, made: true}\n"
+                + "  fl: {rows: [{straight: 300}]}\n");
         Assert.Empty(file.Findings);
         var rough = Assert.Single(file.RoughLines);
-        Assert.Equal(("rear", 2400.0, "outlet", "an3", "tee", true), (rough.Name, rough.Length.Millimetres, rough.From.At, rough.From.Fitting?.Name, rough.To.At, rough.Made));
+        Assert.Equal(
+            ("rear", 2400.0, "outlet", "an3", "tee", true),
+            (rough.Name, rough.Length.Millimetres, rough.From.At, rough.From.Fitting?.Name, rough.To.At, rough.Made));
         Assert.Equal("fl", Assert.Single(file.Lines).Name);
     }
 
     [Fact]
     public void The_mirror_image_of_a_rough_line_is_as_long_roughly_wherever_it_stands()
     {
-        var file = Read(Top + Fittings + "lines:\n  right: {mirror: left, to: right hose}\n  left: {rough: 900, from: {at: tee, fitting: an3}}\n  again: {mirror: right}\n");
+        var file = Read(
+            Top + Fittings
+                + "lines:\n  right: {mirror: left, to: right hose}\n  left: {rough: 900, from: {at: tee, fitting: an3}}\n  again: "
+                + "{mirror: right}\n");
         Assert.Empty(file.Findings);
         Assert.Equal(
-            [("right", 900.0, null, "an3", "right hose"), ("left", 900.0, "tee", "an3", null), ("again", 900.0, null, "an3", (string?)null)],
+            [
+                ("right", 900.0, null, "an3", "right hose"),
+                ("left", 900.0, "tee", "an3", null),
+                ("again", 900.0, null, "an3", (string?)null),
+            ],
             file.RoughLines.Select(line => (line.Name, line.Length.Millimetres, line.From.At, line.From.Fitting?.Name, line.To.At)));
     }
 
     [Fact]
     public void The_mirror_image_of_a_rough_line_has_its_fittings_and_leads_to_ports_of_its_own()
     {
-        var file = Read(Top + Fittings + "parts: {tee: {kind: tee, ports: an-3}}\nlines:\n  left: {rough: 900, from: {at: tee.left, fitting: an3}, to: {at: tee.in, fitting: an3}}\n  right: {mirror: left, from: tee.right}\n");
+        var file = Read(
+            Top + Fittings
+                + "parts: {tee: {kind: tee, ports: an-3}}\nlines:\n  left: {rough: 900, from: {at: tee.left, fitting: an3}, to: {at: "
+                + "tee.in, fitting: an3}}\n  right: {mirror: left, from: tee.right}\n");
         Assert.Empty(file.Findings);
         var right = file.RoughLines[1];
         Assert.Equal(("tee.right", "an3", "an3", null), (right.From.At, right.From.Fitting?.Name, right.To.Fitting?.Name, right.To.Port));

@@ -10,7 +10,8 @@ public class RowReaderTests
     [Fact]
     public void Straights_in_a_row_add_up_and_stand_where_the_first_was_typed()
     {
-        var line = Assert.Single(Read(Rows("{straight: 10}", "{straight: 20}", "{straight: 30, bend: 45}", "{straight: 40}", "{straight: 50}")).Lines);
+        var line = Assert.Single(
+            Read(Rows("{straight: 10}", "{straight: 20}", "{straight: 30, bend: 45}", "{straight: 40}", "{straight: 50}")).Lines);
         Assert.Equal([60, 90], Legs(line));
         Assert.Equal([6, 9], line.Route.Legs.Select(leg => leg.At.Line));
     }

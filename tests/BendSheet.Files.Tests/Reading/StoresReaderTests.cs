@@ -25,11 +25,17 @@ public class StoresReaderTests
         Assert.Empty(file.Findings);
         var stores = file.Stores;
         Assert.Equal(
-            [("roll 1", RollKind.Roll, "main", 7620.0, 5400.0, 1, (decimal?)50, true), ("stick 2", RollKind.Stick, "fuel", 2000.0, 2000.0, 3, null, false)],
-            stores.Rolls.Select(roll => (roll.Name, roll.Kind, roll.Tube.Name, Math.Round(roll.Length.Millimetres, 6), roll.Left.Millimetres, roll.Count, roll.Price, roll.LeftIsTyped)));
+            [
+                ("roll 1", RollKind.Roll, "main", 7620.0, 5400.0, 1, (decimal?)50, true),
+                ("stick 2", RollKind.Stick, "fuel", 2000.0, 2000.0, 3, null, false),
+            ],
+            stores.Rolls.Select(
+                roll => (roll.Name, roll.Kind, roll.Tube.Name, Math.Round(
+                    roll.Length.Millimetres, 6), roll.Left.Millimetres, roll.Count, roll.Price, roll.LeftIsTyped)));
         Assert.Equal(1.5, stores.CuttingLoss.Millimetres);
         Assert.Equal(0.1, stores.Spare);
-        Assert.Equal([(6, 80.0, "main")], stores.Practice.Select(practice => (practice.Flares, practice.Length.Millimetres, practice.Tube.Name)));
+        Assert.Equal(
+            [(6, 80.0, "main")], stores.Practice.Select(practice => (practice.Flares, practice.Length.Millimetres, practice.Tube.Name)));
         Assert.Equal([("nut", 4), ("an3 sleeve", 2)], stores.Have.Select(have => (have.Name, have.Count)));
     }
 
@@ -59,7 +65,8 @@ public class StoresReaderTests
     [InlineData("7.5%", 0.075)]
     [InlineData("10 per cent", 0.1)]
     [InlineData("0 %", 0)]
-    public void Spare_is_a_part_of_a_hundred(string typed, double spare) => Assert.Equal(spare, Sound(Top + $"spare: {typed}\n" + Line).Spare, 1e-12);
+    public void Spare_is_a_part_of_a_hundred(string typed, double spare) =>
+        Assert.Equal(spare, Sound(Top + $"spare: {typed}\n" + Line).Spare, 1e-12);
 
     [Theory]
     [InlineData("stock: 5", "4:8 wrong-kind")]
@@ -90,7 +97,8 @@ public class StoresReaderTests
     [InlineData("have: {nut: []}", "4:13 wrong-kind")]
     [InlineData("have: {nut: some}", "4:13 unreadable-number")]
     [InlineData("have: {nut: -4}", "4:13 out-of-range")]
-    public void What_is_wrong_is_said_where_it_stands(string typed, string places) => Assert.Equal(places, Places(Read(Top + typed + "\n" + Line)));
+    public void What_is_wrong_is_said_where_it_stands(string typed, string places) =>
+        Assert.Equal(places, Places(Read(Top + typed + "\n" + Line)));
 
     [Theory]
     [InlineData("stock: [{length: 5 m}]", "4:9 missing-word")]

@@ -112,7 +112,8 @@ public class TemplateReaderTests
         var line = Read(GrownUp).Lines[0];
         Assert.Equal(
             (900, 150, 40),
-            line.Route.Bends[1].Bender is { Room: { } room, ClearBelow: { } below, Body: { } body } ? (room.Millimetres, below.Millimetres, body.Millimetres) : default);
+            line.Route.Bends[1].Bender is { Room: { } room, ClearBelow: { } below, Body: { } body }
+                ? (room.Millimetres, below.Millimetres, body.Millimetres) : default);
         Assert.Equal((null, null, null), (line.Bender.Room, line.Bender.ClearBelow, line.Bender.Body));
     }
 
@@ -122,8 +123,12 @@ public class TemplateReaderTests
         var line = Assert.Single(Read(Smallest).Lines);
         Assert.Equal("car.yaml:5:3", line.At.ToString());
         Assert.Equal("car.yaml:3:18", line.Bender.RadiusAt.ToString());
-        Assert.Equal(["6:18", "7:18", "8:18", "9:18"], line.Route.Legs.Select(leg => leg.At.ToString()["car.yaml:".Length..]), StringComparer.Ordinal);
-        Assert.Equal(["6:29", "7:43", "8:45"], line.Route.Bends.Select(bend => bend.TurnAt.ToString()["car.yaml:".Length..]), StringComparer.Ordinal);
+        Assert.Equal(
+            ["6:18", "7:18", "8:18", "9:18"], line.Route.Legs
+                .Select(leg => leg.At.ToString()["car.yaml:".Length..]), StringComparer.Ordinal);
+        Assert.Equal(
+            ["6:29", "7:43", "8:45"], line.Route.Bends
+                .Select(bend => bend.TurnAt.ToString()["car.yaml:".Length..]), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -181,7 +186,12 @@ public class TemplateReaderTests
     public void Line_ends_and_a_byte_order_mark_change_nothing()
     {
         var plain = Assert.Single(Read(Smallest).Lines);
-        foreach (var typed in new[] { Smallest.ReplaceLineEndings("\r\n"), "\uFEFF" + Smallest, "\uFEFF" + Smallest.ReplaceLineEndings("\r\n") })
+        foreach (var typed in new[]
+        {
+            Smallest.ReplaceLineEndings("\r\n"),
+            "\uFEFF" + Smallest,
+            "\uFEFF" + Smallest.ReplaceLineEndings("\r\n"),
+        })
         {
             var file = Read(Encoding.UTF8.GetBytes(typed));
             Assert.Empty(file.Findings);

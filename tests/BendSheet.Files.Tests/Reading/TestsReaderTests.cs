@@ -6,23 +6,38 @@ using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
 namespace BendSheet.Files.Tests.Reading;
 
-/// <summary>Tests of a bender as they are typed: what is read, and where each finding stands and what it says would make it right.</summary>
+/// <summary>
+/// Tests of a bender as they are typed: what is read, and where each finding stands and what it says would make it right.
+/// </summary>
 public class TestsReaderTests
 {
     /// <summary>Test as it stands at 3:35, finding, and the end of its message.</summary>
     public static TheoryData<string, string, string> Wrong { get; } = new()
     {
-        { "{pull: 90, got: 93}", "3:42 out-of-range", "pulled to 90° a bend cannot come out at 93°, because tube only comes back: look whether `pull` and `got` changed places" },
+        {
+            "{pull: 90, got: 93}", "3:42 out-of-range",
+            "pulled to 90° a bend cannot come out at 93°, because tube only comes back: look whether `pull` and `got` changed places"
+        },
         { "{pull: 44, included: 135}", "3:42 out-of-range", "look whether `pull` and `got` changed places" },
-        { "{pull: 93, got: 9}", "3:42 out-of-range", "the bend came back from 93° to 9°, and tube bent by hand comes back a few degrees: look at `pull` and `got` again" },
+        {
+            "{pull: 93, got: 9}", "3:42 out-of-range",
+            "the bend came back from 93° to 9°, and tube bent by hand comes back a few degrees: look at `pull` and `got` again"
+        },
         { "{pull: 93, included: 150}", "3:42 out-of-range", "look at `pull` and `included` again" },
         { "{pull: 93}", "3:35 missing-word", "add `got`, the degrees that the tube turns, or `included`, the angle between its legs" },
         { "{got: 90, included: 90, pull: 93}", "3:45 said-twice", "keep one of them" },
-        { "{got: 90}", "3:35 missing-word", "a test needs what the tool was pulled to (`pull`), or a piece's `length` before and its `legs` after, such as `tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]`" },
+        {
+            "{got: 90}", "3:35 missing-word",
+            "a test needs what the tool was pulled to (`pull`), or a piece's `length` before and its `legs` after, such as `tests: "
+                + "[{pull: 93, got: 90}, {pull: 47.5, got: 45}]`"
+        },
         { "{got: 90, length: 200}", "3:45 missing-word", "add `legs`, such as `legs: [106, 105.5]`" },
         { "{got: 90, legs: [103, 103]}", "3:45 missing-word", "add `length`, such as `length: 200`" },
         { "{pull: 93, got: 90, measured: outside}", "3:55 out-of-place", "add `length` and `legs`, or take it out" },
-        { "{got: 90, length: 200, legs: [103]}", "3:64 wrong-kind", "`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is 1 length" },
+        {
+            "{got: 90, length: 200, legs: [103]}", "3:64 wrong-kind",
+            "`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is 1 length"
+        },
         { "{got: 90, length: 200, legs: [1, 2, 3]}", "3:64 wrong-kind", "and this is 3 lengths" },
         { "{got: 90, length: 200, legs: []}", "3:64 wrong-kind", "and this is empty" },
         { "{got: 90, length: 200, legs: 206}", "3:64 wrong-kind", "and this is `206`" },
@@ -31,13 +46,29 @@ public class TestsReaderTests
         { "{got: 90, length: 0, legs: [103, 103]}", "3:53 out-of-range", "it must be above 0 and at most 100 m" },
         { "{pull: 400, got: 90}", "3:42 out-of-range", "it must be from 1° (less cannot be measured on tube) to 360°" },
         { "{pull: 93, got: 0}", "3:51 out-of-range", "it must be from 1° (less cannot be measured on tube) to 360°" },
-        { "{pull: 3, included: 179.5}", "3:55 out-of-range", "it must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)" },
+        {
+            "{pull: 3, included: 179.5}", "3:55 out-of-range",
+            "it must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)"
+        },
         { "{got: 180, length: 200, legs: [103, 103]}", "3:36 no-corner", "measure its flat parts and say `measured: straight` for it" },
         { "{included: 0, length: 200, legs: [103, 103]}", "3:36 no-corner", "measure its flat parts and say `measured: straight` for it" },
-        { "{got: 90, length: 200, legs: [103, 116]}", "3:58 out-of-range", "they leave 9.6 mm (0.377 in) of tube for a bend of 90°, and by the tool's radius it takes 22.4 mm (0.884 in) (from 11.3 mm (0.442 in) to 33.6 mm (1.325 in) can be)" },
-        { "{got: 90, length: 300, legs: [103, 103], measured: along}", "3:58 out-of-range", "measure all three again, and look at `measured` and the tool's `radius`" },
-        { "{got: 90, length: 200, legs: [103, 103], measured: around}", "3:86 not-a-choice", "is not one of `corner`, `straight`, `outside`, `inside`, `along`" },
-        { "{pull: 93, got: 90, tube: main}", "3:61 unknown-name", "the file's only tube has no name: leave this out, or give it a name in `tubes`" },
+        {
+            "{got: 90, length: 200, legs: [103, 116]}", "3:58 out-of-range",
+            "they leave 9.6 mm (0.377 in) of tube for a bend of 90°, and by the tool's radius it takes 22.4 mm (0.884 in) (from 11.3 mm "
+                + "(0.442 in) to 33.6 mm (1.325 in) can be)"
+        },
+        {
+            "{got: 90, length: 300, legs: [103, 103], measured: along}", "3:58 out-of-range",
+            "measure all three again, and look at `measured` and the tool's `radius`"
+        },
+        {
+            "{got: 90, length: 200, legs: [103, 103], measured: around}", "3:86 not-a-choice",
+            "is not one of `corner`, `straight`, `outside`, `inside`, `along`"
+        },
+        {
+            "{pull: 93, got: 90, tube: main}", "3:61 unknown-name",
+            "the file's only tube has no name: leave this out, or give it a name in `tubes`"
+        },
         { "{pull: 93, gto: 90}", "3:46 unknown-word", "`gto` is not a word for a test: did you mean `got`?" },
         { "{pulled-to: 93, bent: 90}", "3:36 unknown-word", "it may have `pull`, `got`, `included`, `length`, `legs`, `measured`, `tube`" },
         { "93", "3:35 wrong-kind", "a test is written as words with values, such as `{pull: 93, got: 90}`, and this is `93`" },
@@ -155,10 +186,15 @@ public class TestsReaderTests
     }
 
     [Theory]
-    [InlineData("units: mm\ntube: {od: x}\nbender: {radius: 14, tests: [{got: 90, length: 200, legs: [106, 105], measured: outside}]}\n", "2:12 unreadable-length")]
-    [InlineData("units: mm\ntube: {od: 5}\nbender: {radius: x, tests: [{got: 90, length: 200, legs: [106, 105], measured: outside}]}\n", "3:18 unreadable-length")]
+    [InlineData(
+        "units: mm\ntube: {od: x}\nbender: {radius: 14, tests: [{got: 90, length: 200, legs: [106, 105], measured: outside}]}\n",
+        "2:12 unreadable-length")]
+    [InlineData(
+        "units: mm\ntube: {od: 5}\nbender: {radius: x, tests: [{got: 90, length: 200, legs: [106, 105], measured: outside}]}\n",
+        "3:18 unreadable-length")]
     [InlineData("units: mm\ntubes: {a: {od: x}}\nbender: {radius: 9, tests: [{got: 90, pull: 93, tube: a}]}\n", "2:17 unreadable-length")]
-    public void What_cannot_be_read_elsewhere_is_not_reported_again_at_the_test(string top, string places) => Assert.Equal(places, Places(Read(top + Line)));
+    public void What_cannot_be_read_elsewhere_is_not_reported_again_at_the_test(string top, string places) =>
+        Assert.Equal(places, Places(Read(top + Line)));
 
     [Fact]
     public void An_arc_factor_of_1_that_was_typed_is_told_from_none()
@@ -168,14 +204,16 @@ public class TestsReaderTests
     }
 
     [Fact]
-    public void Without_units_no_bender_is_shown() => Assert.Empty(Read(With("tests: [{pull: 93, got: 90}]").Replace("units: mm\n", "", StringComparison.Ordinal)).Benders);
+    public void Without_units_no_bender_is_shown() =>
+        Assert.Empty(Read(With("tests: [{pull: 93, got: 90}]").Replace("units: mm\n", "", StringComparison.Ordinal)).Benders);
 
     /// <summary>The bender with more words, from 3:27 on.</summary>
     private static string With(string words) => Top.Replace("9/16 in", $"9/16 in, {words}", StringComparison.Ordinal) + Line;
 
     /// <summary>Two tubes, and tests of its bender from 3:35 on: the line is of tube a.</summary>
     private static string Several(string tests) =>
-        "units: mm\ntubes: {a: {od: 4.75}, b: {od: 6}}\nbenders: {h: {radius: 14, tests: [" + tests + "]}}\nlines: {fl: {tube: a, rows: [{straight: 20}]}}\n";
+        "units: mm\ntubes: {a: {od: 4.75}, b: {od: 6}}\nbenders: {h: {radius: 14, tests: [" + tests
+            + "]}}\nlines: {fl: {tube: a, rows: [{straight: 20}]}}\n";
 
     private static ImmutableArray<BenderTest> Tests(string words)
     {

@@ -32,7 +32,8 @@ public class UnitsOfAFileTests
     [InlineData("ft", true, Paper.Letter)]
     public void Paper_and_notation_follow_the_unit_unless_the_file_says_otherwise(string unit, bool imperial, Paper paper)
     {
-        var typed = (Top + Line).Replace("units: mm", $"units: {unit}", StringComparison.Ordinal).Replace("120", "12", StringComparison.Ordinal);
+        var typed = (Top + Line).Replace("units: mm", $"units: {unit}", StringComparison.Ordinal)
+            .Replace("120", "12", StringComparison.Ordinal);
         Assert.Equal((new LengthNotation(imperial, 32), paper), (Read(typed).Notation, Read(typed).Paper));
         var said = Read("paper: A4\nfractions: 8\n" + typed);
         Assert.Equal((new LengthNotation(imperial, 8), Paper.A4), (said.Notation, said.Paper));
@@ -40,7 +41,8 @@ public class UnitsOfAFileTests
     }
 
     [Fact]
-    public void Without_its_unit_a_file_has_no_lines() => Assert.Empty(Read((Top + Line).Replace("units: mm\n", "", StringComparison.Ordinal)).Lines);
+    public void Without_its_unit_a_file_has_no_lines() =>
+        Assert.Empty(Read((Top + Line).Replace("units: mm\n", "", StringComparison.Ordinal)).Lines);
 
     /// <summary>A file in which every length is a bare number in the unit.</summary>
     private static string InUnit(string unit, double millimetres)
@@ -67,7 +69,14 @@ public class UnitsOfAFileTests
         var (tube, bender, fitting) = (line.Tube, line.Bender, line.To.Fitting!);
         Length?[] lengths =
         [
-            tube.OutsideDiameter, tube.Wall, tube.SmallestRadius, bender.Radius, bender.Offset, bender.Grip, bender.Follow, fitting.FlareAllowance,
+            tube.OutsideDiameter,
+            tube.Wall,
+            tube.SmallestRadius,
+            bender.Radius,
+            bender.Offset,
+            bender.Grip,
+            bender.Follow,
+            fitting.FlareAllowance,
             fitting.Straight, fitting.Hardware[0].Length, line.Wire.Diameter, line.Wire.Radius, line.Tolerance!.Straight, line.To.Trim,
             .. line.Route.Legs.Select(leg => (Length?)leg.Measured),
         ];

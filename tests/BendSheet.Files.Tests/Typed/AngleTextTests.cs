@@ -49,8 +49,10 @@ public class AngleTextTests
     [InlineData("45 mm", "has `mm` left over: write degrees, such as `45`")]
     [InlineData("22° 30'", "has `30'` left over: write degrees, such as `45`")]
     [InlineData("1e308", "has `e308` left over: write degrees, such as `45`")]
-    [InlineData("45 cw", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind `rotate`")]
-    [InlineData("45° CCW", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind `rotate`")]
+    [InlineData("45 cw", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind "
+        + "`rotate`")]
+    [InlineData("45° CCW", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind "
+        + "`rotate`")]
     public void What_is_no_angle_is_told_so(string typed, string words) => Assert.Equal(words, AngleText.Read(typed, out _));
 
     [Theory]

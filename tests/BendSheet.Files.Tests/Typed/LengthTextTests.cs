@@ -3,7 +3,9 @@ using BendSheet.Files.Typed;
 
 namespace BendSheet.Files.Tests.Typed;
 
-/// <summary>Lengths as they are typed at the bench. A bare number is in centimetres here, which no other word can be mistaken for.</summary>
+/// <summary>
+/// Lengths as they are typed at the bench. A bare number is in centimetres here, which no other word can be mistaken for.
+/// </summary>
 public class LengthTextTests
 {
     private const string NoLength = "is not a length: write a number, such as `310`, `310 mm` or `12 5/16 in`";
@@ -110,7 +112,7 @@ public class LengthTextTests
     [InlineData("2 ft 3 mm", NoInches)]
     [InlineData("2''", NoInches)]
     [InlineData("2 ft x", NoInches)]
-    [InlineData("5 \u001b[31m", "has ` [31m` left over: write one length, such as `310 mm` or `12 5/16 in`")] // nothing that a terminal obeys
+    [InlineData("5 \u001b[31m", "has ` [31m` left over: write one length, such as `310 mm` or `12 5/16 in`")] // no terminal obeys it
     public void What_is_no_length_is_told_so(string typed, string words) =>
         Assert.Equal(words, LengthText.Read(typed, LengthUnit.Centimetre, out _));
 

@@ -51,7 +51,8 @@ public class PortTextTests
     [Theory]
     [InlineData("an-7", "has a dash size that does not exist: the sizes are 2, 3, 4, 5, 6, 8, 10, 12, 16, 20, 24")]
     [InlineData("an-99999999999", "has a dash size that does not exist: ")]
-    [InlineData("bubble 5", "has a size for which no thread is known here (known are 4.75 mm, 6 mm): write the thread instead, such as `3/8-24 bubble`")]
+    [InlineData("bubble 5", "has a size for which no thread is known here (known are 4.75 mm, 6 mm): write the thread instead, such as "
+        + "`3/8-24 bubble`")]
     [InlineData("3/8-24 flare", "is not a port: ")]
     [InlineData("3/8-24 flare 37 45", "is not a port: ")]
     [InlineData("3/8-24 bubble taper", "is not a port: ")]

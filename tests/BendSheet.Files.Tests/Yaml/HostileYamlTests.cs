@@ -4,8 +4,8 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Tests.Yaml;
 
 /// <summary>
-/// Files made to hurt, as large as they may be: each gives its finding, and takes memory in proportion to its size. How long they take is in the
-/// benchmarks, because a test must not look at the clock.
+/// Files made to hurt, as large as they may be: each gives its finding, and takes memory in proportion to its size. How long they take is
+/// in the benchmarks, because a test must not look at the clock.
 /// </summary>
 public class HostileYamlTests
 {

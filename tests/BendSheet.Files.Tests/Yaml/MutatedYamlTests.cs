@@ -12,7 +12,8 @@ public class MutatedYamlTests
 
     private static readonly string[] Good =
     [
-        "units: mm\ntube: {od: 3/16 in}\nlines:\n  front-left:\n    - {straight: 120, bend: 45}\n    - {straight: 60, rotate: 90 cw, bend: 30}\n",
+        "units: mm\ntube: {od: 3/16 in}\nlines:\n  front-left:\n    - {straight: 120, bend: 45}\n    - {straight: 60, rotate: 90 cw, "
+            + "bend: 30}\n",
         "corners: [[0, 0, 0], [120, 5.5, 0]]\nnote: 'Joe''s'\ntext: \"2' 3\\\"\"\n",
         "a: |\n  two\n  lines\nb: >-\n  folded\n\n# end\n",
         "? a\n: - b\n  - - c\n    - d: 1\n      e: ~\n",
@@ -20,8 +21,49 @@ public class MutatedYamlTests
 
     private static readonly string[] Specials =
     [
-        "{", "}", "[", "]", ",", ": ", ":", "- ", "-", "? ", "#", " #", "&a ", "*a ", "!", "!!", "!<", ">", "|", "|2", "'", "\"", "\\", "\\x4", "\\UFFFFFFFF",
-        "%", "%TAG ! ", "%YAML 1.1\n", "@", "`", "~", "---", "\n---\n", "...", "\n...\n", "<<", "\n", "\r", "\r\n", "\t", " ", "  ", "\0", "\u0085", "\u2028",
+        "{",
+        "}",
+        "[",
+        "]",
+        ",",
+        ": ",
+        ":",
+        "- ",
+        "-",
+        "? ",
+        "#",
+        " #",
+        "&a ",
+        "*a ",
+        "!",
+        "!!",
+        "!<",
+        ">",
+        "|",
+        "|2",
+        "'",
+        "\"",
+        "\\",
+        "\\x4", "\\UFFFFFFFF",
+        "%",
+        "%TAG ! ",
+        "%YAML 1.1\n",
+        "@",
+        "`",
+        "~",
+        "---",
+        "\n---\n",
+        "...",
+        "\n...\n",
+        "<<",
+        "\n",
+        "\r",
+        "\r\n",
+        "\t",
+        " ",
+        "  ",
+        "\0",
+        "\u0085", "\u2028",
         "\uFEFF", "\u00a0", "🚗", "\ud83d", "1,5", "a:1", "a 1", "=", "\u001b", "°",
     ];
 
@@ -73,7 +115,8 @@ public class MutatedYamlTests
         }
         catch (Exception e)
         {
-            throw new InvalidOperationException($"seed {Seed}, typed: {Convert.ToBase64String(Encoding.UTF8.GetBytes(typed))} = {typed}", e);
+            throw new InvalidOperationException(
+                $"seed {Seed}, typed: {Convert.ToBase64String(Encoding.UTF8.GetBytes(typed))} = {typed}", e);
         }
     }
 

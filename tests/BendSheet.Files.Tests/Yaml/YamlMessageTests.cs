@@ -8,7 +8,8 @@ public class YamlMessageTests
     [Theory]
     [InlineData("- {straight: 120, bend: 45\n- {straight: 3}",
         "this { was never closed: put a } behind the last of its values, at the latest at the end of this line")]
-    [InlineData("a: {\n  b: 1\n\nc: 2\n", "this { was never closed: put a } behind the last of its values, at the latest at the end of line 2")]
+    [InlineData("a: {\n  b: 1\n\nc: 2\n", "this { was never closed: put a } behind the last of its values, at the latest at the end of "
+        + "line 2")]
     [InlineData("{a: 1]", "this ] stands where the { of line 1, column 1 wants its }")]
     [InlineData("- {straight: 1,5}", "a decimal comma ends the number here: write `1.5` with a point")]
     [InlineData("- {rotate: 22,5 cw}", "a decimal comma ends the number here: write `22.5 cw` with a point")]

@@ -166,7 +166,8 @@ public class YamlPositionTests
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", Encoding.Unicode.GetBytes("a: 1"))));
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", Encoding.BigEndianUnicode.GetBytes("a: 1"))));
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", (byte[])[0xFF, 0xFE, (byte)'a', 0])));
-        Assert.Equal("1:3 not-utf8", YamlTexts.Places(YamlDocument.Read("f", (byte[])[0xEF, 0xBB, 0xBF, (byte)'a', (byte)':', 0xE2, 0x82])));
+        Assert.Equal(
+            "1:3 not-utf8", YamlTexts.Places(YamlDocument.Read("f", (byte[])[0xEF, 0xBB, 0xBF, (byte)'a', (byte)':', 0xE2, 0x82])));
     }
 
     [Fact]

@@ -12,7 +12,9 @@ internal static class YamlTexts
     public static string Places(YamlReading reading) =>
         string.Join("; ", reading.Findings.Select(f => $"{f.Position.Line}:{f.Position.Column} {f.Rule.Name}"));
 
-    /// <summary>The tree with the place of each part: <c>{a@1:1: 1@1:4}</c>; a text with quotes in quotes, a missing one as <c>()</c>.</summary>
+    /// <summary>
+    /// The tree with the place of each part: <c>{a@1:1: 1@1:4}</c>; a text with quotes in quotes, a missing one as <c>()</c>.
+    /// </summary>
     public static string Show(YamlValue? value) => value switch
     {
         null => "nothing",

@@ -22,7 +22,9 @@ public class DialPagesTests
     [InlineData(Paper.A4, "25", 25)]
     public void The_hole_is_as_wide_as_the_tube_and_the_rim_lies_around_it(Paper paper, string typed, double diameter)
     {
-        var page = Dial(Printed.WorkedExample.Replace("3/16 in", typed, StringComparison.Ordinal).Replace("9/16 in", "30", StringComparison.Ordinal), paper);
+        var page = Dial(
+            Printed.WorkedExample.Replace("3/16 in", typed, StringComparison.Ordinal)
+                .Replace("9/16 in", "30", StringComparison.Ordinal), paper);
         var circles = OnPaper.Arcs(page, Medium).OrderBy(arc => arc.Radius).ToList();
         Assert.Equal(2, circles.Count);
         Assert.Equal(diameter / 2, circles[0].Radius, ToleranceMm);
@@ -61,7 +63,8 @@ public class DialPagesTests
         {
             var middle = word.BoundingBox.Centroid;
             var point = new Point(middle.X / 72 * 25.4, (page.Height - middle.Y) / 72 * 25.4);
-            return string.Equals(word.Text, FormattableString.Invariant($"{degree}"), StringComparison.Ordinal) && Math.Abs(centre.Bearing(point) - degree) < 1;
+            return string.Equals(word.Text, FormattableString.Invariant($"{degree}"), StringComparison.Ordinal)
+                && Math.Abs(centre.Bearing(point) - degree) < 1;
         }));
     }
 
@@ -84,7 +87,10 @@ public class DialPagesTests
     [Fact]
     public void Bends_at_one_reading_share_a_stop()
     {
-        var text = Printed.Text([Dial(Printed.Head + "  flat:\n    - {straight: 60, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 60}\n", Paper.A4)]);
+        var text = Printed.Text(
+            [Dial(Printed.Head
+                + "  flat:\n    - {straight: 60, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 80, rotate: "
+                + "180, bend: 30}\n    - {straight: 60}\n", Paper.A4)]);
         Assert.Contains("Stops,allofthem0°:bends1,3;180°:bend2.", text, StringComparison.Ordinal);
     }
 
@@ -98,7 +104,8 @@ public class DialPagesTests
     }
 
     [Fact]
-    public void The_bar_is_a_hundred_millimetres() => Assert.Equal(100, Assert.Single(OnPaper.Bars(Dial(Printed.WorkedExample, Paper.A4))).Width, ToleranceMm);
+    public void The_bar_is_a_hundred_millimetres() =>
+        Assert.Equal(100, Assert.Single(OnPaper.Bars(Dial(Printed.WorkedExample, Paper.A4))).Width, ToleranceMm);
 
     private static Page Dial(string yaml, Paper paper) => Assert.Single(OnPaper.Pages(yaml, FullSizePages.Dial, paper));
 

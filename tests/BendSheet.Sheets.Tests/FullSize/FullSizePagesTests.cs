@@ -18,11 +18,17 @@ public class FullSizePagesTests
         {
             // Bends in a row with hardly any straight between them, and all at nearly the same reading.
             cases.Add(
-                Printed.Head.Replace("lines:", "clips: {every: 30}\nlines:", StringComparison.Ordinal) + "  crowded:\n    from: {fitting: an3}\n    to: {fitting: an3, trim: 5}\n    rows:\n"
-                    + string.Concat(Enumerable.Range(0, 40).Select(i => FormattableString.Invariant($"      - {{straight: {(i == 0 ? 60 : 8)}, rotate: {(i == 0 ? 0 : 1)}, bend: {10 + (i % 2)}}}\n")))
+                Printed.Head.Replace("lines:", "clips: {every: 30}\nlines:", StringComparison.Ordinal)
+                    + "  crowded:\n    from: {fitting: an3}\n    to: {fitting: an3, trim: 5}\n    rows:\n"
+                    + string.Concat(
+                        Enumerable.Range(0, 40).Select(
+                            i => FormattableString.Invariant(
+                                $"      - {{straight: {(i == 0 ? 60 : 8)}, rotate: {(i == 0 ? 0 : 1)}, bend: {10 + (i % 2)}}}\n")))
                     + "      - {straight: 80}\n",
                 paper);
-            cases.Add("units: mm\ntube: {od: 28}\nbender: {radius: 90}\nlines:\n  thick:\n    - {straight: 400, bend: 90}\n    - {straight: 300, rotate: 90, bend: 30}\n    - {straight: 400}\n", paper);
+            cases.Add(
+                "units: mm\ntube: {od: 28}\nbender: {radius: 90}\nlines:\n  thick:\n    - {straight: 400, bend: 90}\n    - {straight: "
+                    + "300, rotate: 90, bend: 30}\n    - {straight: 400}\n", paper);
         }
 
         return cases;
@@ -52,7 +58,8 @@ public class FullSizePagesTests
 
     [Theory]
     [MemberData(nameof(Demanding))]
-    public void No_line_leaves_the_margins(string yaml, Paper paper) => Assert.All(OnPaper.Pages(yaml, FullSizePages.All, paper), page => Assert.All(page.Paths, path =>
+    public void No_line_leaves_the_margins(string yaml, Paper paper) =>
+        Assert.All(OnPaper.Pages(yaml, FullSizePages.All, paper), page => Assert.All(page.Paths, path =>
     {
         if (path.GetBoundingRectangle() is { } box)
         {
@@ -81,7 +88,10 @@ public class FullSizePagesTests
         Assert.StartsWith("Full-sizestrip–front-left", texts[1], StringComparison.Ordinal);
         Assert.StartsWith("Full-sizeanglegauges–front-left", texts[2], StringComparison.Ordinal);
         Assert.StartsWith("Full-sizerotationdial–front-left", texts[3], StringComparison.Ordinal);
-        Assert.All(texts.Select((text, i) => (text, i)), page => Assert.EndsWith(FormattableString.Invariant($"sheet{fingerprint}front-leftpage{page.i + 1}of4"), page.text, StringComparison.Ordinal));
+        Assert.All(
+            texts.Select((text, i) => (text, i)),
+            page => Assert.EndsWith(
+                FormattableString.Invariant($"sheet{fingerprint}front-leftpage{page.i + 1}of4"), page.text, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -92,12 +102,16 @@ public class FullSizePagesTests
         Assert.True(document.TryGetBookmarks(out var outline));
         var line = Assert.Single(outline.Roots);
         Assert.Equal("front-left", line.Title);
-        Assert.Equal(["Full-size strip", "Full-size angle gauges", "Full-size rotation dial"], line.Children.Select(child => child.Title), StringComparer.Ordinal);
+        Assert.Equal(
+            ["Full-size strip", "Full-size angle gauges", "Full-size rotation dial"], line.Children
+                .Select(child => child.Title), StringComparer.Ordinal);
     }
 
     [Fact]
     public void Without_being_asked_for_they_are_not_there() =>
-        Assert.Equal(Printed.Sheets(Printed.WorkedExample).Pdf.ToArray(), Printed.Sheets(Printed.WorkedExample, fullSize: FullSizePages.None).Pdf.ToArray());
+        Assert.Equal(
+            Printed.Sheets(Printed.WorkedExample).Pdf.ToArray(), Printed.Sheets(Printed.WorkedExample, fullSize: FullSizePages.None).Pdf
+                .ToArray());
 
     [Theory]
     [InlineData(FullSizePages.Strips, 1)]
@@ -109,12 +123,15 @@ public class FullSizePagesTests
     [Fact]
     public void A_tube_that_the_paper_does_not_hold_is_said_in_words()
     {
-        const string Thick = "units: mm\ntube: {od: 200}\nbender: {radius: 900}\nlines:\n  thick:\n    - {straight: 4000, bend: 90}\n    - {straight: 4000}\n";
+        const string Thick =
+            "units: mm\ntube: {od: 200}\nbender: {radius: 900}\nlines:\n  thick:\n    - {straight: 4000, bend: 90}\n    - {straight: "
+                + "4000}\n";
         var text = Printed.Text(OnPaper.Pages(Thick, FullSizePages.All));
         Assert.Contains("Thestraighttubedoesnotfitonthispaperatfullsize", text, StringComparison.Ordinal);
         Assert.Contains("Thetubeistoothickforadialonthispaper", text, StringComparison.Ordinal);
         Assert.Contains("doesnotfitonthispaper:fromtangentpoint", text, StringComparison.Ordinal);
-        var far = Printed.Text(OnPaper.Pages(Printed.Head + "  long:\n    - {straight: 100000, bend: 10}\n    - {straight: 100000}\n", FullSizePages.Strips));
+        var far = Printed.Text(
+            OnPaper.Pages(Printed.Head + "  long:\n    - {straight: 100000, bend: 10}\n    - {straight: 100000}\n", FullSizePages.Strips));
         Assert.Contains("wouldtakemorethan500tiles", far, StringComparison.Ordinal);
     }
 

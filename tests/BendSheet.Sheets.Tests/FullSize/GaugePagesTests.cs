@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.FullSize;
 using UglyToad.PdfPig.Content;
@@ -15,8 +16,11 @@ public class GaugePagesTests
     private const double Diameter = 4.7625;
     private const double Radius = 14.2875;
 
-    private static string Bent(double turn, string tests = "") => FormattableString.Invariant(
-        $"units: mm\ntube: {{od: 4.7625}}\nwire: {{diameter: 2.4, radius: 14.2875}}\nbender: {{radius: 14.2875{tests}}}\nlines:\n  one:\n    measured: straight\n    rows:\n      - {{straight: {(turn > 180 ? 9 : 60)}, bend: {turn}}}\n      - {{straight: {(turn > 180 ? 9 : 60)}}}\n");
+    private static string Bent(double turn, string tests = "") => string.Create(
+        CultureInfo.InvariantCulture,
+        $"units: mm\ntube: {{od: 4.7625}}\nwire: {{diameter: 2.4, radius: 14.2875}}\nbender: {{radius: 14.2875{tests}}}\n"
+            + $"lines:\n  one:\n    measured: straight\n    rows:\n      - {{straight: {(turn > 180 ? 9 : 60)}, bend: {turn}}}\n"
+            + $"      - {{straight: {(turn > 180 ? 9 : 60)}}}\n");
 
     public static TheoryData<double, Paper> Turns()
     {
@@ -61,7 +65,9 @@ public class GaugePagesTests
         var page = Gauges(Bent(turn), paper);
         var outer = OnPaper.Arcs(page, FacePen).MaxBy(arc => arc.Radius)!;
         var legs = new[] { outer.Start, outer.End }
-            .Select(end => Assert.Single(OnPaper.Lines(page, FacePen), line => line.From.To(end) < ToleranceMm || line.To.To(end) < ToleranceMm))
+            .Select(
+                end => Assert.Single(
+                    OnPaper.Lines(page, FacePen), line => line.From.To(end) < ToleranceMm || line.To.To(end) < ToleranceMm))
             .Select(line => line.From.To(outer.Centre) < line.To.To(outer.Centre) ? line.From.Bearing(line.To) : line.To.Bearing(line.From))
             .ToList();
 
@@ -84,7 +90,8 @@ public class GaugePagesTests
         var edges = new[] { nose.Start, nose.End }
             .Select(end => Assert.Single(OnPaper.Lines(page, WedgePen), line => line.From.To(end) < ToleranceMm)).ToList();
         var between = edges.Select(edge => edge.From.Bearing(edge.To)).ToList();
-        Assert.Equal(180 - turn, 360 - Math.Abs(between[0] - between[1]) is var other && other < 180.001 ? other : 360 - other, ToleranceDegrees);
+        Assert.Equal(
+            180 - turn, 360 - Math.Abs(between[0] - between[1]) is var other && other < 180.001 ? other : 360 - other, ToleranceDegrees);
     }
 
     [Fact]
@@ -125,7 +132,10 @@ public class GaugePagesTests
     [Fact]
     public void A_bend_too_large_for_the_paper_is_given_as_a_distance()
     {
-        var text = Printed.Text(OnPaper.Pages(Bent(90).Replace("14.2875", "300", StringComparison.Ordinal).Replace("straight: 60", "straight: 500", StringComparison.Ordinal), FullSizePages.Gauges));
+        var text = Printed.Text(
+            OnPaper.Pages(
+                Bent(90).Replace("14.2875", "300", StringComparison.Ordinal)
+                    .Replace("straight: 60", "straight: 500", StringComparison.Ordinal), FullSizePages.Gauges));
         Assert.Contains("doesnotfitonthispaper:fromtangentpointtotangentpointmeasure424.5mm", text, StringComparison.Ordinal);
     }
 
@@ -134,7 +144,9 @@ public class GaugePagesTests
     [InlineData(Paper.Letter)]
     public void Every_page_has_its_bar(Paper paper)
     {
-        var yaml = Printed.Head + "  many:\n" + string.Concat(Enumerable.Range(1, 30).Select(i => $"    - {{straight: 80, rotate: 40, bend: {3 * i}}}\n")) + "    - {straight: 80}\n";
+        var yaml = Printed.Head + "  many:\n"
+            + string.Concat(Enumerable.Range(1, 30).Select(i => $"    - {{straight: 80, rotate: 40, bend: {3 * i}}}\n"))
+            + "    - {straight: 80}\n";
         var pages = OnPaper.Pages(yaml, FullSizePages.Gauges, paper);
         Assert.True(pages.Count > 3);
         Assert.All(pages, page => Assert.Equal(100, Assert.Single(OnPaper.Bars(page)).Width, ToleranceMm));

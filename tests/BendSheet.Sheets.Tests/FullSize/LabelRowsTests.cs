@@ -19,7 +19,8 @@ public class LabelRowsTests
     [Fact]
     public void A_label_goes_where_no_leader_of_a_further_row_passes()
     {
-        // The second one lies below the first, its leader at 11; the third would cover that leader in the first row, and meet it in the second.
+        // The second one lies below the first, its leader at 11; the third would cover that leader in the first row, and meet it in the
+        // second.
         var rows = LabelRows.Place([(5, 10), (11, 10), (17, 13)], 100, 4);
         Assert.Equal([0, 1, 2], Enumerable.Range(0, 3).Select(rows.Row));
     }

@@ -13,7 +13,8 @@ internal static class OnPaper
 
     /// <summary>The full-size pages of a file, without the lines' own sheets.</summary>
     public static IReadOnlyList<Page> Pages(string yaml, FullSizePages wanted, Paper paper = Paper.A4) =>
-        [.. Printed.Pages(Printed.Sheets(yaml, paper, wanted)).Where(page => Printed.Text([page]).StartsWith("Full-size", StringComparison.Ordinal))];
+        [.. Printed.Pages(Printed.Sheets(yaml, paper, wanted))
+            .Where(page => Printed.Text([page]).StartsWith("Full-size", StringComparison.Ordinal))];
 
     /// <summary>All straight lines that were drawn one by one with a pen of this width.</summary>
     public static IReadOnlyList<DrawnLine> Lines(Page page, double pen) =>
@@ -21,7 +22,9 @@ internal static class OnPaper
         .. page.Paths.Where(path => path.IsStroked && Math.Abs(path.LineWidth - pen) < 1e-6)
             .SelectMany(path => path)
             .Where(subpath => subpath.Commands is [PdfSubpath.Move, PdfSubpath.Line])
-            .Select(subpath => new DrawnLine(At(page, ((PdfSubpath.Move)subpath.Commands[0]).Location), At(page, ((PdfSubpath.Line)subpath.Commands[1]).To))),
+            .Select(
+                subpath => new DrawnLine(
+                    At(page, ((PdfSubpath.Move)subpath.Commands[0]).Location), At(page, ((PdfSubpath.Line)subpath.Commands[1]).To))),
     ];
 
     /// <summary>All arcs of circles drawn with a pen of this width.</summary>
@@ -30,7 +33,10 @@ internal static class OnPaper
         .. page.Paths.Where(path => path.IsStroked && Math.Abs(path.LineWidth - pen) < 1e-6)
             .SelectMany(path => path)
             .Where(subpath => subpath.Commands.OfType<PdfSubpath.CubicBezierCurve>().Any())
-            .Select(subpath => DrawnArc.Through([.. subpath.Commands.OfType<PdfSubpath.CubicBezierCurve>().SelectMany(curve => On(curve).Select(point => At(page, point)))])),
+            .Select(
+                subpath => DrawnArc.Through(
+                    [.. subpath.Commands.OfType<PdfSubpath.CubicBezierCurve>()
+                        .SelectMany(curve => On(curve).Select(point => At(page, point)))])),
     ];
 
     /// <summary>Proving bars, from top to bottom.</summary>

@@ -12,7 +12,8 @@ public class SpreadLabelsTests
         Assert.Equal([45, 55], SpreadLabels.Middles([(49, 10), (51, 10)], 100)!);
 
     [Fact]
-    public void No_label_leaves_the_row() => Assert.Equal([5, 15, 85, 95], SpreadLabels.Middles([(0, 10), (1, 10), (99, 10), (100, 10)], 100)!);
+    public void No_label_leaves_the_row() =>
+        Assert.Equal([5, 15, 85, 95], SpreadLabels.Middles([(0, 10), (1, 10), (99, 10), (100, 10)], 100)!);
 
     [Fact]
     public void More_than_the_row_holds_is_refused() => Assert.Null(SpreadLabels.Middles([(10, 60), (20, 60)], 100));
@@ -23,7 +24,8 @@ public class SpreadLabelsTests
         var random = new Random(7);
         for (var run = 0; run < 500; run++)
         {
-            var labels = Enumerable.Range(0, random.Next(1, 12)).Select(_ => (X: random.NextDouble() * 240, Width: 8 + (random.NextDouble() * 10))).OrderBy(label => label.X).ToList();
+            var labels = Enumerable.Range(0, random.Next(1, 12))
+                .Select(_ => (X: random.NextDouble() * 240, Width: 8 + (random.NextDouble() * 10))).OrderBy(label => label.X).ToList();
             var middles = SpreadLabels.Middles(labels, 240)!;
             Assert.True(middles[0] - (labels[0].Width / 2) > -1e-9);
             Assert.True(middles[^1] + (labels[^1].Width / 2) < 240 + 1e-9);

@@ -55,7 +55,9 @@ public partial class StripPagesTests
         var tiles = Tiles(yaml, paper);
         var marks = tiles.SelectMany(tile => tile.Marks).Order().ToList();
         Assert.Equal(line.Plan!.Bends.Length, marks.Count);
-        Assert.All(line.Plan.Bends.Select(bend => bend.Mark.Millimetres).Order().Zip(marks), pair => Assert.Equal(pair.First, pair.Second, ToleranceMm));
+        Assert.All(
+            line.Plan.Bends.Select(bend => bend.Mark.Millimetres).Order()
+                .Zip(marks), pair => Assert.Equal(pair.First, pair.Second, ToleranceMm));
         Assert.Equal(line.Plan.CutLength.Millimetres, tiles[^1].End, ToleranceMm);
         Assert.All(tiles, tile => Assert.Equal(line.Template.Tube.OutsideDiameter.Millimetres, tile.Diameter, ToleranceMm));
     }
@@ -85,15 +87,20 @@ public partial class StripPagesTests
         Assert.True(tiles.Count > 30);
         Assert.Equal(2 * (tiles.Count - 1), joints.Count);
         Assert.All(joints, joint => Assert.Equal(tiles[joint.Tile - 1].End, joint.At, ToleranceMm));
-        Assert.All(Enumerable.Range(1, tiles.Count), number => Assert.Contains(FormattableString.Invariant($"tile{number}of{tiles.Count}"), text, StringComparison.Ordinal));
-        Assert.All(Enumerable.Range(2, tiles.Count - 1), number => Assert.Contains(FormattableString.Invariant($"–glueontojoint{number - 1}|{number}"), text, StringComparison.Ordinal));
+        Assert.All(
+            Enumerable.Range(1, tiles.Count),
+            number => Assert.Contains(FormattableString.Invariant($"tile{number}of{tiles.Count}"), text, StringComparison.Ordinal));
+        Assert.All(
+            Enumerable.Range(2, tiles.Count - 1),
+            number => Assert.Contains(FormattableString.Invariant($"–glueontojoint{number - 1}|{number}"), text, StringComparison.Ordinal));
     }
 
     [Fact]
     public void A_tile_says_what_is_on_it()
     {
         var text = Printed.Text(OnPaper.Pages(
-            Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60}\nlines:", StringComparison.Ordinal).Replace("hose bracket, fitting: an3", "hose bracket, fitting: an3, trim: 25", StringComparison.Ordinal),
+            Printed.WorkedExample.Replace("lines:", "clips: {every: 200, from-ends: 60}\nlines:", StringComparison.Ordinal)
+                .Replace("hose bracket, fitting: an3", "hose bracket, fitting: an3, trim: 25", StringComparison.Ordinal),
             FullSizePages.Strips));
         string[] said =
         [
@@ -107,7 +114,9 @@ public partial class StripPagesTests
     public void The_strip_lies_along_the_longer_side_of_the_paper() =>
         Assert.All(OnPaper.Pages(Printed.WorkedExample, FullSizePages.Strips), page => Assert.True(page.Width > page.Height));
 
-    /// <summary>The tiles from A to B. Each begins where the one before ends; the tube's two sides are the only long level lines with its pen.</summary>
+    /// <summary>
+    /// The tiles from A to B. Each begins where the one before ends; the tube's two sides are the only long level lines with its pen.
+    /// </summary>
     private static List<Tile> Tiles(string yaml, Paper paper)
     {
         var tiles = new List<Tile>();
@@ -124,7 +133,8 @@ public partial class StripPagesTests
                 tiles.Add(new(
                     start + sides[0].Length,
                     Math.Abs(sides[0].From.Y - sides[1].From.Y),
-                    [.. OnPaper.Lines(page, MarkPen).Where(line => line.IsUpright && Inside(line)).Select(line => start + line.From.X - sides[0].Left)]));
+                    [.. OnPaper.Lines(page, MarkPen).Where(line => line.IsUpright && Inside(line))
+                        .Select(line => start + line.From.X - sides[0].Left)]));
                 above = bar.Top;
             }
         }

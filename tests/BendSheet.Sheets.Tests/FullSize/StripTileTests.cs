@@ -28,10 +28,17 @@ public class StripTileTests
     }
 
     private static IEnumerable<(int, int)> Spread(double length, params double[] marks) =>
-        StripTile.Spread(Strip(length, marks), Mm(10), Mm(245), Mm(250)).Select(tile => ((int)tile.Start.Millimetres, (int)tile.End.Millimetres));
+        StripTile.Spread(Strip(length, marks), Mm(10), Mm(245), Mm(250))
+            .Select(tile => ((int)tile.Start.Millimetres, (int)tile.End.Millimetres));
 
     private static Strip Strip(double length, IEnumerable<double> marks) =>
-        new(Mm(length), [.. marks.Select((mark, i) => new StripBend(i + 1, Mm(mark), Mm(mark), Mm(mark), string.Empty))], [], [], false, false, Length.Zero);
+        new(
+            Mm(length),
+            [.. marks.Select((mark, i) => new StripBend(i + 1, Mm(mark), Mm(mark), Mm(mark), string.Empty))],
+            [],
+            [],
+            false,
+            false, Length.Zero);
 
     private static Length Mm(double mm) => Length.FromMillimetres(mm);
 }

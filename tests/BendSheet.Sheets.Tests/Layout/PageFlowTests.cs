@@ -1,5 +1,5 @@
-using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.Tests.Layout;
 

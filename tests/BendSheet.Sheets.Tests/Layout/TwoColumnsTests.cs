@@ -1,5 +1,5 @@
-using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.Tests.Layout;
 
@@ -46,7 +46,8 @@ public class TwoColumnsTests
     {
         List<Block> paragraph = [.. Lines(30, 10).Select((line, i) => line with { Continues = i > 0 })];
         Assert.Equal([100, 100], Of([.. Lines(5, 10), .. paragraph]).Blocks(left: 100, page: 100).Select(page => page.Height));
-        Assert.Equal([100, 100], Of([.. Lines(2, 10), .. paragraph, .. Lines(1, 10)]).Blocks(left: 20, page: 100).Select(page => page.Height));
+        Assert.Equal(
+            [100, 100], Of([.. Lines(2, 10), .. paragraph, .. Lines(1, 10)]).Blocks(left: 20, page: 100).Select(page => page.Height));
     }
 
     [Fact]

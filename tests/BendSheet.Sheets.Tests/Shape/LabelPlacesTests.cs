@@ -21,7 +21,8 @@ public class LabelPlacesTests
     public void Labels_touch_neither_the_tube_nor_each_other_nor_the_edge_nor_a_leader_line()
     {
         var places = new LabelPlaces(Corner, 1, Cell, []);
-        var labels = Enumerable.Range(0, 9).Select(i => Place(places, new(40, 30 - (2 * i)), new(1, 0), halfWidth: i % 3 == 0 ? 4 : Radius)!).ToList();
+        var labels = Enumerable.Range(0, 9)
+            .Select(i => Place(places, new(40, 30 - (2 * i)), new(1, 0), halfWidth: i % 3 == 0 ? 4 : Radius)!).ToList();
         for (var i = 0; i < labels.Count; i++)
         {
             Assert.InRange(labels[i].Place.X, labels[i].HalfWidth, Cell.Width - labels[i].HalfWidth);

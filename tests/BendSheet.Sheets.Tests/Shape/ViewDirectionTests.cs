@@ -35,7 +35,9 @@ public class ViewDirectionTests
     public void A_direction_from_which_the_tube_crosses_itself_is_left_for_one_from_which_it_does_not()
     {
         // From behind and above, the usual place, the last straight passes in front of the first.
-        var shape = Shape("    - {straight: 300, bend: 90}\n    - {straight: 120, rotate: 90 ccw, bend: 90}\n    - {straight: 150, rotate: 90 ccw, bend: 90}\n    - {straight: 60, rotate: 90 ccw, bend: 90}\n    - {straight: 200}\n");
+        var shape =
+            Shape("    - {straight: 300, bend: 90}\n    - {straight: 120, rotate: 90 ccw, bend: 90}\n    - {straight: 150, rotate: 90 "
+                + "ccw, bend: 90}\n    - {straight: 60, rotate: 90 ccw, bend: 90}\n    - {straight: 200}\n");
         var lines = Polyline.Of(shape);
         var view = ViewDirection.Best(shape, 5);
         var flat = lines.Points.Select(view.Of).ToArray();
@@ -45,7 +47,8 @@ public class ViewDirectionTests
     [Fact]
     public void The_axes_of_every_view_are_square_to_each_other_and_of_length_one()
     {
-        var view = ViewDirection.Best(Shape("    measured: straight\n    rows:\n      - {straight: 60, rotate: 20, bend: 180}\n      - {straight: 70}\n"), 5);
+        var view = ViewDirection.Best(
+            Shape("    measured: straight\n    rows:\n      - {straight: 60, rotate: 20, bend: 180}\n      - {straight: 70}\n"), 5);
         Assert.Equal(1, view.Right.Norm, 12);
         Assert.Equal(1, view.Up.Norm, 12);
         Assert.Equal(0, (view.Right.Cross(view.Up) - view.Nearness).Norm, 12);
@@ -66,5 +69,8 @@ public class ViewDirectionTests
         }
     }
 
-    private static TubeCentreline Shape(string rows) => Printed.Solved(Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n" + rows)[0].Centreline!;
+    private static TubeCentreline Shape(string rows) =>
+        Printed.Solved(
+            Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n"
+                + rows)[0].Centreline!;
 }

@@ -30,13 +30,16 @@ public class ViewLabelsTests
     [MemberData(nameof(Shapes))]
     public void Every_bend_keeps_its_number_and_no_label_touches_the_tube_or_another(string rows, double scale)
     {
-        var line = Printed.Solved(Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n" + rows)[0];
+        var line = Printed.Solved(
+            Printed.Head.Replace("lines:", "wire: {diameter: 2.4, radius: 9/16 in}\nlines:", StringComparison.Ordinal) + "  line:\n"
+                + rows)[0];
         var shape = Polyline.Of(line.Centreline!);
         Projection[] views = [ViewDirection.Best(line.Centreline!, 4.76), .. Projection.Flat];
         Assert.All(views, view =>
         {
             var (width, height) = DrawnTube.Size(shape, view, 4.76);
-            var cell = new ViewCell(0, 0, Math.Max(38, (width / scale) + (2 * ViewLayout.Margin)), (height / scale) + (2 * ViewLayout.Margin));
+            var cell = new ViewCell(
+                0, 0, Math.Max(38, (width / scale) + (2 * ViewLayout.Margin)), (height / scale) + (2 * ViewLayout.Margin));
             var drawn = DrawnTube.Of(shape, line.Centreline!, view, 4.76, scale, cell);
             var labels = ViewLabels.Of(drawn, cell, []);
             Assert.Equal(["A", "B"], labels.Take(2).Select(label => label.Text), StringComparer.Ordinal);
@@ -48,7 +51,9 @@ public class ViewLabelsTests
     [Fact]
     public void Bends_that_fall_on_one_another_share_a_label()
     {
-        var line = Printed.Solved(Printed.Head + "  line:\n    - {straight: 60, bend: 90}\n    - {straight: 80, rotate: 90, bend: 90}\n    - {straight: 60}\n")[0];
+        var line = Printed.Solved(
+            Printed.Head
+                + "  line:\n    - {straight: 60, bend: 90}\n    - {straight: 80, rotate: 90, bend: 90}\n    - {straight: 60}\n")[0];
         var shape = Polyline.Of(line.Centreline!);
         var cell = new ViewCell(0, 0, 80, 80);
 
@@ -62,11 +67,15 @@ public class ViewLabelsTests
         var pieces = drawn.Points.Zip(drawn.Points.Skip(1), (from, to) => new Segment(from, to)).ToList();
         foreach (var label in labels)
         {
-            Assert.True(pieces.TrueForAll(piece => piece.DistanceTo(label.Core) > ViewLabel.Radius + (drawn.Width / 2)), $"{label.Text} on the tube");
+            Assert.True(
+                pieces.TrueForAll(piece => piece.DistanceTo(label.Core) > ViewLabel.Radius + (drawn.Width / 2)),
+                $"{label.Text} on the tube");
             foreach (var other in labels.Where(other => other != label))
             {
                 Assert.True(label.Core.DistanceTo(other.Core) > 2 * ViewLabel.Radius, $"{label.Text} on {other.Text}");
-                Assert.True(other.Leaders.All(leader => label.Core.DistanceTo(leader) > ViewLabel.Radius), $"{label.Text} on the line of {other.Text}");
+                Assert.True(
+                    other.Leaders.All(leader => label.Core.DistanceTo(leader) > ViewLabel.Radius),
+                    $"{label.Text} on the line of {other.Text}");
             }
         }
     }

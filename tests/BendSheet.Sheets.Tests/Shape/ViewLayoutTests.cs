@@ -30,7 +30,8 @@ public class ViewLayoutTests
             Assert.True(cell.Height >= (sizes[i].Height / denominator) + (2 * ViewLayout.Margin) - 1e-9);
             Assert.All(layout.Cells.Take(i), other => Assert.True(
                 other.Left + other.Width <= cell.Left + 1e-9 || cell.Left + cell.Width <= other.Left + 1e-9
-                || other.Top + other.Height + ViewLayout.CaptionHeight <= cell.Top + 1e-9 || cell.Top + cell.Height + ViewLayout.CaptionHeight <= other.Top + 1e-9));
+                || other.Top + other.Height + ViewLayout.CaptionHeight <= cell.Top + 1e-9
+                || cell.Top + cell.Height + ViewLayout.CaptionHeight <= other.Top + 1e-9));
         }
     }
 

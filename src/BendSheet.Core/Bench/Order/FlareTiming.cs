@@ -29,7 +29,9 @@ public readonly record struct FlareTiming(bool FlaredFirst, Length Taken)
         }
 
         var fitting = end.Fitting!;
-        IEnumerable<FlareTiming> first = end.Trim > Length.Zero ? [] : [new(FlaredFirst: true, fitting.FlareAllowance + fitting.HardwareLength)];
+        IEnumerable<FlareTiming> first = end.Trim > Length.Zero
+            ? []
+            : [new(FlaredFirst: true, fitting.FlareAllowance + fitting.HardwareLength)];
         IEnumerable<FlareTiming> last = straight.FallsShortOf(fitting.StraightNeeded) ? [] : [after];
         return which == TubeEnd.A ? first.Concat(last) : last.Concat(first);
     }

@@ -5,13 +5,16 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
-/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest bends that
-/// swing into what is round the tool, then fewest turn-rounds of the tube, then the smaller swing, then starting at A, or else at B rather than
-/// in the middle.
+/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest bends
+/// that swing into what is round the tool, then fewest turn-rounds of the tube, then the smaller swing, then starting at A, or else at B
+/// rather than in the middle.
 /// </summary>
 internal static class OrderPlanner
 {
-    /// <summary>SweepReach within this of the smallest one count as equal: nobody clears a bench more finely, and an order that starts at an end is easier to follow.</summary>
+    /// <summary>
+    /// Swings within this of the smallest one count as equal: nobody clears a bench more finely, and an order that starts at an end is
+    /// easier to follow.
+    /// </summary>
     private static readonly Length SameSwing = Length.FromMillimetres(100);
 
     /// <summary>The best order that the line can be made in.</summary>
@@ -21,10 +24,13 @@ internal static class OrderPlanner
     /// <param name="swings">Of the same line.</param>
     /// <returns>Null where it cannot be made in any order.</returns>
     public static OrderOfWork? Find(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings) =>
-        Best(FlareTiming.Choices(TubeEnd.A, template.From, layout.Legs[0].StraightLeft), FlareTiming.Choices(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft), layout, tube, swings);
+        Best(
+            FlareTiming.Choices(TubeEnd.A, template.From, layout.Legs[0].StraightLeft),
+            FlareTiming.Choices(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft), layout, tube, swings);
 
     /// <summary>The best order among some ways to finish the ends, the better way first.</summary>
-    public static OrderOfWork? Best(IEnumerable<FlareTiming> waysAtA, IEnumerable<FlareTiming> waysAtB, RouteLayout layout, StraightTube tube, SweepReach swings)
+    public static OrderOfWork? Best(
+        IEnumerable<FlareTiming> waysAtA, IEnumerable<FlareTiming> waysAtB, RouteLayout layout, StraightTube tube, SweepReach swings)
     {
         var ways = waysAtB.SelectMany(atB => waysAtA.Select(atA => (AtA: atA, AtB: atB)));
         if (layout.Bends.IsEmpty)
@@ -41,7 +47,8 @@ internal static class OrderPlanner
 
         var least = starts.Min(start => start.Cost);
         var most = least.SwingMm + SameSwing.Millimetres;
-        var best = starts.Where(start => (start.Cost.Cramped, start.Cost.TurnRounds) == (least.Cramped, least.TurnRounds) && start.Cost.SwingMm <= most)
+        var best = starts.Where(
+            start => (start.Cost.Cramped, start.Cost.TurnRounds) == (least.Cramped, least.TurnRounds) && start.Cost.SwingMm <= most)
             .MinBy(start => start.Bend == 0 ? 0 : start.Bend == layout.Bends.Length - 1 ? 1 : start.Bend + 1);
         var within = new OrderSearch(BendingTask.Of(layout, tube, best.Way.AtA, best.Way.AtB), swings, most);
         return new(within.StartingWith(best.Bend), best.Way.AtA.FlaredFirst, best.Way.AtB.FlaredFirst);
@@ -49,7 +56,9 @@ internal static class OrderPlanner
 
     /// <summary>From A to B, held from A: the order that figures are given for where none works.</summary>
     public static OrderOfWork FromA(RouteLayout layout, SweepReach swings) => new(
-        [.. layout.Bends.Select((_, i) => new BendStep(i, TubeEnd.A, layout.Bends.Length > OrderSearch.MostBends ? swings.AtMost(i, TubeEnd.A) : swings.Of(i, TubeEnd.A, 0)))],
+        [.. layout.Bends.Select(
+            (_, i) => new BendStep(
+                i, TubeEnd.A, layout.Bends.Length > OrderSearch.MostBends ? swings.AtMost(i, TubeEnd.A) : swings.Of(i, TubeEnd.A, 0)))],
         FlareAFirst: false,
         FlareBFirst: false);
 }

@@ -8,12 +8,14 @@ namespace BendSheet.Core.Bench.Order;
 /// <summary>
 /// Every order of work that the bends of a line can be made in. Whatever was done first, the bends made so far are one stretch of
 /// neighbours, so that this stretch and the end held last say all that the rest depends on: dynamic programming over the stretches
-/// (Bellman 1957), exact for the fewest bends that swing into what is round the tool, then the fewest turn-rounds and, among those, the smallest
-/// swing.
+/// (Bellman 1957), exact for the fewest bends that swing into what is round the tool, then the fewest turn-rounds and, among those, the
+/// smallest swing.
 /// </summary>
 internal sealed class OrderSearch
 {
-    /// <summary>Beyond this many bends only orders that start at an end are looked at: no hand-bent line has so many, but a coil has.</summary>
+    /// <summary>
+    /// Beyond this many bends only orders that start at an end are looked at: no hand-bent line has so many, but a coil has.
+    /// </summary>
     public const int MostBends = 120;
 
     private static readonly OrderCost Impossible = (int.MaxValue, int.MaxValue, double.PositiveInfinity);
@@ -48,12 +50,13 @@ internal sealed class OrderSearch
     public IEnumerable<(int Bend, OrderCost Cost)> Starts()
     {
         IEnumerable<int> bends = OnlyFromEnds ? [0, _task.Count - 1] : Enumerable.Range(0, _task.Count);
-        return bends.Distinct().SelectMany(StartsWith).GroupBy(start => start.Step.Bend, start => start.Whole).Select(start => (start.Key, start.Min()));
+        return bends.Distinct().SelectMany(StartsWith).GroupBy(start => start.Step.Bend, start => start.Whole)
+            .Select(start => (start.Key, start.Min()));
     }
 
     /// <summary>
-    /// An order with the fewest cramped bends, then turn-rounds, of all that start with a certain bend; of several the one that holds A, and goes
-    /// towards B, as early as it can.
+    /// An order with the fewest cramped bends, then turn-rounds, of all that start with a certain bend; of several the one that holds A,
+    /// and goes towards B, as early as it can.
     /// </summary>
     /// <param name="first">One of <see cref="Starts"/>.</param>
     public ImmutableArray<BendStep> StartingWith(int first)
@@ -136,7 +139,12 @@ internal sealed class OrderSearch
         var rest = Rest(first, last, held);
         return swing.Millimetres > _mostSwing || rest == Impossible
             ? null
-            : new(new(bend, held, swing), first, last, (rest.Cramped + (_task.IsCramped(bend, swing) ? 1 : 0), rest.TurnRounds + (turned ? 1 : 0), Math.Max(rest.SwingMm, swing.Millimetres)));
+            : new(
+                new(bend, held, swing),
+                first,
+                last,
+                (rest.Cramped + (_task.IsCramped(bend, swing) ? 1 : 0), rest.TurnRounds
+                    + (turned ? 1 : 0), Math.Max(rest.SwingMm, swing.Millimetres)));
     }
 
     private readonly record struct Move(BendStep Step, int First, int Last, OrderCost Whole);

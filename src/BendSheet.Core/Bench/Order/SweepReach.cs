@@ -29,7 +29,10 @@ internal sealed class SweepReach(RouteLayout layout, StraightTube tube, IReadOnl
     {
         var place = tube.Bends[bend];
         var length = held == TubeEnd.A ? tube.CutLength - place.Start : place.End;
-        return Length.FromMillimetres(Math.Sqrt((length.Millimetres * length.Millimetres) + (layout.Bends[bend].Radius.Millimetres * layout.Bends[bend].Radius.Millimetres)));
+        return Length.FromMillimetres(
+            Math.Sqrt(
+                (length.Millimetres * length.Millimetres)
+                    + (layout.Bends[bend].Radius.Millimetres * layout.Bends[bend].Radius.Millimetres)));
     }
 
     /// <summary>The tube on one side of a bend.</summary>

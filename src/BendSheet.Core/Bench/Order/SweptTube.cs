@@ -100,6 +100,7 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
     private static IEnumerable<Vector3D> Along(Frame start, BendLayout bend)
     {
         var steps = (int)Math.Ceiling(bend.Bend.Turn.Degrees / SampleDegrees);
-        return Enumerable.Range(0, steps + 1).Select(i => start.Bent(bend.Radius, Angle.FromDegrees(bend.Bend.Turn.Degrees * i / steps)).Position);
+        return Enumerable.Range(0, steps + 1)
+            .Select(i => start.Bent(bend.Radius, Angle.FromDegrees(bend.Bend.Turn.Degrees * i / steps)).Position);
     }
 }

@@ -25,7 +25,9 @@ internal sealed class ToolSpace
     public static ToolSpace Of(SweepReach swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
     {
         var space = new ToolSpace();
-        var (far, madeHeld, madeSwept) = step.Held == TubeEnd.A ? (TubeEnd.B, madeTowardsA, madeTowardsB) : (TubeEnd.A, madeTowardsB, madeTowardsA);
+        var (far, madeHeld, madeSwept) = step.Held == TubeEnd.A
+            ? (TubeEnd.B, madeTowardsA, madeTowardsB)
+            : (TubeEnd.A, madeTowardsB, madeTowardsA);
         var held = swings.ArmOf(step.Bend, step.Held, held: true);
         var swept = swings.ArmOf(step.Bend, far);
         var r = radius.Millimetres;
@@ -37,12 +39,14 @@ internal sealed class ToolSpace
         return space;
     }
 
-    /// <summary>How far the tube reaches beyond the plane of the bend, on the side that the former's axis points to or on the other.</summary>
+    /// <summary>
+    /// How far the tube reaches beyond the plane of the bend, on the side that the former's axis points to or on the other.
+    /// </summary>
     public Length Beyond(int side) => Length.FromMillimetres(_pieces.Max(piece => Math.Max(side * piece.From.Z, side * piece.To.Z)));
 
     /// <summary>
-    /// How near tube that lies behind a bend comes to the former's axis where it is level with the tool or beyond it on one side; null where
-    /// none comes nearer than the tool's own reach.
+    /// How near tube that lies behind a bend comes to the former's axis where it is level with the tool or beyond it on one side; null
+    /// where none comes nearer than the tool's own reach.
     /// </summary>
     /// <param name="side">1 or -1, as above.</param>
     /// <param name="body">How far the tool reaches from the former's middle.</param>

@@ -26,13 +26,16 @@ public static class BendBeyondTool
             {
                 yield return Rule.Error(
                     bend.TurnAt,
-                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and {BenderNames.InWords(bend.Bender)} makes at most {AngleNotation.Figure(largest)}: use another tool, or make it as two bends with a straight between them");
+                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and {BenderNames.InWords(bend.Bender)} makes at most "
+                        + $"{AngleNotation.Figure(largest)}: use another tool, or make it as two bends with a straight between them");
             }
             else if (BenderCalibration.Of(bend.Bender, template.Tube).Pull(bend.Turn) is var pull && pull > largest)
             {
                 yield return Rule.Warning(
                     bend.TurnAt,
-                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and has to be pulled to {AngleNotation.Figure(pull)}, and {BenderNames.InWords(bend.Bender)} makes at most {AngleNotation.Figure(largest)}: it comes back too far open; use another tool, or make it as two bends with a straight between them");
+                    $"bend {i + 1} is {AngleNotation.Figure(bend.Turn)} and has to be pulled to {AngleNotation.Figure(pull)}, and "
+                        + $"{BenderNames.InWords(bend.Bender)} makes at most {AngleNotation.Figure(largest)}: it comes back too far "
+                        + "open; use another tool, or make it as two bends with a straight between them");
             }
         }
     }

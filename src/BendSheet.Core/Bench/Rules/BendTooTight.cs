@@ -22,13 +22,17 @@ public static class BendTooTight
             {
                 yield return Rule.Error(
                     bender.RadiusAt,
-                    $"line {template.Name}: {BenderNames.InWords(bender)} has a radius of {FindingFigures.Mm(bender.Radius)}, not more than half of the tube's {FindingFigures.Mm(template.Tube.OutsideDiameter)}: give the bend radius to the tube's centreline");
+                    $"line {template.Name}: {BenderNames.InWords(bender)} has a radius of {FindingFigures.Mm(bender.Radius)}, not more "
+                        + $"than half of the tube's {FindingFigures.Mm(template.Tube.OutsideDiameter)}: give the bend radius to the "
+                        + "tube's centreline");
             }
             else if (template.Tube.SmallestRadius is { } smallest && bender.Radius.FallsShortOf(smallest))
             {
                 yield return Rule.Warning(
                     bender.RadiusAt,
-                    $"line {template.Name}: {BenderNames.InWords(bender)} bends to {FindingFigures.Mm(bender.Radius)}, tighter than the {FindingFigures.Mm(smallest)} that the file gives as this tube's smallest radius: use a tool with a larger radius, or check the figure with the tube's maker");
+                    $"line {template.Name}: {BenderNames.InWords(bender)} bends to {FindingFigures.Mm(bender.Radius)}, tighter than the "
+                        + $"{FindingFigures.Mm(smallest)} that the file gives as this tube's smallest radius: use a tool with a larger "
+                        + "radius, or check the figure with the tube's maker");
             }
         }
     }

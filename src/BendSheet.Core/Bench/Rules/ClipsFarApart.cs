@@ -5,12 +5,12 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// The clips are further apart than aircraft practice allows steel tube of that size. A warning: it is no rule for cars, but the only figures
-/// that are published by size.
+/// The clips are further apart than aircraft practice allows steel tube of that size. A warning: it is no rule for cars, but the only
+/// figures that are published by size.
 /// </summary>
 /// <remarks>
-/// MIL-H-8891A, Table II, along the tube between the middles of supports, from 1/4 in up. Its smaller sizes could not be read; those two are
-/// what FAA-H-8083-30, Table 7-5, gives for steel, from memory.
+/// MIL-H-8891A, Table II, along the tube between the middles of supports, from 1/4 in up. Its smaller sizes could not be read; those two
+/// are what FAA-H-8083-30, Table 7-5, gives for steel, from memory.
 /// </remarks>
 public static class ClipsFarApart
 {
@@ -49,7 +49,10 @@ public static class ClipsFarApart
         {
             yield return Rule.Warning(
                 wish.EveryAt,
-                $"line {template.Name} asks for a clip every {FindingFigures.Mm(wish.Every)}, further apart than the {FindingFigures.Mm(Length.FromInches(row.Spacing))} that {source} gives for steel tube of {FindingFigures.Mm(Length.FromInches(row.Size))}: make `every` at most {FindingFigures.DownMm(Length.FromInches(row.Spacing))}");
+                $"line {template.Name} asks for a clip every {FindingFigures.Mm(wish.Every)}, further apart than the "
+                    + $"{FindingFigures.Mm(Length.FromInches(row.Spacing))} that {source} gives for steel tube of "
+                    + $"{FindingFigures.Mm(Length.FromInches(row.Size))}: make `every` at most "
+                    + $"{FindingFigures.DownMm(Length.FromInches(row.Spacing))}");
         }
     }
 }

@@ -14,7 +14,9 @@ public static class EndTooShort
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "end-too-short", RuleSubject.Making, "Nut and sleeve, and the flaring bar where it comes last, need straight tube at the end; hardware must never sit on a bend.");
+        "end-too-short",
+        RuleSubject.Making,
+        "Nut and sleeve, and the flaring bar where it comes last, need straight tube at the end; hardware must never sit on a bend.");
 
     /// <summary>A finding at each end straight that is shorter than its fitting needs.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
@@ -27,7 +29,8 @@ public static class EndTooShort
             {
                 yield return Rule.Error(
                     only.At,
-                    $"the line is {FindingFigures.UpMm(both - only.StraightLeft)} too short for its two ends: their fittings need {FindingFigures.UpMm(both)} of straight tube together; make the line longer, or use fittings that need less");
+                    $"the line is {FindingFigures.UpMm(both - only.StraightLeft)} too short for its two ends: their fittings need "
+                        + $"{FindingFigures.UpMm(both)} of straight tube together; make the line longer, or use fittings that need less");
             }
 
             yield break;
@@ -46,7 +49,8 @@ public static class EndTooShort
 
     /// <summary>Whether the straight is too short for an end's hardware, or for a flare that can only be made after the bends.</summary>
     internal static bool IsShort(LineEnd end, Length straight) =>
-        end.Fitting is { } fitting && straight.FallsShortOf(end.IsFlared && end.Trim > Length.Zero ? fitting.StraightNeeded : fitting.HardwareLength);
+        end.Fitting is { } fitting
+            && straight.FallsShortOf(end.IsFlared && end.Trim > Length.Zero ? fitting.StraightNeeded : fitting.HardwareLength);
 
     /// <summary>A leg too short even for its bends is the other rule's subject: one cause, one finding.</summary>
     private static Finding? Short(TubeEnd which, string side, LineEnd end, LegLayout leg, BendLayout bend)
@@ -62,7 +66,9 @@ public static class EndTooShort
         var reason = forFlare ? "to be flared once it is trimmed" : "for what is slid on";
         return Rule.Error(
             leg.At,
-            $"the straight at end {which} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs {FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left {side} the bend; {Cure(leg, bend, need)}{(forFlare ? ", or leave `trim` out and flare before bending" : string.Empty)}");
+            $"the straight at end {which} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs "
+                + $"{FindingFigures.UpMm(need)} {reason} and {FindingFigures.Mm(leg.StraightLeft)} is left {side} the bend; "
+                + $"{Cure(leg, bend, need)}{(forFlare ? ", or leave `trim` out and flare before bending" : string.Empty)}");
     }
 
     private static string Cure(LegLayout leg, BendLayout bend, Length need)

@@ -13,7 +13,9 @@ public static class FlareAndSeat
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "flare-and-seat", RuleSubject.Making, "Inverted-flare seats are made for double-flared tube; a single flare in them may leak or split.");
+        "flare-and-seat",
+        RuleSubject.Making,
+        "Inverted-flare seats are made for double-flared tube; a single flare in them may leak or split.");
 
     /// <summary>A warning at the flare of each fitting with a 45° single flare.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template) => new[] { template.From, template.To }
@@ -23,5 +25,6 @@ public static class FlareAndSeat
         .Distinct()
         .Select(fitting => Rule.Warning(
             fitting.FlareAt,
-            $"fitting {fitting.Name} has a 45° single flare, and inverted-flare seats are made for double-flared tube (SAE J512): make it `double 45`, or ask the fitting's maker whether single flares may be used"));
+            $"fitting {fitting.Name} has a 45° single flare, and inverted-flare seats are made for double-flared tube (SAE J512): make "
+                + "it `double 45`, or ask the fitting's maker whether single flares may be used"));
 }

@@ -27,7 +27,9 @@ public static class FlareAndWall
             {
                 yield return Rule.Warning(
                     tube.WallAt,
-                    $"{TubeNames.InWords(tube)} has a wall of {FindingFigures.Wall(wall)}, and the {size.Flare.InWords()} on tube of this size is for at most {FindingFigures.Wall(largest)} ({size.Source.InWords}: check): use tube with a thinner wall, or ask the fitting's maker which flare goes with this one");
+                    $"{TubeNames.InWords(tube)} has a wall of {FindingFigures.Wall(wall)}, and the {size.Flare.InWords()} on tube of "
+                        + $"this size is for at most {FindingFigures.Wall(largest)} ({size.Source.InWords}: check): use tube with a "
+                        + "thinner wall, or ask the fitting's maker which flare goes with this one");
             }
         }
     }

@@ -23,7 +23,9 @@ internal static class InnerLegCure
         var radius = before.Radius;
         if (inner.Kind == InnerLegKind.FourBendTop)
         {
-            return Either(AtLeast("width", before.Setback!.Value + after.Setback!.Value), AtMost("bend", Angle.FromRadians(2 * Math.Atan(length / (2 * radius)))));
+            return Either(
+                AtLeast("width", before.Setback!.Value + after.Setback!.Value),
+                AtMost("bend", Angle.FromRadians(2 * Math.Atan(length / (2 * radius)))));
         }
 
         var largest = inner.LargestSlope(radius);

@@ -12,7 +12,9 @@ public static class LegTooShort
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "leg-too-short", RuleSubject.Making, "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
+        "leg-too-short",
+        RuleSubject.Making,
+        "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
 
     /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
     /// <remarks>The two slopes of a saddle are alike, and are one finding.</remarks>
@@ -37,12 +39,14 @@ public static class LegTooShort
         }
     }
 
-    private static string Message(LineTemplate template, int number, InnerLeg? inner, LegLayout layout, Length shortfall, BendLayout? before, BendLayout? after)
+    private static string Message(
+        LineTemplate template, int number, InnerLeg? inner, LegLayout layout, Length shortfall, BendLayout? before, BendLayout? after)
     {
         var whole = layout.Whole;
         var bends = (before, after) switch
         {
-            ({ } first, { } second) => $"its two bends ({AngleNotation.Figure(first.Bend.Turn)} and {AngleNotation.Figure(second.Bend.Turn)})",
+            ({ } first, { } second) =>
+                $"its two bends ({AngleNotation.Figure(first.Bend.Turn)} and {AngleNotation.Figure(second.Bend.Turn)})",
             _ => $"its bend ({AngleNotation.Figure((before ?? after)!.Bend.Turn)})",
         };
         var needs = before is null || after is null ? "it needs" : "they need";
@@ -50,14 +54,20 @@ public static class LegTooShort
         var halfTangents = HalfTangent(before) + HalfTangent(after);
         var radius = whole.Millimetres / halfTangents;
         var nearlyU = new[] { before, after }.Any(bend => bend is not null && NearlyU.Is(bend.Bend));
-        var cure = inner is not null ? "type " + InnerLegCure.InWords(inner, whole, before!, after!) + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
+        var cure = inner is not null
+            ? "type " + InnerLegCure.InWords(inner, whole, before!, after!)
+            + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
             ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
             : radius > 0
-            ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a smaller bend or move the corners apart"
+            ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a "
+                + "smaller bend or move the corners apart"
             : "no radius would fit; measure again";
-        var leg = inner is null ? FormattableString.Invariant($"leg {number}") : FormattableString.Invariant($"{inner.Name} (leg {number})");
-        return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is {FindingFigures.Mm(whole)} {(layout.HasCorners ? "corner to corner" : "from the U-bend to the other corner")}; {cure}";
+        var leg = inner is null
+            ? FormattableString.Invariant($"leg {number}")
+            : FormattableString.Invariant($"{inner.Name} (leg {number})");
+        return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is "
+            + $"{FindingFigures.Mm(whole)} {(layout.HasCorners ? "corner to corner" : "from the U-bend to the other corner")}; {cure}";
     }
 
     private static double HalfTangent(BendLayout? bend) => bend is { Bend.HasCorner: true } ? Math.Tan(bend.Bend.Turn.Radians / 2) : 0;

@@ -13,7 +13,9 @@ public static class MeetsItself
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "meets-itself", RuleSubject.Making, "Where two stretches of a line want the same room it cannot be bent; a thinner wire may have passed.");
+        "meets-itself",
+        RuleSubject.Making,
+        "Where two stretches of a line want the same room it cannot be bent; a thinner wire may have passed.");
 
     /// <summary>
     /// Less than this is touching, which the hands bring about by themselves. The turns of a close-wound coil stand askew, so that their
@@ -29,6 +31,8 @@ public static class MeetsItself
             ? null
             : Rule.Error(
                 TubeAgainstItself.TypedAt(layout, approach.Second),
-                $"line {template.Name} runs into itself: {TubeAgainstItself.Stretches(approach)} come {FindingFigures.UpMm(overlap)} nearer than the tube is thick, {TubeAgainstItself.Places(approach)}; {TubeAgainstItself.Cure(layout, approach)} so that they pass {FindingFigures.UpMm(overlap + RubsItself.LeastGap)} further apart");
+                $"line {template.Name} runs into itself: {TubeAgainstItself.Stretches(approach)} come {FindingFigures.UpMm(overlap)} "
+                    + $"nearer than the tube is thick, {TubeAgainstItself.Places(approach)}; {TubeAgainstItself.Cure(layout, approach)} "
+                    + $"so that they pass {FindingFigures.UpMm(overlap + RubsItself.LeastGap)} further apart");
     }
 }

@@ -9,13 +9,16 @@ namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
 /// A hand bender holds straight tube on one side of the bend and sweeps straight tube on the other. A bend too near to one that is made
-/// already, or to a finished end with its hardware on, cannot be made. Whatever is made last must find its room, so some lines have no order.
+/// already, or to a finished end with its hardware on, cannot be made. Whatever is made last must find its room, so some lines have no
+/// order.
 /// </summary>
 public static class NoOrder
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "no-order", RuleSubject.Making, "A hand bender needs straight tube to hold on one side and to sweep on the other, beside whatever is made already.");
+        "no-order",
+        RuleSubject.Making,
+        "A hand bender needs straight tube to hold on one side and to sweep on the other, beside whatever is made already.");
 
     /// <summary>Why a line cannot be made in any order; silent where what is wrong with its ends was said already.</summary>
     internal static IEnumerable<Finding> Why(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings)
@@ -52,7 +55,9 @@ public static class NoOrder
         {
             yield return Rule.Error(
                 layout.Legs[0].At,
-                $"bend 1 has {FindingFigures.Mm(atA.Left)} of straight tube towards end A and {BenderNames.InWords(first)} needs at least {FindingFigures.UpMm(atA.Need)} there for its grip, follow or mark, from whichever side it is held: move the bend {FindingFigures.UpMm(atA.Need - atA.Left)} further from the end, or use a tool that needs less");
+                $"bend 1 has {FindingFigures.Mm(atA.Left)} of straight tube towards end A and {BenderNames.InWords(first)} needs at "
+                    + $"least {FindingFigures.UpMm(atA.Need)} there for its grip, follow or mark, from whichever side it is held: move "
+                    + $"the bend {FindingFigures.UpMm(atA.Need - atA.Left)} further from the end, or use a tool that needs less");
         }
 
         for (var i = 1; i < task.Count; i++)
@@ -64,7 +69,9 @@ public static class NoOrder
                 var how = template.Route.Legs[i].Inner is { } inner ? $" ({InnerLegCure.Apart(inner)} does that)" : string.Empty;
                 yield return Rule.Error(
                     layout.Legs[i].At,
-                    $"bends {i} and {i + 1} have {FindingFigures.Mm(between.Left)} of straight tube between them, and whichever is made second needs at least {FindingFigures.UpMm(between.Need)} there for the tool's grip, follow or mark: move them {FindingFigures.UpMm(between.Need - between.Left)} further apart{how}, or use a tool that needs less");
+                    $"bends {i} and {i + 1} have {FindingFigures.Mm(between.Left)} of straight tube between them, and whichever is made "
+                        + $"second needs at least {FindingFigures.UpMm(between.Need)} there for the tool's grip, follow or mark: move "
+                        + $"them {FindingFigures.UpMm(between.Need - between.Left)} further apart{how}, or use a tool that needs less");
             }
         }
 
@@ -73,12 +80,16 @@ public static class NoOrder
         {
             yield return Rule.Error(
                 layout.Legs[^1].At,
-                $"bend {task.Count} has {FindingFigures.Mm(atB.Left)} of straight tube towards end B and {BenderNames.InWords(last)} needs at least {FindingFigures.UpMm(atB.Need)} there for its grip, follow or mark, from whichever side it is held: move the bend {FindingFigures.UpMm(atB.Need - atB.Left)} further from the end, leave `trim` on end B to be cut off later, or use a tool that needs less");
+                $"bend {task.Count} has {FindingFigures.Mm(atB.Left)} of straight tube towards end B and {BenderNames.InWords(last)} "
+                    + $"needs at least {FindingFigures.UpMm(atB.Need)} there for its grip, follow or mark, from whichever side it is "
+                    + $"held: move the bend {FindingFigures.UpMm(atB.Need - atB.Left)} further from the end, leave `trim` on end B to be "
+                    + "cut off later, or use a tool that needs less");
         }
     }
 
     /// <summary>Bare tube would do, but not with the ends finished in any way that they can be.</summary>
-    private static Finding EndInTheWay(LineTemplate template, RouteLayout layout, BendingTask task, FlareTiming[] waysAtA, StraightTube tube, SweepReach swings)
+    private static Finding EndInTheWay(
+        LineTemplate template, RouteLayout layout, BendingTask task, FlareTiming[] waysAtA, StraightTube tube, SweepReach swings)
     {
         var atA = OrderPlanner.Best(waysAtA, [default], layout, tube, swings) is null;
         var (end, letter, leg, number) = atA
@@ -88,8 +99,11 @@ public static class NoOrder
         var left = atA ? task.TowardsA(0, made: false) : task.TowardsB(task.Count - 1, made: false);
         return Rule.Error(
             leg.At,
-            $"end {letter} cannot be finished: flared after the bends, fitting {fitting.Name} needs {FindingFigures.UpMm(fitting.StraightNeeded)} of straight tube and {FindingFigures.Mm(leg.StraightLeft)} is left; "
-            + $"flared before them, what is slid on takes {FindingFigures.Mm(fitting.HardwareLength)} of it and {FindingFigures.Mm(left)} is too little for the tool at bend {number}: move the bend further from the end, or use a tool that needs less");
+            $"end {letter} cannot be finished: flared after the bends, fitting {fitting.Name} needs "
+            + $"{FindingFigures.UpMm(fitting.StraightNeeded)} of straight tube and {FindingFigures.Mm(leg.StraightLeft)} is left; "
+            + $"flared before them, what is slid on takes {FindingFigures.Mm(fitting.HardwareLength)} of it and "
+            + $"{FindingFigures.Mm(left)} is too little for the tool at bend {number}: move the bend further from the end, or use a tool "
+            + "that needs less");
     }
 
     /// <summary>A bend that finds too little on both sides, whatever is made first.</summary>
@@ -97,19 +111,26 @@ public static class NoOrder
     {
         for (var i = 0; i < task.Count; i++)
         {
-            if (new OrderSearch(task with { HeldAtA = task.HeldAtA.SetItem(i, default), HeldAtB = task.HeldAtB.SetItem(i, default) }, swings).Starts().Any())
+            if (new OrderSearch(
+                task with { HeldAtA = task.HeldAtA.SetItem(i, default), HeldAtB = task.HeldAtB.SetItem(i, default) }, swings).Starts()
+                    .Any())
             {
                 var bender = layout.Bends[i].Bend.Bender;
                 return Rule.Error(
                     layout.Bends[i].Bend.TurnAt,
-                    $"bend {i + 1} finds no room in any order that works outwards from one bend: it has {FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and {FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
-                    + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and {FindingFigures.UpMm(Swept(task, i))} on the side that is swept, for its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
+                    $"bend {i + 1} finds no room in any order that works outwards from one bend: it has "
+                    + $"{FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and "
+                    + $"{FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
+                    + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and "
+                    + $"{FindingFigures.UpMm(Swept(task, i))} on the side that is swept, for its grip or follow and up to its mark: move "
+                    + "the bends apart, look at the tool's `offset`, or use one that needs less");
             }
         }
 
         return Rule.Error(
             template.At,
-            $"line {template.Name} cannot be made in any order that works outwards from one bend: more than one bend finds too little straight tube beside it; move its bends apart, or use a tool that needs less");
+            $"line {template.Name} cannot be made in any order that works outwards from one bend: more than one bend finds too little "
+                + "straight tube beside it; move its bends apart, or use a tool that needs less");
     }
 
     private static Length Held(BendingTask task, int bend) => task.Room(bend, TubeEnd.A).TowardsA;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 
@@ -8,7 +9,9 @@ public static class NoPlaceForClip
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "no-place-for-clip", RuleSubject.Making, "Between two clips too far apart the tube shakes until it breaks; clips sit on straights only.");
+        "no-place-for-clip",
+        RuleSubject.Making,
+        "Between two clips too far apart the tube shakes until it breaks; clips sit on straights only.");
 
     /// <summary>A finding at the spacing asked for, for each stretch in which it cannot be had.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, ClipPlan? plan)
@@ -23,17 +26,25 @@ public static class NoPlaceForClip
         {
             { TooMany: true } =>
             [
-                Rule.Warning(wish.EveryAt, FormattableString.Invariant($"line {template.Name} would need more than {ClipPlan.Most} clips, and none is placed: check `every` and its unit")),
+                Rule.Warning(
+                    wish.EveryAt,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"line {template.Name} would need more than {ClipPlan.Most} clips, and none is placed: "
+                            + $"check `every` and its unit")),
             ],
             { Clips.IsEmpty: true } =>
             [
                 Rule.Warning(
                     wish.EveryAt,
-                    $"line {template.Name} has no place for a clip: leave a straight of at least {straight} between bends, ends and hardware, or say `clips: none` in this line"),
+                    $"line {template.Name} has no place for a clip: leave a straight of at least {straight} between bends, ends and "
+                        + "hardware, or say `clips: none` in this line"),
             ],
             _ => plan.TooLong.Select(gap => Rule.Warning(
                 wish.EveryAt,
-                $"line {template.Name} goes {FindingFigures.UpMm(gap.Length)} without a clip, from {FindingFigures.Mm(gap.From)} to {FindingFigures.Mm(gap.To)} along the tube from A, where `every` allows {FindingFigures.Mm(wish.Every)}: leave a straight of at least {straight} there, or hold it in another way")),
+                $"line {template.Name} goes {FindingFigures.UpMm(gap.Length)} without a clip, from {FindingFigures.Mm(gap.From)} to "
+                    + $"{FindingFigures.Mm(gap.To)} along the tube from A, where `every` allows {FindingFigures.Mm(wish.Every)}: leave a "
+                    + $"straight of at least {straight} there, or hold it in another way")),
         };
     }
 }

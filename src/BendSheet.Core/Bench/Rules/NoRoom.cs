@@ -27,7 +27,9 @@ public static class NoRoom
             {
                 yield return Rule.Warning(
                     bend.Bend.TurnAt,
-                    $"bend {bend.Number}, held at {step.Held}, swings tube {FindingFigures.UpMm(step.Swing + half)} from the middle of the former and there is room for {FindingFigures.Mm(room)}: move {BenderNames.InWords(bend.Bender)} where it is free all round, or hold it in the hand");
+                    $"bend {bend.Number}, held at {step.Held}, swings tube {FindingFigures.UpMm(step.Swing + half)} from the middle of "
+                        + $"the former and there is room for {FindingFigures.Mm(room)}: move {BenderNames.InWords(bend.Bender)} where it "
+                        + "is free all round, or hold it in the hand");
             }
 
             if (bend.Bender is { ClearBelow: null, Body: null })
@@ -36,10 +38,13 @@ public static class NoRoom
             }
 
             var before = plan.Order.Steps.Take(i).ToList();
-            var space = ToolSpace.Of(swings, step, before.Count(made => made.Bend < step.Bend), before.Count(made => made.Bend > step.Bend), bend.Layout.Radius);
+            var space = ToolSpace.Of(
+                swings, step, before.Count(made => made.Bend < step.Bend), before.Count(made => made.Bend > step.Bend), bend.Layout.Radius);
             if (InTheWay(space, bend, half, 1) is { } onOne && InTheWay(space, bend, half, -1) is { } onOther)
             {
-                yield return Rule.Warning(bend.Bend.TurnAt, $"bend {bend.Number}, held at {step.Held}: {(onOne.Depth <= onOther.Depth ? onOne : onOther).Message}");
+                yield return Rule.Warning(
+                    bend.Bend.TurnAt,
+                    $"bend {bend.Number}, held at {step.Held}: {(onOne.Depth <= onOther.Depth ? onOne : onOther).Message}");
             }
         }
     }
@@ -50,11 +55,15 @@ public static class NoRoom
         var depth = space.Beyond(side) + half;
         if (bend.Bender.Body is { } body && space.Nearest(side, body, 2 * half) is { } near)
         {
-            return (depth, $"tube that is bent already comes within {FindingFigures.Mm(near)} of the former's middle, where {BenderNames.InWords(bend.Bender)} itself is (its body reaches {FindingFigures.Mm(body)}), whichever face is down: move the bends apart, or use a smaller tool");
+            return (depth, $"tube that is bent already comes within {FindingFigures.Mm(near)} of the former's middle, where "
+                + $"{BenderNames.InWords(bend.Bender)} itself is (its body reaches {FindingFigures.Mm(body)}), whichever face is down: "
+                + "move the bends apart, or use a smaller tool");
         }
 
         return bend.Bender.ClearBelow is { } below && below.FallsShortOf(depth)
-            ? (depth, $"bent tube reaches {FindingFigures.UpMm(depth)} below the tube in {BenderNames.InWords(bend.Bender)}, with its better face down, and the bench is {FindingFigures.Mm(below)} below: let it hang over the edge of the bench, or raise the tool")
+            ? (depth, $"bent tube reaches {FindingFigures.UpMm(depth)} below the tube in {BenderNames.InWords(bend.Bender)}, with its "
+                + $"better face down, and the bench is {FindingFigures.Mm(below)} below: let it hang over the edge of the bench, or "
+                + "raise the tool")
             : null;
     }
 }

@@ -13,7 +13,9 @@ public static class NotForBrakes
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "not-for-brakes", RuleSubject.Making, "Plain copper and aluminium tire of being shaken and crack, and a cracked line does not brake.");
+        "not-for-brakes",
+        RuleSubject.Making,
+        "Plain copper and aluminium tire of being shaken and crack, and a cracked line does not brake.");
 
     /// <summary>A warning at the material of a tube that is not for brakes.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template)
@@ -23,7 +25,8 @@ public static class NotForBrakes
         {
             yield return Rule.Warning(
                 tube.MaterialAt,
-                $"{TubeNames.InWords(tube)} is {material.InWords()}, which is not for brake lines (a classic-car brake plumbing article): use tube that is sold for hydraulic brakes");
+                $"{TubeNames.InWords(tube)} is {material.InWords()}, which is not for brake lines (a classic-car brake plumbing "
+                    + "article): use tube that is sold for hydraulic brakes");
         }
     }
 }

@@ -5,14 +5,16 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// Tube bent by hand comes back a few degrees. A pull that goes much further comes from a test that was typed wrongly, or from a line through
-/// tests that was prolonged too far; on the bench it would spoil the tube.
+/// Tube bent by hand comes back a few degrees. A pull that goes much further comes from a test that was typed wrongly, or from a line
+/// through tests that was prolonged too far; on the bench it would spoil the tube.
 /// </summary>
 public static class PullDoubtful
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "pull-doubtful", RuleSubject.Making, "A pull angle far beyond its bend comes from a test that was typed wrongly, or lies too far from the tested bends.");
+        "pull-doubtful",
+        RuleSubject.Making,
+        "A pull angle far beyond its bend comes from a test that was typed wrongly, or lies too far from the tested bends.");
 
     /// <summary>A finding at each bend that would be pulled further than any tube comes back.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
@@ -25,7 +27,9 @@ public static class PullDoubtful
             {
                 yield return Rule.Warning(
                     bend.TurnAt,
-                    $"by the tests of {BenderNames.InWords(bend.Bender)}, bend {i + 1} ({AngleNotation.Figure(bend.Turn)}) would be pulled to {AngleNotation.Figure(pull)}, and tube bent by hand comes back a few degrees: look at the tests again, or make one of about this bend");
+                    $"by the tests of {BenderNames.InWords(bend.Bender)}, bend {i + 1} ({AngleNotation.Figure(bend.Turn)}) would be "
+                        + $"pulled to {AngleNotation.Figure(pull)}, and tube bent by hand comes back a few degrees: look at the tests "
+                        + "again, or make one of about this bend");
             }
         }
     }

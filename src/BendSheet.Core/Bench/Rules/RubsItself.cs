@@ -25,6 +25,8 @@ public static class RubsItself
         var near = gap <= Tolerances.SamePoint ? "touch" : $"pass {FindingFigures.Mm(gap)} from each other";
         return Rule.Warning(
             TubeAgainstItself.TypedAt(layout, approach.Second),
-            $"line {template.Name}: {TubeAgainstItself.Stretches(approach)} {near}, {TubeAgainstItself.Places(approach)}, and tube that near chafes through; {TubeAgainstItself.Cure(layout, approach)} so that {FindingFigures.UpMm(LeastGap)} stay between, or clip the two together");
+            $"line {template.Name}: {TubeAgainstItself.Stretches(approach)} {near}, {TubeAgainstItself.Places(approach)}, and tube that "
+                + $"near chafes through; {TubeAgainstItself.Cure(layout, approach)} so that {FindingFigures.UpMm(LeastGap)} stay "
+                + "between, or clip the two together");
     }
 }

@@ -37,7 +37,8 @@ public static class SpreadChanged
             var word = wider ? "further apart" : "closer together";
             yield return Rule.Warning(
                 bend.Bend.TurnAt,
-                $"the legs beside bend {i + 1} ({AngleNotation.Figure(bend.Bend.Turn)}) come out {FindingFigures.Mm(size)} {word} in tube than in the wire, because the tool's radius is not the wire's: check that they still fit");
+                $"the legs beside bend {i + 1} ({AngleNotation.Figure(bend.Bend.Turn)}) come out {FindingFigures.Mm(size)} {word} in "
+                    + "tube than in the wire, because the tool's radius is not the wire's: check that they still fit");
         }
     }
 }

@@ -13,7 +13,8 @@ namespace BendSheet.Core.Bench.Rules;
 public static class TighterThanPublished
 {
     private const string Cure =
-        "use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as `smallest-radius`";
+        "use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as "
+            + "`smallest-radius`";
 
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
@@ -30,11 +31,13 @@ public static class TighterThanPublished
 
         // Half of the tube's diameter and less is the other rule's subject.
         foreach (var bender in layout.Bends.Select(bend => bend.Bend.Bender).Distinct()
-            .Where(bender => bender.Radius > 0.5 * tube.OutsideDiameter && (bender.Radius + Tolerances.SameTubeSize).FallsShortOf(smallest)))
+            .Where(bender => bender.Radius > 0.5 * tube.OutsideDiameter
+            && (bender.Radius + Tolerances.SameTubeSize).FallsShortOf(smallest)))
         {
             yield return Rule.Warning(
                 bender.RadiusAt,
-                $"{BenderNames.InWords(bender)} bends {TubeNames.InWords(tube)} to {FindingFigures.Mm(bender.Radius)}, tighter than {FindingFigures.Mm(smallest)}, {words}: {Cure}");
+                $"{BenderNames.InWords(bender)} bends {TubeNames.InWords(tube)} to {FindingFigures.Mm(bender.Radius)}, tighter than "
+                    + $"{FindingFigures.Mm(smallest)}, {words}: {Cure}");
         }
     }
 
@@ -47,7 +50,8 @@ public static class TighterThanPublished
         }
 
         return tube.InsideDiameter is { } hole
-            ? (PublishedRadius.IdealInsideDiameters * hole, $"{PublishedRadius.IdealInsideDiameters} times the inside diameter, which is an ideal for low friction and no limit ({PublishedRadius.Ideal.InWords})")
+            ? (PublishedRadius.IdealInsideDiameters * hole, $"{PublishedRadius.IdealInsideDiameters} times the inside diameter, which is "
+                + $"an ideal for low friction and no limit ({PublishedRadius.Ideal.InWords})")
             : null;
     }
 }

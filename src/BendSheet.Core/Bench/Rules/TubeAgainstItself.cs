@@ -16,7 +16,8 @@ public static class TubeAgainstItself
             return [];
         }
 
-        // Between the tube and the inside of its tightest bend: nothing is an approach there. A radius that no tube can follow is another rule's.
+        // Between the tube and the inside of its tightest bend: nothing is an approach there. A radius that no tube can follow is another
+        // rule's.
         var diameter = template.Tube.OutsideDiameter;
         var radius = layout.Bends.Min(bend => bend.Radius);
         var room = radius - (0.5 * diameter);
@@ -36,7 +37,8 @@ public static class TubeAgainstItself
         place.InBend ? layout.Bends[place.Number].Bend.TurnAt : layout.Legs[place.Number].At;
 
     /// <summary><c>straight 1 and bend 4</c>.</summary>
-    internal static string Stretches(SelfApproach approach) => approach.First.InBend == approach.Second.InBend && approach.First.Number == approach.Second.Number
+    internal static string Stretches(SelfApproach approach) =>
+        approach.First.InBend == approach.Second.InBend && approach.First.Number == approach.Second.Number
         ? $"two places of {Stretch(approach.First)}"
         : $"{Stretch(approach.First)} and {Stretch(approach.Second)}";
 
@@ -45,13 +47,16 @@ public static class TubeAgainstItself
         $"{FindingFigures.Mm(approach.First.AlongTube)} and {FindingFigures.Mm(approach.Second.AlongTube)} along the tube from A";
 
     /// <summary>What moves them apart: in a coil its pitch does, and a flat bend comes back to where it started.</summary>
-    internal static string Cure(RouteLayout layout, SelfApproach approach) => InCoil(layout, approach.First) || InCoil(layout, approach.Second)
+    internal static string Cure(RouteLayout layout, SelfApproach approach) =>
+        InCoil(layout, approach.First) || InCoil(layout, approach.Second)
         ? "give the coil a larger pitch"
-        : layout.Bends.Take(approach.Second.Number + 1).Skip(approach.First.Number).Any(bend => bend.Bend.Turn > Tolerances.NoCorner + Tolerances.InLine)
+        : layout.Bends.Take(approach.Second.Number + 1).Skip(approach.First.Number)
+        .Any(bend => bend.Bend.Turn > Tolerances.NoCorner + Tolerances.InLine)
             ? "make the large bend between them a `coil` with a pitch, or change a leg or a bend"
             : "change a leg, a bend or a rotation between them";
 
     private static bool InCoil(RouteLayout layout, TubePlace place) => place.InBend && layout.Bends[place.Number].Bend.FromTangent;
 
-    private static string Stretch(TubePlace place) => FormattableString.Invariant($"{(place.InBend ? "bend" : "straight")} {place.Number + 1}");
+    private static string Stretch(TubePlace place) =>
+        FormattableString.Invariant($"{(place.InBend ? "bend" : "straight")} {place.Number + 1}");
 }

@@ -28,7 +28,9 @@ public static class WallTooThin
         {
             yield return Rule.Warning(
                 tube.WallAt,
-                $"{TubeNames.InWords(tube)} has a wall of {FindingFigures.Wall(wall)}, and steel brake tube of 3/16 in has at least {FindingFigures.Wall(Thinnest)} (a classic-car brake plumbing article): use tube that is sold for hydraulic brakes, or measure the wall again");
+                $"{TubeNames.InWords(tube)} has a wall of {FindingFigures.Wall(wall)}, and steel brake tube of 3/16 in has at least "
+                    + $"{FindingFigures.Wall(Thinnest)} (a classic-car brake plumbing article): use tube that is sold for hydraulic "
+                    + "brakes, or measure the wall again");
         }
     }
 }

@@ -6,7 +6,8 @@ namespace BendSheet.Core.Plumbing.Rules;
 public static class CircuitsJoined
 {
     /// <summary>The rule.</summary>
-    public static Rule Rule { get; } = new("circuits-joined", RuleSubject.Making, "Joined circuits lose their fluid together, and then nothing brakes.");
+    public static Rule Rule { get; } = new(
+        "circuits-joined", RuleSubject.Making, "Joined circuits lose their fluid together, and then nothing brakes.");
 
     /// <summary>An error at the piece that joins them.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)
@@ -14,6 +15,7 @@ public static class CircuitsJoined
         var twice = PortUsedTwice.Connections(network);
         return circuits.Joined.Where(joined => !twice.Contains(joined.Connection)).Select(joined => Rule.Error(
             joined.Connection.Position,
-            $"{joined.Connection.InWords} joins two circuits that must stay apart, {joined.One} and {joined.Other}: lead it to a port of its own circuit"));
+            $"{joined.Connection.InWords} joins two circuits that must stay apart, {joined.One} and {joined.Other}: lead it to a port of "
+                + "its own circuit"));
     }
 }

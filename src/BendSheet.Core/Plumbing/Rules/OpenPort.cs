@@ -22,7 +22,9 @@ public static class OpenPort
             if (open.Count > 0)
             {
                 var ports = string.Join(", ", open.Take(MostListed))
-                    + (open.Count > MostListed ? string.Create(CultureInfo.InvariantCulture, $" and {open.Count - MostListed} more") : string.Empty);
+                    + (open.Count > MostListed
+                    ? string.Create(CultureInfo.InvariantCulture, $" and {open.Count - MostListed} more")
+                    : string.Empty);
                 yield return Rule.Warning(part.At, Message(part, ports, open.Count));
             }
         }
@@ -34,5 +36,6 @@ public static class OpenPort
 
     private static string Message(Part part, string ports, int count) => part.Kind is PartKind.Plug or PartKind.Switch
         ? $"{part.Kind.Word()} {part.Name} sits nowhere: say where with `screws-into`, such as `screws-into: tee.left`, or take it out"
-        : $"nothing goes to {part.Name}, {(count == 1 ? "port" : "ports")} {ports}: connect {(count == 1 ? "it" : "them")}, close with a `plug`, or leave out of its `ports` what is not on your car";
+        : $"nothing goes to {part.Name}, {(count == 1 ? "port" : "ports")} {ports}: connect {(count == 1 ? "it" : "them")}, close with a "
+            + "`plug`, or leave out of its `ports` what is not on your car";
 }

@@ -24,7 +24,8 @@ public static class PlumbingRules
             .SelectMany(uses => uses.SelectMany(OfEnd, (use, finding) => (Use: use, Finding: finding)).Concat(PortUsedTwice.Check(uses)))
             .ToLookup(found => found.Use.Connection.Kind == ConnectionKind.Line);
         return new(
-            ends[true].Select(found => (found.Use.Connection.Name, found.Finding)).Distinct().ToLookup(found => found.Name, found => found.Finding, StringComparer.Ordinal),
+            ends[true].Select(found => (found.Use.Connection.Name, found.Finding)).Distinct()
+                .ToLookup(found => found.Name, found => found.Finding, StringComparer.Ordinal),
             [
                 .. ends[false].Select(found => found.Finding),
                 .. OpenPort.Check(network),

@@ -23,11 +23,13 @@ public static class PortUsedTwice
 
             yield return (use, Rule.Error(
                 use.Position,
-                $"{use.Place.InWords} is taken already by {first.Connection.InWords} (line {first.Position.Line}): name another port, or put a tee there"));
+                $"{use.Place.InWords} is taken already by {first.Connection.InWords} (line {first.Position.Line}): name another port, or "
+                    + "put a tee there"));
         }
     }
 
     /// <summary>Pieces that go to such a port: what they seem to join follows from that, and is not said as well.</summary>
     public static IReadOnlySet<Connection> Connections(PipeNetwork network) =>
-        network.Uses.SelectMany(uses => uses.Skip(1)).Select(use => use.Connection).ToHashSet<Connection>(ReferenceEqualityComparer.Instance);
+        network.Uses.SelectMany(uses => uses.Skip(1)).Select(use => use.Connection)
+            .ToHashSet<Connection>(ReferenceEqualityComparer.Instance);
 }

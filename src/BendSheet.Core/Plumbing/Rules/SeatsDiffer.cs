@@ -12,7 +12,9 @@ public static class SeatsDiffer
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "seats-differ", RuleSubject.Making, "Cones of 37° and 45° touch only on a line and leak; each flare seals only on the seat it is made for.");
+        "seats-differ",
+        RuleSubject.Making,
+        "Cones of 37° and 45° touch only on a line and leak; each flare seals only on the seat it is made for.");
 
     /// <summary>An error at the port that something goes to which cannot seal there.</summary>
     public static IEnumerable<Finding> Check(PortUse use)
@@ -25,7 +27,9 @@ public static class SeatsDiffer
         }
 
         yield return Rule.Error(
-            use.Position, $"{use.End.Name} has {use.End.InWords}, and {use.Place.InWords} has {seat.InWords()}: {Why(use, own, seat)}; {Cure(use, seat)}");
+            use.Position,
+            $"{use.End.Name} has {use.End.InWords}, and {use.Place.InWords} has {seat.InWords()}: "
+                + $"{Why(use, own, seat)}; {Cure(use, seat)}");
     }
 
     private static string Why(PortUse use, IReadOnlyList<Seat> own, Seat seat)
@@ -47,6 +51,7 @@ public static class SeatsDiffer
 
     private static string Cure(PortUse use, Seat seat) =>
         seat == Seat.Bleed ? "take another port"
-        : use.End.Fitting is { } fitting && seat.FlareWords() is { } flare ? $"use a fitting with `flare: {flare}` in the place of {fitting.Name}, or an adapter between them"
+        : use.End.Fitting is { } fitting && seat.FlareWords() is { } flare
+            ? $"use a fitting with `flare: {flare}` in the place of {fitting.Name}, or an adapter between them"
         : "put an adapter between them";
 }

@@ -31,12 +31,17 @@ public static class ThreadsDiffer
             }
         }
         else if (port.Seat is { } seat && end.Fitting is { } fitting && end.Tube is { } tube
-            && StandardPort.Of(seat, tube.OutsideDiameter).ToList() is { Count: > 0 } usual && !usual.Exists(row => row.Thread.Fits(thread)))
+            && StandardPort.Of(seat, tube.OutsideDiameter).ToList() is { Count: > 0 } usual
+            && !usual.Exists(row => row.Thread.Fits(thread)))
         {
-            var sources = string.Join("; ", usual.Select(row => $"{row.Thread.InWords} ({row.Source.InWords}{(row.Source.MustBeChecked ? ": check" : string.Empty)})"));
+            var sources = string.Join(
+                "; ",
+                usual.Select(row => $"{row.Thread.InWords} ({row.Source.InWords}{(row.Source.MustBeChecked ? ": check" : string.Empty)})"));
             yield return Rule.Warning(
                 use.Position,
-                $"{use.Place.InWords} has thread {thread.InWords}, and nuts for tube of {Size(tube.OutsideDiameter)} on {seat.InWords()} have {sources}: if yours has {thread.InWords}, say so with `thread: {thread.InWords}` in fitting {fitting.Name}; otherwise change the port or the tube");
+                $"{use.Place.InWords} has thread {thread.InWords}, and nuts for tube of {Size(tube.OutsideDiameter)} on {seat.InWords()} "
+                    + $"have {sources}: if yours has {thread.InWords}, say so with `thread: {thread.InWords}` in fitting {fitting.Name}; "
+                    + "otherwise change the port or the tube");
         }
     }
 
@@ -45,7 +50,8 @@ public static class ThreadsDiffer
         var doubtful = use.Place.Port.Spec.ThreadMustBeChecked ? use.Place.Port.Spec.Source
             : use.End.Spec.ThreadMustBeChecked ? use.End.Spec.Source
             : null;
-        var message = $"{use.End.Name} has thread {own.InWords}, and {use.Place.InWords} has {thread.InWords}: one does not go into the other; "
+        var message =
+            $"{use.End.Name} has thread {own.InWords}, and {use.Place.InWords} has {thread.InWords}: one does not go into the other; "
             + $"use {(use.End.Fitting is null ? "an end" : "a nut")} with {thread.InWords}, or an adapter between them";
         return doubtful is null
             ? Rule.Error(use.Position, message)

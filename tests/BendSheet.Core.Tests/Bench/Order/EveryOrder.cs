@@ -51,8 +51,8 @@ internal sealed class EveryOrder
     }
 
     /// <summary>
-    /// Bends that swing into what is round the tool, turn-rounds, the largest swing in millimetres, and how far from the best start: A, B, then
-    /// the middle from A on.
+    /// Bends that swing into what is round the tool, turn-rounds, the largest swing in millimetres, and how far from the best start: A, B,
+    /// then the middle from A on.
     /// </summary>
     public (int Cramped, int TurnRounds, double Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
     {
@@ -64,7 +64,9 @@ internal sealed class EveryOrder
             return _swings.Of(bend, held, swept).Millimetres;
         }).ToList();
         var cramped = steps.Zip(swings).Count(step =>
-            step.Second + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.Room?.Millimetres ?? double.PositiveInfinity) + 1e-6);
+            step.Second
+                + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.Room?.Millimetres
+                ?? double.PositiveInfinity) + 1e-6);
         var first = steps[0].Bend;
         return (cramped, turned, swings.Max(), first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);
     }
@@ -75,8 +77,10 @@ internal sealed class EveryOrder
         var made = new HashSet<int>();
         foreach (var (bend, held) in steps)
         {
-            var lower = made.Where(other => other < bend).Select(other => _tube.Bends[other].End.Millimetres).DefaultIfEmpty(BareA(flareAFirst)).Max();
-            var upper = made.Where(other => other > bend).Select(other => _tube.Bends[other].Start.Millimetres).DefaultIfEmpty(BareB(flareBFirst)).Min();
+            var lower = made.Where(other => other < bend).Select(other => _tube.Bends[other].End.Millimetres)
+                .DefaultIfEmpty(BareA(flareAFirst)).Max();
+            var upper = made.Where(other => other > bend).Select(other => _tube.Bends[other].Start.Millimetres)
+                .DefaultIfEmpty(BareB(flareBFirst)).Min();
             var tool = _layout.Bends[bend].Bend.Bender;
             var (start, end) = (_tube.Bends[bend].Start.Millimetres, _tube.Bends[bend].End.Millimetres);
             var from = start - (held == TubeEnd.A ? tool.Grip : tool.Follow).Millimetres;
@@ -96,10 +100,15 @@ internal sealed class EveryOrder
         return true;
     }
 
-    private double BareA(bool flaredFirst) => flaredFirst ? _template.From.FlareAllowance.Millimetres + _template.From.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres) : 0;
+    private double BareA(bool flaredFirst) =>
+        flaredFirst
+            ? _template.From.FlareAllowance.Millimetres + _template.From.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres)
+            : 0;
 
     private double BareB(bool flaredFirst) => _tube.CutLength.Millimetres
-        - (flaredFirst ? _template.To.FlareAllowance.Millimetres + _template.To.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres) : 0);
+        - (flaredFirst
+            ? _template.To.FlareAllowance.Millimetres + _template.To.Fitting!.Hardware.Sum(piece => piece.Length.Millimetres)
+            : 0);
 
     private static List<bool> Choices(LineEnd end, double straight)
     {

@@ -92,7 +92,9 @@ public class OrderSearchTests
         // 8 of straight on both sides of bend 2, whose tool needs 12: made first it finds them, because the others are still straight.
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(12), Follow = Lines.Mm(12) };
         var line = Lines.Of(Lines.Bender(10), [200, 28, 28, 200], (0, 90), (90, 90), (90, 90));
-        var order = (line with { Route = Route.Of(line.Route.Legs, line.Route.Bends.SetItem(1, line.Route.Bends[1] with { Bender = tool })) }).Plan().Order;
+        var order =
+            (line with { Route = Route.Of(line.Route.Legs, line.Route.Bends.SetItem(1, line.Route.Bends[1] with { Bender = tool })) })
+                .Plan().Order;
         Assert.Equal(1, order.Steps[0].Bend);
     }
 
@@ -126,7 +128,8 @@ public class OrderSearchTests
     [Fact]
     public void An_end_too_short_for_the_flaring_bar_is_flared_before_the_bends()
     {
-        var fitting = new Fitting("an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
+        var fitting = new Fitting(
+            "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
         var line = Lines.Of(Lines.Bender(10), [200, 42], (0, 90));
         Assert.Equal([TubeEnd.B], (line with { To = line.To with { Fitting = fitting } }).Plan().Order.FlaredFirst);
         var roomy = Lines.Of(Lines.Bender(10), [200, 52], (0, 90));
@@ -137,7 +140,8 @@ public class OrderSearchTests
     public void End_A_is_flared_after_the_bends_where_its_hardware_would_be_in_the_tools_way()
     {
         // 40 of straight takes the flaring bar (35); with nut and sleeve on it only 14 would be left for a tool that needs 20.
-        var fitting = new Fitting("an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
+        var fitting = new Fitting(
+            "an3", Flare.Single37, Lines.Mm(0.5), [new("nut", Lines.Mm(17)), new("sleeve", Lines.Mm(9))], Lines.Mm(35));
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(20) };
         var line = Lines.Of(tool, [50, 200], (0, 90));
         Assert.Empty((line with { From = line.From with { Fitting = fitting } }).Plan().Order.FlaredFirst);
@@ -166,7 +170,9 @@ public class OrderSearchTests
     public void Many_bends_are_planned_too(int count)
     {
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(15) };
-        var order = Lines.Of(tool, [.. Enumerable.Repeat(100.0, count + 1)], [.. Enumerable.Range(0, count).Select(i => (i * 37.0 % 360, 20.0 + (i % 60)))]).Plan().Order;
+        var order = Lines.Of(
+            tool, [.. Enumerable.Repeat(100.0, count + 1)], [.. Enumerable.Range(0, count).Select(i => (i * 37.0 % 360, 20.0 + (i % 60)))])
+                .Plan().Order;
         Assert.Equal(count, order.Steps.Length);
         Assert.Equal(0, order.TurnRounds);
     }

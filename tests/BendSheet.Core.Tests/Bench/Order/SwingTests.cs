@@ -24,7 +24,8 @@ public class SwingTests
     /// furthest point of the swept side from the former's axis.
     /// </summary>
     [Fact]
-    public void No_point_of_the_swept_side_comes_further_out_at_any_moment_of_the_sweep() => Gen.Select(Shape.Roomy, Gen.Int[0, 5], Gen.Int[0, 5], Gen.Bool).Sample(
+    public void No_point_of_the_swept_side_comes_further_out_at_any_moment_of_the_sweep() =>
+        Gen.Select(Shape.Roomy, Gen.Int[0, 5], Gen.Int[0, 5], Gen.Bool).Sample(
         (shape, which, madeOf, fromB) =>
         {
             var template = fromB ? shape.Template() with { Route = shape.Template().Route.Reversed() } : shape.Template();
@@ -71,12 +72,15 @@ public class SwingTests
             rotation = Lines.Deg(0);
         }
 
-        legs.Add(new(straight + layout.Legs[^1].StraightLeft, HasCorners: false, straight + layout.Legs[^1].StraightLeft, layout.Legs[^1].At));
+        legs.Add(
+            new(straight + layout.Legs[^1].StraightLeft, HasCorners: false, straight + layout.Legs[^1].StraightLeft, layout.Legs[^1].At));
         var shape = new RouteLayout([.. legs], [.. bends]).Centreline(Frame.Default);
         var former = shape.Arcs[0];
         var axis = former.Start.Axis;
         var points = shape.Straights.Skip(1).SelectMany(piece => new[] { piece.Start.Position, piece.End })
-            .Concat(shape.Arcs.Skip(1).SelectMany(arc => Enumerable.Range(0, 61).Select(i => arc.PointAt(Lines.Deg(arc.Turn.Degrees * i / 60)))));
+            .Concat(
+                shape.Arcs.Skip(1).SelectMany(
+                    arc => Enumerable.Range(0, 61).Select(i => arc.PointAt(Lines.Deg(arc.Turn.Degrees * i / 60)))));
         return points.Max(point => (point - former.Centre).Cross(axis).Norm);
     }
 }

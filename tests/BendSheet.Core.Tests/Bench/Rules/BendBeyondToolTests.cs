@@ -23,7 +23,8 @@ public class BendBeyondToolTests
         Severity.Warning,
         BendBeyondTool.Rule,
         Lines.TurnAt(1),
-        "bend 2 is 90° and has to be pulled to 93°, and bender hand makes at most 90°: it comes back too far open; use another tool, or make it as two bends with a straight between them");
+        "bend 2 is 90° and has to be pulled to 93°, and bender hand makes at most 90°: it comes back too far open; use another tool, or "
+            + "make it as two bends with a straight between them");
 
     [Fact]
     public void A_bend_that_is_too_large_itself_is_the_error_and_no_warning_besides() => Assert.Equal(

@@ -12,7 +12,8 @@ public class BendTooTightTests
         Severity.Warning,
         BendTooTight.Rule,
         Lines.RadiusAt,
-        "line front-left: bender hand bends to 9.4 mm (0.370 in), tighter than the 9.5 mm (0.374 in) that the file gives as this tube's smallest radius: "
+        "line front-left: bender hand bends to 9.4 mm (0.370 in), tighter than the 9.5 mm (0.374 in) that the file gives as this tube's "
+        + "smallest radius: "
         + "use a tool with a larger radius, or check the figure with the tube's maker");
 
     [Fact]
@@ -29,14 +30,17 @@ public class BendTooTightTests
     {
         var template = Line(9.4, smallest: 9.5);
         Assert.StartsWith(
-            "line front-left: the bender bends to", OneFinding.Of(template.OnTool(Lines.Bender(9.4, name: string.Empty))).Message, StringComparison.Ordinal);
+            "line front-left: the bender bends to",
+            OneFinding.Of(template.OnTool(Lines.Bender(9.4, name: string.Empty))).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void The_smallest_radius_itself_is_silent() => OneFinding.None(Line(9.5, smallest: 9.5));
 
     [Fact]
-    public void Where_the_file_gives_no_smallest_radius_any_that_the_tube_can_follow_is_silent() => OneFinding.None(Line(2.4, smallest: null));
+    public void Where_the_file_gives_no_smallest_radius_any_that_the_tube_can_follow_is_silent() =>
+        OneFinding.None(Line(2.4, smallest: null));
 
     [Fact]
     public void A_tool_that_bends_nothing_is_not_spoken_of()

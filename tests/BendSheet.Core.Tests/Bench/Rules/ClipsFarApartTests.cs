@@ -43,7 +43,8 @@ public class ClipsFarApartTests
         Severity.Warning,
         ClipsFarApart.Rule,
         EveryAt,
-        "line front-left asks for a clip every 400.0 mm (15.748 in), further apart than the 355.6 mm (14.000 in) that FAA-H-8083-30, Table 7-5 (from memory, check), gives for steel tube of 4.8 mm (0.188 in): "
+        "line front-left asks for a clip every 400.0 mm (15.748 in), further apart than the 355.6 mm (14.000 in) that FAA-H-8083-30, "
+        + "Table 7-5 (from memory, check), gives for steel tube of 4.8 mm (0.188 in): "
         + "make `every` at most 355.6 mm (14.000 in)");
 
     [Theory]

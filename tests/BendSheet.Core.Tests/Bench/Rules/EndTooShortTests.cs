@@ -35,7 +35,8 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(1),
-        "the straight at end B is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared once it is trimmed and 32.0 mm (1.260 in) is left after the bend; "
+        "the straight at end B is 3.0 mm (0.119 in) too short: fitting an3 needs 35.0 mm (1.378 in) to be flared once it is trimmed and "
+        + "32.0 mm (1.260 in) is left after the bend; "
         + "move the bend further from the end, or use a radius of at most 7.0 mm (0.275 in), or leave `trim` out and flare before bending");
 
     [Fact]
@@ -51,7 +52,8 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(0),
-        "the straight at end A is 6.0 mm (0.237 in) too short: fitting an3 needs 26.0 mm (1.024 in) for what is slid on and 20.0 mm (0.787 in) is left before the bend; "
+        "the straight at end A is 6.0 mm (0.237 in) too short: fitting an3 needs 26.0 mm (1.024 in) for what is slid on and 20.0 mm "
+        + "(0.787 in) is left before the bend; "
         + "move the bend further from the end, or use a radius of at most 4.0 mm (0.157 in)");
 
     [Fact]
@@ -78,7 +80,8 @@ public class EndTooShortTests
             Severity.Error,
             EndTooShort.Rule,
             Lines.StraightAt(0),
-            "the line is 0.5 mm (0.020 in) too short for its two ends: their fittings need 70.0 mm (2.756 in) of straight tube together; make the line longer, or use fittings that need less");
+            "the line is 0.5 mm (0.020 in) too short for its two ends: their fittings need 70.0 mm (2.756 in) of straight tube together; "
+                + "make the line longer, or use fittings that need less");
         OneFinding.None(Line([70], Flared, Flared));
     }
 
@@ -95,7 +98,8 @@ public class EndTooShortTests
         Line([35, 35], Flared, Flared, (0, 180)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(10)) });
 
     [Fact]
-    public void Doing_what_the_finding_says_makes_it_silent() => Gen.Select(Gen.Double[51, 60], Gen.Double[15, 16], Gen.Double[91, 110]).Sample(
+    public void Doing_what_the_finding_says_makes_it_silent() =>
+        Gen.Select(Gen.Double[51, 60], Gen.Double[15, 16], Gen.Double[91, 110]).Sample(
         (leg, radius, turn) =>
         {
             var need = Flared with { Straight = Lines.Mm(45) };

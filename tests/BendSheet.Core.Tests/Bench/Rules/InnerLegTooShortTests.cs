@@ -17,7 +17,8 @@ public class InnerLegTooShortTests
             Severity.Error,
             LegTooShort.Rule,
             Lines.TurnAt(0),
-            "the slope of this offset (leg 2) is 1.2 mm (0.044 in) too short for its two bends (45° and 45°): they need 12.5 mm (0.490 in) and the leg is 11.3 mm (0.445 in) corner to corner; "
+            "the slope of this offset (leg 2) is 1.2 mm (0.044 in) too short for its two bends (45° and 45°): they need 12.5 mm (0.490 "
+            + "in) and the leg is 11.3 mm (0.445 in) corner to corner; "
             + "type `offset` 8.8 mm (0.346 in) or more, or `bend` 42.8° or less, or use a bender of at most 13.6 mm (0.537 in) radius");
         OneFinding.None(OffsetBy(8.8, 45));
         OneFinding.None(OffsetBy(8, 42.8));
@@ -65,33 +66,45 @@ public class InnerLegTooShortTests
     public void A_template_that_is_used_backwards_keeps_its_words()
     {
         var line = OffsetBy(8, 45);
-        Assert.StartsWith("the slope of this offset", OneFinding.Of(line with { Route = line.Route.Reversed().Mirrored() }).Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "the slope of this offset",
+            OneFinding.Of(line with { Route = line.Route.Reversed().Mirrored() }).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Where_the_tool_needs_room_between_the_bends_the_words_are_named_as_well()
     {
         var line = OffsetBy(9, 45, Lines.Bender(15) with { Grip = Lines.Mm(10), Follow = Lines.Mm(10) });
-        Assert.Contains(" further apart (a larger `offset` or a smaller `bend` does that), or use", OneFinding.Of(line).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            " further apart (a larger `offset` or a smaller `bend` does that), or use",
+            OneFinding.Of(line).Message,
+            StringComparison.Ordinal);
     }
 
     private static LineTemplate OffsetBy(double height, double bend, Core.Workshop.Bender? bender = null) => Line(
         bender, straight => Offset.Rows(Lines.Mm(height), First(Lines.Deg(bend), bender), straight, Lines.TurnAt(0)));
 
     private static LineTemplate OffsetOver(double height, double run) => Line(
-        null, straight => Offset.Rows(Lines.Mm(height), First(Offset.BendOver(Lines.Mm(height), Lines.Mm(run))), straight, Lines.TurnAt(0), fromRun: true));
+        null,
+        straight => Offset.Rows(
+            Lines.Mm(height), First(Offset.BendOver(Lines.Mm(height), Lines.Mm(run))), straight, Lines.TurnAt(0), fromRun: true));
 
     private static LineTemplate ThreeBends(double height, double bend) => Line(
         null, straight => Saddle.ThreeBends(Lines.Mm(height), First(Lines.Deg(bend)), straight, Lines.TurnAt(0)));
 
     private static LineTemplate ThreeBendsOver(double height, double width) => Line(
-        null, straight => Saddle.ThreeBends(Lines.Mm(height), First(Offset.BendOver(Lines.Mm(height), Lines.Mm(width / 2))), straight, Lines.TurnAt(0), fromWidth: true));
+        null,
+        straight => Saddle.ThreeBends(
+            Lines.Mm(height), First(Offset.BendOver(Lines.Mm(height), Lines.Mm(width / 2))), straight, Lines.TurnAt(0), fromWidth: true));
 
     private static LineTemplate FourBends(double height, double top, double bend) => Line(
         null, straight => Saddle.FourBends(Lines.Mm(height), Lines.Mm(top), First(Lines.Deg(bend)), straight, Lines.TurnAt(0)));
 
-    private static Bend First(Angle turn, Core.Workshop.Bender? bender = null) => new(turn, Angle.Zero, bender ?? Lines.Bender(15), null, Lines.TurnAt(0));
+    private static Bend First(Angle turn, Core.Workshop.Bender? bender = null) =>
+        new(turn, Angle.Zero, bender ?? Lines.Bender(15), null, Lines.TurnAt(0));
 
     private static LineTemplate Line(Core.Workshop.Bender? bender, Func<Row, IEnumerable<Row>> rows) => Lines.OfRows(
-        bender ?? Lines.Bender(15), [.. rows(new(Lines.Mm(100), Lines.StraightAt(0), null)), new(Lines.Mm(100), Lines.StraightAt(1), null)]);
+        bender ?? Lines.Bender(15),
+        [.. rows(new(Lines.Mm(100), Lines.StraightAt(0), null)), new(Lines.Mm(100), Lines.StraightAt(1), null)]);
 }

@@ -18,7 +18,8 @@ public class LegTooShortTests
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(1),
-        "leg 2 is 8.6 mm (0.338 in) too short for its two bends (90° and 90°): they need 28.6 mm (1.125 in) and the leg is 20.0 mm (0.787 in) corner to corner; "
+        "leg 2 is 8.6 mm (0.338 in) too short for its two bends (90° and 90°): they need 28.6 mm (1.125 in) and the leg is 20.0 mm "
+        + "(0.787 in) corner to corner; "
         + "the largest radius that would fit is 10.0 mm (0.393 in); measure again, use a smaller bend or move the corners apart");
 
     [Fact]
@@ -27,7 +28,8 @@ public class LegTooShortTests
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(0),
-        "leg 1 is 4.3 mm (0.169 in) too short for its bend (90°): it needs 14.3 mm (0.563 in) and the leg is 10.0 mm (0.394 in) corner to corner; "
+        "leg 1 is 4.3 mm (0.169 in) too short for its bend (90°): it needs 14.3 mm (0.563 in) and the leg is 10.0 mm (0.394 in) corner "
+        + "to corner; "
         + "the largest radius that would fit is 10.0 mm (0.393 in); measure again, use a smaller bend or move the corners apart");
 
     [Fact]
@@ -40,7 +42,8 @@ public class LegTooShortTests
         Severity.Error,
         LegTooShort.Rule,
         Lines.StraightAt(1),
-        "leg 2 is 20.0 mm (0.788 in) too short for its two bends (90° and 90°): they need 20.0 mm (0.788 in) and the leg is 0.0 mm (0.000 in) corner to corner; "
+        "leg 2 is 20.0 mm (0.788 in) too short for its two bends (90° and 90°): they need 20.0 mm (0.788 in) and the leg is 0.0 mm "
+        + "(0.000 in) corner to corner; "
         + "no radius would fit; measure again");
 
     [Fact]

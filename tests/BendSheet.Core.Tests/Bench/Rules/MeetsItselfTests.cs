@@ -17,7 +17,8 @@ public class MeetsItselfTests
         Lines.StraightAt(4),
         // Up to the last crossing 310.1 over the corners, less three gains of 20 − 5π.
         "line front-left runs into itself: straight 1 and straight 4 come 1.8 mm (0.070 in) nearer than the tube is thick, "
-        + "50.0 mm (1.969 in) and 297.2 mm (11.701 in) along the tube from A; change a leg, a bend or a rotation between them so that they pass 3.4 mm (0.132 in) further apart");
+        + "50.0 mm (1.969 in) and 297.2 mm (11.701 in) along the tube from A; change a leg, a bend or a rotation between them so that "
+        + "they pass 3.4 mm (0.132 in) further apart");
 
     [Fact]
     public void A_flat_loop_passes_through_itself()
@@ -53,14 +54,18 @@ public class MeetsItselfTests
 
     [Fact]
     public void A_radius_that_no_tube_can_follow_is_one_finding() =>
-        Assert.Same(BendTooTight.Rule, OneFinding.Of(Lines.Of(Lines.Bender(2), [20, 20], (0, 360)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(2)) }).Rule);
+        Assert.Same(
+            BendTooTight.Rule,
+            OneFinding.Of(
+                Lines.Of(Lines.Bender(2), [20, 20], (0, 360)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(2)) }).Rule);
 
     /// <summary>Three square corners: the last straight passes over the first at (50, 0), so much higher.</summary>
     internal static LineTemplate Pigtail(double rise)
     {
         Vector3D[] corners = [new(0, 0, 0), new(100, 0, 0), new(100, 80, 0), new(50, 80, rise), new(50, -60, rise)];
         var bender = Lines.Bender(10);
-        var (route, _, findings) = CornerRoute.Read([.. corners.Select((corner, i) => new CornerPoint(corner, Lines.StraightAt(i)))], bender);
+        var (route, _, findings) = CornerRoute.Read(
+            [.. corners.Select((corner, i) => new CornerPoint(corner, Lines.StraightAt(i)))], bender);
         Assert.Empty(findings);
         return Lines.Of(bender, [10]) with { Route = route! };
     }
@@ -69,7 +74,14 @@ public class MeetsItselfTests
     {
         var former = new Bender("former", Coil.CurveRadius(Lines.Mm(25), Lines.Mm(pitch)), Lines.RadiusAt);
         var rows = Coil.Rows(
-            3, Lines.Mm(25), Lines.Mm(pitch), rightHanded: true, Lines.Deg(0), former, new(Lines.Mm(10), Lines.StraightAt(0), null), Lines.TurnAt(0), null);
+            3,
+            Lines.Mm(25),
+            Lines.Mm(pitch),
+            rightHanded: true,
+            Lines.Deg(0),
+            former,
+            new(Lines.Mm(10), Lines.StraightAt(0), null),
+            Lines.TurnAt(0), null);
         return Lines.OfRows(Lines.Bender(10), [.. rows, new(Lines.Mm(10), Lines.StraightAt(1), null)]);
     }
 

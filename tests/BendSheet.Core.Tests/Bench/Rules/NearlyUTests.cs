@@ -14,7 +14,8 @@ public class NearlyUTests
         Severity.Warning,
         NearlyU.Rule,
         Lines.TurnAt(0),
-        "bend 1 (178°) begins 630.2 mm (24.811 in) further from its corner in tube than in the wire, because a bend so near to 180° has its corner far out; "
+        "bend 1 (178°) begins 630.2 mm (24.811 in) further from its corner in tube than in the wire, because a bend so near to 180° has "
+        + "its corner far out; "
         + "if it is a U-bend that stays where the wire has it, type `bend: 180`: its legs then come out 22.0 mm (0.866 in) further apart");
 
     [Fact]
@@ -41,7 +42,8 @@ public class NearlyUTests
         Severity.Warning,
         NearlyU.Rule,
         Lines.TurnAt(0),
-        "bend 1 (170°) begins 125.7 mm (4.950 in) further from its corner in tube than in the wire, because a bend so near to 180° has its corner far out; "
+        "bend 1 (170°) begins 125.7 mm (4.950 in) further from its corner in tube than in the wire, because a bend so near to 180° has "
+        + "its corner far out; "
         + "if that does not fit, bend the wire round something of the tool's radius, 15.0 mm (0.591 in), and measure it again");
 
     [Fact]
@@ -62,7 +64,9 @@ public class NearlyUTests
     {
         var findings = CarPlan.Line(Line(175, wireRadius: 4, leg: 100)).Findings;
         Assert.Equal([LegTooShort.Rule, LegTooShort.Rule], findings.Select(finding => finding.Rule));
-        Assert.All(findings, finding => Assert.EndsWith("far out: if it is a U-bend, type `bend: 180`", finding.Message, StringComparison.Ordinal));
+        Assert.All(
+            findings,
+            finding => Assert.EndsWith("far out: if it is a U-bend, type `bend: 180`", finding.Message, StringComparison.Ordinal));
     }
 
     private static LineTemplate Line(double turn, double wireRadius, double leg = 2000) =>

@@ -29,7 +29,8 @@ public class NoOrderTests
         Severity.Error,
         NoOrder.Rule,
         Lines.StraightAt(0),
-        "bend 1 has 10.0 mm (0.394 in) of straight tube towards end A and bender hand needs at least 11.0 mm (0.434 in) there for its grip, follow or mark, from whichever side it is held: "
+        "bend 1 has 10.0 mm (0.394 in) of straight tube towards end A and bender hand needs at least 11.0 mm (0.434 in) there for its "
+        + "grip, follow or mark, from whichever side it is held: "
         + "move the bend 1.0 mm (0.040 in) further from the end, or use a tool that needs less");
 
     [Fact]
@@ -38,7 +39,8 @@ public class NoOrderTests
         Severity.Error,
         NoOrder.Rule,
         Lines.StraightAt(2),
-        "bend 2 has 11.0 mm (0.433 in) of straight tube towards end B and bender hand needs at least 12.0 mm (0.473 in) there for its grip, follow or mark, from whichever side it is held: "
+        "bend 2 has 11.0 mm (0.433 in) of straight tube towards end B and bender hand needs at least 12.0 mm (0.473 in) there for its "
+        + "grip, follow or mark, from whichever side it is held: "
         + "move the bend 1.0 mm (0.040 in) further from the end, leave `trim` on end B to be cut off later, or use a tool that needs less");
 
     [Fact]
@@ -47,7 +49,8 @@ public class NoOrderTests
         Severity.Error,
         NoOrder.Rule,
         Lines.StraightAt(1),
-        "bends 1 and 2 have 10.0 mm (0.394 in) of straight tube between them, and whichever is made second needs at least 11.0 mm (0.434 in) there for the tool's grip, follow or mark: "
+        "bends 1 and 2 have 10.0 mm (0.394 in) of straight tube between them, and whichever is made second needs at least 11.0 mm (0.434 "
+        + "in) there for the tool's grip, follow or mark: "
         + "move them 1.0 mm (0.040 in) further apart, or use a tool that needs less");
 
     [Fact]
@@ -61,8 +64,10 @@ public class NoOrderTests
         Severity.Error,
         NoOrder.Rule,
         Lines.TurnAt(0),
-        "bend 1 finds no room in any order that works outwards from one bend: it has 25.0 mm (0.984 in) of straight tube towards A and 25.0 mm (0.984 in) towards B, "
-        + "and bender hand needs 30.0 mm (1.182 in) on the side that is held and 10.0 mm (0.394 in) on the side that is swept, for its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
+        "bend 1 finds no room in any order that works outwards from one bend: it has 25.0 mm (0.984 in) of straight tube towards A and "
+        + "25.0 mm (0.984 in) towards B, "
+        + "and bender hand needs 30.0 mm (1.182 in) on the side that is held and 10.0 mm (0.394 in) on the side that is swept, for its "
+        + "grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
 
     [Fact]
     public void Bends_still_to_be_made_are_straight_when_an_earlier_bend_is_made()
@@ -84,8 +89,10 @@ public class NoOrderTests
             Severity.Error,
             NoOrder.Rule,
             Lines.StraightAt(0),
-            "end A cannot be finished: flared after the bends, fitting an3 needs 35.0 mm (1.378 in) of straight tube and 34.0 mm (1.339 in) is left; "
-            + "flared before them, what is slid on takes 26.0 mm (1.024 in) of it and 8.0 mm (0.315 in) is too little for the tool at bend 1: move the bend further from the end, or use a tool that needs less");
+            "end A cannot be finished: flared after the bends, fitting an3 needs 35.0 mm (1.378 in) of straight tube and 34.0 mm (1.339 "
+            + "in) is left; "
+            + "flared before them, what is slid on takes 26.0 mm (1.024 in) of it and 8.0 mm (0.315 in) is too little for the tool at "
+            + "bend 1: move the bend further from the end, or use a tool that needs less");
     }
 
     [Fact]
@@ -99,8 +106,10 @@ public class NoOrderTests
             Severity.Error,
             NoOrder.Rule,
             Lines.TurnAt(0),
-            "bend 1 finds no room in any order that works outwards from one bend: it has 20.0 mm (0.787 in) of straight tube towards A and 20.0 mm (0.787 in) towards B, "
-            + "and bender hand needs 25.5 mm (1.004 in) on the side that is held and 0.0 mm (0.000 in) on the side that is swept, for its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
+            "bend 1 finds no room in any order that works outwards from one bend: it has 20.0 mm (0.787 in) of straight tube towards A "
+            + "and 20.0 mm (0.787 in) towards B, "
+            + "and bender hand needs 25.5 mm (1.004 in) on the side that is held and 0.0 mm (0.000 in) on the side that is swept, for "
+            + "its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
     }
 
     [Fact]

@@ -16,7 +16,8 @@ public class NoPlaceForClipTests
         NoPlaceForClip.Rule,
         EveryAt,
         // The quarter of a circle of 400 and the tube's diameter at each end of it.
-        "line front-left goes 637.9 mm (25.112 in) without a clip, from 495.2 mm (19.498 in) to 1133.1 mm (44.609 in) along the tube from A, where `every` allows 300.0 mm (11.811 in): "
+        "line front-left goes 637.9 mm (25.112 in) without a clip, from 495.2 mm (19.498 in) to 1133.1 mm (44.609 in) along the tube "
+        + "from A, where `every` allows 300.0 mm (11.811 in): "
         + "leave a straight of at least 9.6 mm (0.375 in) there, or hold it in another way");
 
     [Fact]
@@ -25,13 +26,15 @@ public class NoPlaceForClipTests
         Severity.Warning,
         NoPlaceForClip.Rule,
         EveryAt,
-        "line front-left has no place for a clip: leave a straight of at least 9.6 mm (0.375 in) between bends, ends and hardware, or say `clips: none` in this line");
+        "line front-left has no place for a clip: leave a straight of at least 9.6 mm (0.375 in) between bends, ends and hardware, or "
+            + "say `clips: none` in this line");
 
     [Fact]
     public void A_bend_at_the_end_that_leaves_it_hanging_is_told_too()
     {
         var finding = OneFinding.Of(Line(300, 400, [9, 500]));
-        Assert.StartsWith("line front-left goes 642.1 mm (25.279 in) without a clip, from 0.0 mm", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "line front-left goes 642.1 mm (25.279 in) without a clip, from 0.0 mm", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -45,10 +48,11 @@ public class NoPlaceForClipTests
     [Fact]
     public void A_line_with_room_enough_is_silent() => OneFinding.None(Line(300, 20, [500, 500]));
 
-    private static LineTemplate Line(double every, double radius, double[] straights) => Lines.Of(Lines.Bender(radius), straights, (0, 90)) with
-    {
-        Habit = MeasuredTo.Straight,
-        Wire = new(null, Lines.Mm(radius)),
-        Clips = new(Lines.Mm(every), EveryAt, Lines.Mm(every / 2), null),
-    };
+    private static LineTemplate Line(double every, double radius, double[] straights) =>
+        Lines.Of(Lines.Bender(radius), straights, (0, 90)) with
+        {
+            Habit = MeasuredTo.Straight,
+            Wire = new(null, Lines.Mm(radius)),
+            Clips = new(Lines.Mm(every), EveryAt, Lines.Mm(every / 2), null),
+        };
 }

@@ -17,7 +17,8 @@ public class NoRoomTests
             Severity.Warning,
             NoRoom.Rule,
             Lines.TurnAt(0),
-            "bend 1, held at A, swings tube 302.6 mm (11.912 in) from the middle of the former and there is room for 302.0 mm (11.890 in): move bender hand where it is free all round, or hold it in the hand");
+            "bend 1, held at A, swings tube 302.6 mm (11.912 in) from the middle of the former and there is room for 302.0 mm (11.890 "
+                + "in): move bender hand where it is free all round, or hold it in the hand");
         OneFinding.None(line.OnTool(Lines.Bender(10) with { Room = Lines.Mm(302.6) }));
     }
 
@@ -34,7 +35,8 @@ public class NoRoomTests
             Severity.Warning,
             NoRoom.Rule,
             Lines.TurnAt(3),
-            "bend 4, held at B: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");
+            "bend 4, held at B: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the "
+                + "bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");
         OneFinding.None(UpAndOver(clearBelow: 242.5));
     }
 
@@ -44,9 +46,11 @@ public class NoRoomTests
         // A flat U of two square bends. Beside the second one the first begins 25 along the tube from it, 10 beside the former's middle.
         var near = Math.Sqrt((25 * 25) + (10 * 10));
         OneFinding.None(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(near) }, [200, 45, 200], (0, 90), (0, 90)));
-        var message = OneFinding.Of(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(near + 0.1) }, [200, 45, 200], (0, 90), (0, 90))).Message;
+        var message = OneFinding.Of(
+            Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(near + 0.1) }, [200, 45, 200], (0, 90), (0, 90))).Message;
         Assert.EndsWith(
-            "tube that is bent already comes within 26.9 mm (1.060 in) of the former's middle, where bender hand itself is (its body reaches 27.0 mm (1.064 in)), whichever face is down: move the bends apart, or use a smaller tool",
+            "tube that is bent already comes within 26.9 mm (1.060 in) of the former's middle, where bender hand itself is (its body "
+                + "reaches 27.0 mm (1.064 in)), whichever face is down: move the bends apart, or use a smaller tool",
             message,
             StringComparison.Ordinal);
     }
@@ -59,7 +63,9 @@ public class NoRoomTests
     public void Where_the_file_says_nothing_of_the_bench_nothing_is_found() => OneFinding.None(
         Lines.Of(Lines.Bender(10), [500, 100, 500, 400], (0, 90), (90, 90), (90, 90)));
 
-    /// <summary>Each bend on a tool of its own that needs less than the one before, so that only the order 1, 2, 3, 4 is possible.</summary>
+    /// <summary>
+    /// Each bend on a tool of its own that needs less than the one before, so that only the order 1, 2, 3, 4 is possible.
+    /// </summary>
     private static LineTemplate UpAndOver(double clearBelow)
     {
         double[] needs = [400, 300, 200, 0];

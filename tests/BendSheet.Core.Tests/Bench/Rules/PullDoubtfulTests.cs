@@ -12,7 +12,8 @@ public class PullDoubtfulTests
         Severity.Warning,
         PullDoubtful.Rule,
         Lines.TurnAt(1),
-        "by the tests of bender hand, bend 2 (20°) would be pulled to 54°, and tube bent by hand comes back a few degrees: look at the tests again, or make one of about this bend");
+        "by the tests of bender hand, bend 2 (20°) would be pulled to 54°, and tube bent by hand comes back a few degrees: look at the "
+            + "tests again, or make one of about this bend");
 
     [Theory]
     [InlineData(33, 30)]

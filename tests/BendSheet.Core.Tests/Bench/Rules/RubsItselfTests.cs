@@ -12,8 +12,10 @@ public class RubsItselfTests
         Severity.Warning,
         RubsItself.Rule,
         Lines.StraightAt(4),
-        "line front-left: straight 1 and straight 4 pass 0.7 mm (0.029 in) from each other, 50.0 mm (1.969 in) and 297.4 mm (11.710 in) along the tube from A, "
-        + "and tube that near chafes through; change a leg, a bend or a rotation between them so that 1.6 mm (0.063 in) stay between, or clip the two together");
+        "line front-left: straight 1 and straight 4 pass 0.7 mm (0.029 in) from each other, 50.0 mm (1.969 in) and 297.4 mm (11.710 in) "
+        + "along the tube from A, "
+        + "and tube that near chafes through; change a leg, a bend or a rotation between them so that 1.6 mm (0.063 in) stay between, or "
+        + "clip the two together");
 
     [Fact]
     public void From_a_sixteenth_of_an_inch_on_they_are_silent()

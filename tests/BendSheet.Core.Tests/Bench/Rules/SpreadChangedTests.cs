@@ -18,7 +18,8 @@ public class SpreadChangedTests
         Severity.Warning,
         SpreadChanged.Rule,
         Lines.TurnAt(0),
-        "the legs beside bend 1 (270°) come out 15.6 mm (0.612 in) further apart in tube than in the wire, because the tool's radius is not the wire's: "
+        "the legs beside bend 1 (270°) come out 15.6 mm (0.612 in) further apart in tube than in the wire, because the tool's radius is "
+        + "not the wire's: "
         + "check that they still fit");
 
     [Fact]
@@ -27,7 +28,8 @@ public class SpreadChangedTests
         Severity.Warning,
         SpreadChanged.Rule,
         Lines.TurnAt(0),
-        "the legs beside bend 1 (180°) come out 22.0 mm (0.866 in) further apart in tube than in the wire, because the tool's radius is not the wire's: "
+        "the legs beside bend 1 (180°) come out 22.0 mm (0.866 in) further apart in tube than in the wire, because the tool's radius is "
+        + "not the wire's: "
         + "check that they still fit");
 
     [Fact]
@@ -36,7 +38,8 @@ public class SpreadChangedTests
         Severity.Warning,
         SpreadChanged.Rule,
         Lines.TurnAt(0),
-        "the legs beside bend 1 (180°) come out 6.5 mm (0.256 in) closer together in tube than in the wire, because the tool's radius is not the wire's: "
+        "the legs beside bend 1 (180°) come out 6.5 mm (0.256 in) closer together in tube than in the wire, because the tool's radius is "
+        + "not the wire's: "
         + "check that they still fit");
 
     [Fact]

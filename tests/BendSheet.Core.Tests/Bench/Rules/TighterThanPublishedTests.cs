@@ -8,7 +8,8 @@ namespace BendSheet.Core.Tests.Bench.Rules;
 public class TighterThanPublishedTests
 {
     private const string Cure =
-        ": use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as `smallest-radius`";
+        ": use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as "
+            + "`smallest-radius`";
 
     [Fact]
     public void Steel_on_a_common_hand_bender_is_a_warning_at_the_tools_radius() => OneFinding.Is(
@@ -34,7 +35,8 @@ public class TighterThanPublishedTests
         Severity.Warning,
         TighterThanPublished.Rule,
         Lines.RadiusAt,
-        "bender hand bends tube main to 8.0 mm (0.315 in), tighter than 8.4 mm (0.329 in), 2.5 times the inside diameter, which is an ideal "
+        "bender hand bends tube main to 8.0 mm (0.315 in), tighter than 8.4 mm (0.329 in), 2.5 times the inside diameter, which is an "
+        + "ideal "
         + "for low friction and no limit (NAVEDTRA 14105, p. 5-4)" + Cure);
 
     [Theory]
@@ -45,7 +47,8 @@ public class TighterThanPublishedTests
     [InlineData(24.96, "steel", 0.71)]
     [InlineData(16.7, "stainless steel", 0.71)]
     [InlineData(8.4, "steel or copper, whatever the shop has", 0.71)]
-    public void What_the_tube_stands_is_silent(double radius, string material, double? wall) => OneFinding.None(Line(radius, material, wall));
+    public void What_the_tube_stands_is_silent(double radius, string material, double? wall) =>
+        OneFinding.None(Line(radius, material, wall));
 
     [Fact]
     public void Where_the_file_says_what_the_tube_stands_nothing_published_is_held_against_it()
@@ -62,7 +65,8 @@ public class TighterThanPublishedTests
     public void Lines_on_one_tube_and_tool_say_the_same()
     {
         var template = Line(Lines.NineSixteenths, "steel");
-        Assert.Single(new[] { template, template with { Name = "front-right" } }.SelectMany(line => CarPlan.Line(line).Findings).Distinct());
+        Assert.Single(
+            new[] { template, template with { Name = "front-right" } }.SelectMany(line => CarPlan.Line(line).Findings).Distinct());
     }
 
     /// <summary>Two bends on one tool: one finding all the same.</summary>

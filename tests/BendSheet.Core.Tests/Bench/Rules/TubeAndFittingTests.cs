@@ -21,14 +21,17 @@ public class TubeAndFittingTests
         Severity.Warning,
         NotForBrakes.Rule,
         MaterialAt,
-        "tube main is plain copper, which is not for brake lines (a classic-car brake plumbing article): use tube that is sold for hydraulic brakes");
+        "tube main is plain copper, which is not for brake lines (a classic-car brake plumbing article): use tube that is sold for "
+            + "hydraulic brakes");
 
     [Fact]
     public void A_tube_without_a_name_is_the_tube()
     {
         var template = Line("aluminum", 0.71);
         Assert.StartsWith(
-            "the tube is aluminium, which", OneFinding.Of(template with { Tube = template.Tube with { Name = string.Empty } }).Message, StringComparison.Ordinal);
+            "the tube is aluminium, which",
+            OneFinding.Of(template with { Tube = template.Tube with { Name = string.Empty } }).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -72,7 +75,8 @@ public class TubeAndFittingTests
     [InlineData("steel", null, Flare.Double45)]
     [InlineData("stainless steel", 0.5, Flare.Single37)]
     [InlineData(null, 0.5, Flare.Double45)]
-    public void What_goes_together_is_silent(string? material, double? wall, Flare flare) => OneFinding.None(Line(material, wall, flare, flare));
+    public void What_goes_together_is_silent(string? material, double? wall, Flare flare) =>
+        OneFinding.None(Line(material, wall, flare, flare));
 
     [Fact]
     public void Steel_of_another_size_may_have_a_thinner_wall()
