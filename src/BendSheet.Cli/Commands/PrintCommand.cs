@@ -4,6 +4,7 @@ using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
+using BendSheet.Core.Units;
 using BendSheet.Pdf;
 using BendSheet.Sheets;
 
@@ -183,8 +184,8 @@ internal static class PrintCommand
             return ExitCodes.NotWritten;
         }
 
-        var lines = printed.Lines switch { 0 => "the cover", 1 => "1 line", _ => $"{printed.Lines} lines" };
-        var pages = printed.Pages == 1 ? "1 page" : $"{printed.Pages} pages";
+        var lines = printed.Lines == 0 ? "the cover" : Counted.Words(printed.Lines, "line");
+        var pages = Counted.Words(printed.Pages, "page");
         surroundings.Output.WriteLine($"{Visible.Of(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
         return ExitCodes.Done;
     }

@@ -17,12 +17,12 @@ public static class CheckSummary
         var plans = plan.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
         var counts = new[]
         {
-            Count(found.Count(finding => finding.Severity == Severity.Error), "error"),
-            Count(found.Count(finding => finding.Severity == Severity.Warning), "warning"),
-            Count(found.Count(finding => finding.Severity == Severity.Note), "note"),
+            Any(found.Count(finding => finding.Severity == Severity.Error), "error"),
+            Any(found.Count(finding => finding.Severity == Severity.Warning), "warning"),
+            Any(found.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Count(plan.Lines.Length + plan.RoughLines.Length, "line");
+        var lines = Any(plan.Lines.Length + plan.RoughLines.Length, "line");
         var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
         var tube = plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
             ? ", cut length in all "
@@ -32,10 +32,5 @@ public static class CheckSummary
             + $"{(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }
 
-    private static string? Count(int count, string what) => count switch
-    {
-        0 => null,
-        1 => FormattableString.Invariant($"1 {what}"),
-        _ => FormattableString.Invariant($"{count} {what}s"),
-    };
+    private static string? Any(int count, string what) => count == 0 ? null : Counted.Words(count, what);
 }

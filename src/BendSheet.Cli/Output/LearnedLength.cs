@@ -28,7 +28,7 @@ internal static class LearnedLength
 
         return
         [
-            $"Tube in a bend, from {LearnedTools.Count(gain.Pieces.Length, "test piece")}:",
+            $"Tube in a bend, from {Counted.Words(gain.Pieces.Length, "test piece")}:",
             .. Lines(bender, gain, notation).Select(line => "  " + line),
         ];
     }

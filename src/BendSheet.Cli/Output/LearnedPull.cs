@@ -29,7 +29,7 @@ internal static class LearnedPull
 
         return
         [
-            $"Springback, from {LearnedTools.Count(springback.Tests.Length, "test bend")}:",
+            $"Springback, from {Counted.Words(springback.Tests.Length, "test bend")}:",
             .. Table(bender, springback).Select(line => "  " + line),
             .. Tests(bender, springback).Select(line => "  " + line),
             .. Next(bender, springback).Select(line => "  " + line),

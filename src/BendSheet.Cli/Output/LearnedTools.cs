@@ -31,10 +31,6 @@ public static class LearnedTools
         return string.Join('\n', parts);
     }
 
-    /// <summary>One of something, or several.</summary>
-    internal static string Count(int count, string what) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? string.Empty : "s")}");
-
     /// <summary>An arc factor to a thousandth, which is a fiftieth of a millimetre in the bend of a small tool.</summary>
     internal static string Factor(double factor) => factor.ToString("0.000", CultureInfo.InvariantCulture);
 

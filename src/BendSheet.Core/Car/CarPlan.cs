@@ -119,7 +119,7 @@ public sealed class CarPlan
         return new(template, layout, centreline, plan,
         [
             .. findings,
-            .. order is null ? NoOrder.Why(template, layout, tube, reach) : NoRoom.Check(template, plan, reach),
+            .. order is null ? NoOrder.Why(template, layout, tube, reach) : NoClearance.Check(template, plan, reach),
             .. HoldsAir.Check(template, layout, centreline),
             .. TubeAgainstItself.Check(template, layout, centreline),
             .. ClipsFarApart.Check(template),

@@ -15,10 +15,9 @@ internal static class ClipWords
             yield break;
         }
 
-        var holes = template.Clips?.Hole is { } hole
-            ? FormattableString.Invariant($", {count} {(count == 1 ? "hole" : "holes")} of {notation.Size(hole)}") : string.Empty;
+        var holes = template.Clips?.Hole is { } hole ? $", {Counted.Words(count, "hole")} of {notation.Size(hole)}" : string.Empty;
         var apart = count == 1 ? string.Empty : $", at most {notation.WithUnit(clips.Longest)} apart";
-        yield return FormattableString.Invariant($"{count} {(count == 1 ? "clip" : "clips")}{apart}{holes}.");
+        yield return $"{Counted.Words(count, "clip")}{apart}{holes}.";
         yield return $"Middles from {SheetWriter.DatumName(plan)}, "
             + $"{(plan.Bends.IsEmpty ? "to be marked before it is fitted" : "to be marked with the bends")}: "
             + $"{string.Join(", ", placed.Select(clip => notation.Figure(clip.Mark - plan.Datum)))} {notation.Symbol}.";

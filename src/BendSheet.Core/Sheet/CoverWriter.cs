@@ -49,10 +49,10 @@ public static class CoverWriter
         foreach (var ofTube in lines.GroupBy(line => TubeWords.Of(line.Template.Tube, notation), StringComparer.Ordinal))
         {
             var toMake = ofTube.Where(line => !line.Template.Made).ToList();
-            rows.Add(Row($"{ofTube.Key}: {Count(ofTube.Count())}", ofTube));
+            rows.Add(Row($"{ofTube.Key}: {Counted.Words(ofTube.Count(), "line")}", ofTube));
             if (toMake.Count > 0 && toMake.Count < ofTube.Count())
             {
-                rows.Add(Row($"{ofTube.Key}: of these, {Count(toMake.Count)} still to make", toMake));
+                rows.Add(Row($"{ofTube.Key}: of these, {Counted.Words(toMake.Count, "line")} still to make", toMake));
             }
         }
 
@@ -67,6 +67,4 @@ public static class CoverWriter
             return new(what, notation.WithUnit(length)) { Other = notation.Other.WithUnit(length) };
         }
     }
-
-    private static string Count(int lines) => lines == 1 ? "1 line" : FormattableString.Invariant($"{lines} lines");
 }

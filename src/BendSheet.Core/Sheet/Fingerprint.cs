@@ -73,7 +73,7 @@ public static class Fingerprint
             bender.Follow,
             bender.LargestBend,
             bender.ArcFactor,
-            bender.Room, bender.ClearBelow, bender.Body);
+            bender.ClearAround, bender.ClearBelow, bender.Body);
         foreach (var test in bender.Tests.Where(test => test.CountsFor(tube)))
         {
             Add(

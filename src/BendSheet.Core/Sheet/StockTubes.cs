@@ -29,22 +29,18 @@ internal static class StockTubes
     {
         var need = tube.Need;
         var cut = need.Pieces.Length;
-        foreach (var (use, one, several) in new[]
-        {
-            (PieceUse.Line, "line", "lines"),
-            (PieceUse.Practice, "practice flare", "practice flares"),
-        })
+        foreach (var (use, what) in new[] { (PieceUse.Line, "line"), (PieceUse.Practice, "practice flare") })
         {
             var count = need.Pieces.Count(piece => piece.Use == use);
             if (count > 0)
             {
-                yield return (Counted(count, one, several), need.Of(use));
+                yield return (Counted.Words(count, what), need.Of(use));
             }
         }
 
         if (need.CuttingLosses > Length.Zero)
         {
-            yield return ($"lost in {Counted(cut, "cut", "cuts")}", need.CuttingLosses);
+            yield return ($"lost in {Counted.Words(cut, "cut")}", need.CuttingLosses);
         }
 
         if (need.Spare > Length.Zero)
@@ -89,8 +85,7 @@ internal static class StockTubes
         {
             var cost = plan.Cost is { } money ? $", cost {Money(money)}" : string.Empty;
             var why = plan.ForSpare == plan.Bought ? "The lines fit what is there, and the spare does not" : "Does not fit what is there";
-            yield return $"{why}: buy {Counted(plan.Bought, roll.KindInWords, roll.KindInWords + "s")} of "
-                + $"{notation.Size(roll.Length)}{cost}. "
+            yield return $"{why}: buy {Counted.Words(plan.Bought, roll.KindInWords)} of {notation.Size(roll.Length)}{cost}. "
                 + (plan.RollsAreProven
                 ? "Fewer cannot do."
                 : string.Create(CultureInfo.InvariantCulture, $"The search stopped early: fewer than {plan.BoughtAtLeast} cannot do."));
@@ -105,9 +100,6 @@ internal static class StockTubes
             ? ", and no plan with so few rolls of these lengths leaves a longer one."
             : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
     }
-
-    private static string Counted(int count, string one, string several) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : several)}");
 
     private static string Money(decimal money) =>
         money.ToString(money == decimal.Truncate(money) ? "0" : "0.00", CultureInfo.InvariantCulture);

@@ -61,7 +61,7 @@ public static class StockWriter
         var made = lines.Count(line => line.State == LineState.Made);
         return made == lines.Length
             ? "All lines are made."
-            : FormattableString.Invariant($"{made} of {lines.Length} {(lines.Length == 1 ? "line" : "lines")} made.");
+            : FormattableString.Invariant($"{made} of {Counted.Words(lines.Length, "line")} made.");
     }
 
     private static StockItem Item(ShoppingItem item) => new(

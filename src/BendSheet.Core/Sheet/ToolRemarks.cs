@@ -42,19 +42,16 @@ internal static class ToolRemarks
             1 => $"; bend {outside[0]} lies outside them: check its angle.",
             _ => $"; bends {string.Join(", ", outside)} lie outside them: check their angles.",
         };
-        return $"Pull angles are corrected for springback by {Count(springback.Tests.Length, "test bend")} {tested}{check}";
+        return $"Pull angles are corrected for springback by {Counted.Words(springback.Tests.Length, "test bend")} {tested}{check}";
     }
 
     private static string LengthRemark(BenderCalibration tool) => tool.Source switch
     {
         ArcFactorSource.Assumed => "The developed length assumes arc factor 1 (no test piece).",
         ArcFactorSource.Learned =>
-            $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Count(tool.Gain!.Pieces.Length, "test piece")}.",
+            $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Counted.Words(tool.Gain!.Pieces.Length, "test piece")}.",
         _ => $"The developed length has arc factor {Factor(tool.ArcFactor)} as typed.",
     };
 
     private static string Factor(double factor) => factor.ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static string Count(int count, string what) =>
-        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? string.Empty : "s")}");
 }

@@ -152,7 +152,7 @@ public static class WorkOrder
         if (fitting.Hardware.Length > 0)
         {
             var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
-            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {(fitting.Hardware.Length == 1 ? "side" : "sides")} towards {end}");
+            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {Counted.Noun(fitting.Hardware.Length, "side")} towards {end}");
         }
 
         if (fitting.Flare != Flare.None)

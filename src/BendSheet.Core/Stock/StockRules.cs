@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Stock;
@@ -82,10 +83,9 @@ public static class StockRules
             {
                 yield return LeftNotTyped.Warning(
                     tube.Rolls[0].At,
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{count} {(count == 1 ? "line" : "lines")} of {tube.InWords} {(count == 1 ? "is" : "are")} made and no roll of "
-                            + $"it says what is left: it is taken as whole; measure it and add `left`"));
+                    $"{Counted.Words(count, "line")} of {tube.InWords} {Counted.Noun(count, "is", "are")} made and no roll of it says "
+                    + "what is left: "
+                    + "it is taken as whole; measure it and add `left`");
             }
         }
     }
@@ -104,10 +104,7 @@ public static class StockRules
             : "it is enough in all and the pieces do not go into it whole";
         var waiting = what.Length == 0 ? (spare ? "the spare" : "practice pieces") : what + (spare ? " and the spare" : string.Empty);
         return $"{tube.InWords}: {FindingFigures.UpMm(tube.Need.Total)} needed, {FindingFigures.DownMm(tube.Left)} left: {by}; "
-            + string.Create(
-                CultureInfo.InvariantCulture,
-                $"buy {plan.Bought} {plan.ToBuy!.KindInWords}{(plan.Bought == 1 ? string.Empty : "s")} of "
-                    + $"{FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}");
+            + $"buy {Counted.Words(plan.Bought, plan.ToBuy!.KindInWords)} of {FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}";
     }
 
     private static string NameOf(Piece piece) => piece.Use == PieceUse.Line ? $"line {piece.Name}" : piece.Name;

@@ -95,11 +95,10 @@ internal sealed class DistanceTable
             return false;
         }
 
-        var (noun, them) = missing.Count == 1 ? ("corner", "it") : ("corners", "them");
         findings.Add(TapedRules.CornerNumbers.Error(
             at,
-            $"no distance names {noun} {string.Join(", ", missing)}, but one names corner {last}: count the corners from end A (0) "
-                + $"without a gap, or measure the distances to {them}"));
+            $"no distance names {Counted.Noun(missing.Count, "corner")} {string.Join(", ", missing)}, but one names corner {last}: "
+            + $"count the corners from end A (0) without a gap, or measure the distances to {Counted.Noun(missing.Count, "it", "them")}"));
         return true;
     }
 }

@@ -12,50 +12,39 @@ namespace BendSheet.Core.Templates;
 /// A helix of radius R and rise c for each radian has curvature R / (R² + c²) and torsion c / (R² + c²) (any text on space curves). Arcs of
 /// that curvature, rolled by torsion times their length, follow it the nearer the shorter they are.
 /// </remarks>
-public static class Coil
+/// <param name="Turns">Above zero.</param>
+/// <param name="Radius">Of the helix, to the centreline.</param>
+/// <param name="Pitch">From turn to turn, centreline to centreline; zero or more.</param>
+/// <param name="RightHanded">Winds clockwise while it goes away from the eye.</param>
+public sealed record Coil(double Turns, Length Radius, Length Pitch, bool RightHanded)
 {
     /// <summary>A quarter of a turn, so that a coil has four marks to a turn.</summary>
     private const double LargestArcDegrees = 90;
 
-    /// <summary>The rows of a coil.</summary>
-    /// <param name="turns">Above zero.</param>
-    /// <param name="radius">Of the helix, to the centreline.</param>
-    /// <param name="pitch">From turn to turn, centreline to centreline; zero or more.</param>
-    /// <param name="rightHanded">Winds clockwise while it goes away from the eye.</param>
+    /// <summary>Radius of curvature of the helix: a little more than its own radius where it rises.</summary>
+    public Length CurveRadius => Length.FromMillimetres(Radius.Millimetres + (Rise * Rise / Radius.Millimetres));
+
+    /// <summary>For each radian, in millimetres.</summary>
+    private double Rise => Pitch.Millimetres / (2 * Math.PI);
+
+    /// <summary>The rows of the coil.</summary>
+    /// <param name="straight">Up to the coil, as the rest of the line was measured.</param>
     /// <param name="rotation">The way the first turn goes, since the bend before.</param>
     /// <param name="former">What it is wound on: a tool that bends to <see cref="CurveRadius"/>.</param>
-    /// <param name="straight">Up to the coil, as the rest of the line was measured.</param>
     /// <param name="at">Where the coil was typed.</param>
     /// <param name="note">Printed at its first mark.</param>
-    public static IEnumerable<Row> Rows(
-        double turns,
-        Length radius,
-        Length pitch,
-        bool rightHanded,
-        Angle rotation,
-        Bender former,
-        Row straight,
-        SourcePosition at,
-        string? note)
+    public IEnumerable<Row> Rows(Row straight, Angle rotation, Bender former, SourcePosition at, string? note)
     {
-        var rise = pitch.Millimetres / (2 * Math.PI);
-        var squared = (radius.Millimetres * radius.Millimetres) + (rise * rise);
-        var length = turns * 2 * Math.PI * Math.Sqrt(squared);
-        var total = length * radius.Millimetres / squared;
+        var squared = (Radius.Millimetres * Radius.Millimetres) + (Rise * Rise);
+        var length = Turns * 2 * Math.PI * Math.Sqrt(squared);
+        var total = length * Radius.Millimetres / squared;
         var arcs = (int)Math.Ceiling((total * 180 / Math.PI / LargestArcDegrees) - 1e-9);
         var turn = Angle.FromRadians(total / arcs);
-        var roll = Angle.FromRadians((rightHanded ? 1 : -1) * rise / squared * length / arcs);
+        var roll = Angle.FromRadians((RightHanded ? 1 : -1) * Rise / squared * length / arcs);
         for (var i = 0; i < arcs; i++)
         {
             var bend = new Bend(turn, i == 0 ? rotation : roll, former, i == 0 ? note : null, at) { FromTangent = true };
             yield return i == 0 ? straight with { Bend = bend } : new(Length.Zero, at, bend);
         }
-    }
-
-    /// <summary>Radius of curvature of the helix: a little more than its own radius where it rises.</summary>
-    public static Length CurveRadius(Length radius, Length pitch)
-    {
-        var rise = pitch.Millimetres / (2 * Math.PI);
-        return Length.FromMillimetres(radius.Millimetres + (rise * rise / radius.Millimetres));
     }
 }

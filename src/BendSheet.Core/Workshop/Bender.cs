@@ -35,10 +35,10 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// <summary>The largest bend the tool makes, where the file says one.</summary>
     public Angle? LargestBend { get; init; }
 
-    /// <summary>Free space round the tool, from the middle of its former to the nearest thing that a swung tube would hit.</summary>
-    public Length? Room { get; init; }
+    /// <summary>Clearance round the tool, from the middle of its former to the nearest thing that a swung tube would hit.</summary>
+    public Length? ClearAround { get; init; }
 
-    /// <summary>From the tube's centreline in the tool down to the bench.</summary>
+    /// <summary>Clearance from the tube's centreline in the tool down to the bench.</summary>
     public Length? ClearBelow { get; init; }
 
     /// <summary>How far the tool itself reaches out from the middle of its former.</summary>

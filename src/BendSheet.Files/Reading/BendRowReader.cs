@@ -1,6 +1,6 @@
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Files.Reading;
 
@@ -15,31 +15,17 @@ internal static class BendRowReader
 
     private static readonly (int Bends, string Word)[] SaddleBends = [(3, "3"), (4, "4")];
 
-    /// <summary>A bend, an offset or a saddle.</summary>
-    public static IEnumerable<Row?> Bends(
-        FieldReader map, RowKind kind, Row straight, Angle rotation, Bender tool, string? note, FileContext context)
-    {
-        if (kind == RowKind.Offset)
-        {
-            return Offset(map, straight, rotation, tool, note, context);
-        }
+    /// <summary>A bend, by what the tube turns.</summary>
+    public static IEnumerable<Row?> Bend(TypedRow row) => OneBend(row, row.Map.Angle("bend", Range.Turn), "bend");
 
-        if (kind == RowKind.Saddle)
-        {
-            return Saddle(map, straight, rotation, tool, note, context);
-        }
-
-        var turn = kind == RowKind.Included && map.Angle("included", Range.Included) is { } between
-            ? Angle.FromDegrees(180 - between.Degrees)
-            : map.Angle("bend", Range.Turn);
-        return turn is { } angle
-            ? [straight with { Bend = new(angle, rotation, tool, note, map.Value(kind.Word)!.Position) }]
-            : Nothing;
-    }
+    /// <summary>A bend, by the angle between its legs.</summary>
+    public static IEnumerable<Row?> Included(TypedRow row) => OneBend(
+        row, row.Map.Angle("included", Range.Included) is { } between ? Angle.FromDegrees(180 - between.Degrees) : null, "included");
 
     /// <summary>A coil.</summary>
-    public static IEnumerable<Row?> Coil(FieldReader map, Row straight, Angle rotation, string? note, FileContext context)
+    public static IEnumerable<Row?> Coil(TypedRow row)
     {
+        var map = row.Map;
         var turns = map.Number("coil", Range.CoilTurns);
         var radius = Required(map, "radius", "a coil needs the radius it is wound to, to the tube's centreline: add `radius`");
         var pitch = Required(map, "pitch", "a coil needs its pitch, centreline to centreline from turn to turn: add `pitch`");
@@ -49,20 +35,20 @@ internal static class BendRowReader
             return Nothing;
         }
 
-        var at = map.Value("coil")!.Position;
         // Looked for on the bench by the radius that was typed; the tube on it curves a little less tightly where it rises.
-        var name = "coil former of radius " + new LengthNotation(context.Unit is LengthUnit.Inch or LengthUnit.Foot, 64).Size(known);
-        var former = new Bender(name, Core.Templates.Coil.CurveRadius(known, rise), map.Value("radius")!.Position);
-        return Core.Templates.Coil.Rows(count, known, rise, winds ?? true, rotation, former, straight, at, note);
+        var name = "coil former of radius " + new LengthNotation(row.Context.Unit is LengthUnit.Inch or LengthUnit.Foot, 64).Size(known);
+        var coil = new Coil(count, known, rise, winds ?? true);
+        return coil.Rows(row.Straight, row.Rotation, new(name, coil.CurveRadius, At(row, "radius")), At(row, "coil"), row.Note);
     }
 
-    private static IEnumerable<Row?> Offset(FieldReader map, Row straight, Angle rotation, Bender tool, string? note, FileContext context)
+    /// <summary>An offset.</summary>
+    public static IEnumerable<Row?> Offset(TypedRow row)
     {
+        var map = row.Map;
         var height = map.Length("offset", Range.PositiveLength);
         var run = map.Length("run", Range.PositiveLength);
         var bend = map.Angle("bend", Range.OffsetBend);
-        if (OnlyOne(
-            map, "bend", "run", "an offset needs its bend, or the run from corner to corner: add `bend` or `run`", context) is not { } word
+        if (OnlyOne(row, "bend", "run", "an offset needs its bend, or the run from corner to corner: add `bend` or `run`") is not { } word
             || height is not { } rise)
         {
             return Nothing;
@@ -71,14 +57,14 @@ internal static class BendRowReader
         var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
         return turn is { } angle
             ? (IEnumerable<Row?>)Core.Templates.Offset
-            .Rows(
-                rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, map
-                    .Value("offset")!.Position, fromRun: run is not null)
+            .Rows(rise, FirstBend(row, angle, word), row.Straight, At(row, "offset"), fromRun: run is not null)
             : Nothing;
     }
 
-    private static IEnumerable<Row?> Saddle(FieldReader map, Row straight, Angle rotation, Bender tool, string? note, FileContext context)
+    /// <summary>A saddle.</summary>
+    public static IEnumerable<Row?> Saddle(TypedRow row)
     {
+        var map = row.Map;
         var height = map.Length("saddle", Range.PositiveLength);
         var width = map.Length("width", Range.PositiveLength);
         var bend = map.Angle("bend", Range.OffsetBend);
@@ -88,50 +74,56 @@ internal static class BendRowReader
             map.ReportMissing("a saddle has three bends or four: add `bends: 3` or `bends: 4`");
         }
 
-        if (height is not { } rise || bends is not { } count)
+        return height is not { } rise || bends is not { } count ? Nothing
+            : count == 4 ? FourBends(row, rise, bend)
+            : ThreeBends(row, rise, width, bend);
+    }
+
+    private static IEnumerable<Row?> ThreeBends(TypedRow row, Length height, Length? width, Angle? bend)
+    {
+        const string Missing =
+            "a saddle of three bends needs its outer bend, or its width from outer corner to outer corner: add `bend` or `width`";
+        if (OnlyOne(row, "bend", "width", Missing) is not { } word)
         {
             return Nothing;
         }
 
-        var at = map.Value("saddle")!.Position;
-        if (count == 4)
-        {
-            var top = Required(map, "width", "a saddle of four bends needs the length of its flat top, corner to corner: add `width`");
-            if (!map.Has("bend"))
-            {
-                map.ReportMissing("a saddle of four bends needs the bend of its slopes: add `bend`");
-            }
-
-            return top is { } flat && bend is { } slope
-                ? (IEnumerable<Row?>)Core.Templates.Saddle
-                .FourBends(rise, flat, new(slope, rotation, tool, note, map.Value("bend")!.Position), straight, at)
-                : Nothing;
-        }
-
-        if (OnlyOne(
-            map,
-            "bend",
-            "width",
-            "a saddle of three bends needs its outer bend, or its width from outer corner to outer corner: add `bend` or `width`",
-            context) is not { } word)
-        {
-            return Nothing;
-        }
-
-        var turn = width is { } across ? Core.Templates.Offset.BendOver(rise, 0.5 * across) : bend;
+        var turn = width is { } across ? Core.Templates.Offset.BendOver(height, 0.5 * across) : bend;
         return turn is { } angle
             ? (IEnumerable<Row?>)Core.Templates.Saddle
-            .ThreeBends(rise, new(angle, rotation, tool, note, map.Value(word)!.Position), straight, at, fromWidth: width is not null)
+            .ThreeBends(height, FirstBend(row, angle, word), row.Straight, At(row, "saddle"), fromWidth: width is not null)
             : Nothing;
     }
 
-    /// <summary>The one of two words that is there; null after a finding where it is none or both, or has no value.</summary>
-    private static string? OnlyOne(FieldReader map, string first, string second, string missing, FileContext context)
+    private static IEnumerable<Row?> FourBends(TypedRow row, Length height, Angle? bend)
     {
+        var top = Required(row.Map, "width", "a saddle of four bends needs the length of its flat top, corner to corner: add `width`");
+        if (!row.Map.Has("bend"))
+        {
+            row.Map.ReportMissing("a saddle of four bends needs the bend of its slopes: add `bend`");
+        }
+
+        return top is { } flat && bend is { } slope
+            ? (IEnumerable<Row?>)Core.Templates.Saddle
+            .FourBends(height, flat, FirstBend(row, slope, "bend"), row.Straight, At(row, "saddle"))
+            : Nothing;
+    }
+
+    private static Row?[] OneBend(TypedRow row, Angle? turn, string word) =>
+        turn is { } angle ? [row.Straight with { Bend = FirstBend(row, angle, word) }] : Nothing;
+
+    private static Bend FirstBend(TypedRow row, Angle turn, string word) => new(turn, row.Rotation, row.Tool, row.Note, At(row, word));
+
+    private static SourcePosition At(TypedRow row, string word) => row.Map.PositionOfValue(word);
+
+    /// <summary>The one of two words that is there; null after a finding where it is none or both, or has no value.</summary>
+    private static string? OnlyOne(TypedRow row, string first, string second, string missing)
+    {
+        var map = row.Map;
         if (map.Has(first) && map.Has(second))
         {
-            context.Report(
-                FileRules.SaidTwice.Error(map.PositionOf(second), $"`{first}` and `{second}` say the same slope twice: keep one of them"));
+            row.Context.Report(FileRules.SaidTwice.Error(
+                map.PositionOf(second), $"`{first}` and `{second}` say the same slope twice: keep one of them"));
             return null;
         }
 

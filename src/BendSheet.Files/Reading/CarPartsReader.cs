@@ -80,33 +80,25 @@ internal sealed class CarPartsReader
         return isNamed && from is not null && to is not null ? new(entry.Key.Text, from, to, length, have ?? 0, entry.Key.Position) : null;
     }
 
-    /// <summary>An end is a map, or only the name of what it connects to.</summary>
     private HoseEnd? End(FieldReader hose, string word)
     {
-        if (hose.Value(word) is not { } value)
+        if (Ports.End(hose, word, Vocabulary.HoseEnd) is not { } end)
         {
             return null;
         }
 
-        if (value is YamlText text)
+        if (end.Map is not { } map)
         {
-            return new(hose.FreeText(word), Ports.Find(text), PortSpec.Unknown);
+            return new(end.At, end.Port, PortSpec.Unknown);
         }
 
-        if (FieldReader.Of(value, Vocabulary.HoseEnd, _context) is not { } map)
-        {
-            return null;
-        }
-
-        var at = map.FreeText("at");
-        var port = at is not null && map.Text("at") is { } typed ? Ports.Find(typed) : null;
         var spec = map.Has("is") ? (map.Text("is") is { } what ? PartReader.Spec(what, _context) : null) : PortSpec.Unknown;
         if (!map.Has("at"))
         {
             map.ReportMissing("an end of a hose needs what it connects to: add `at`, such as `{at: left-caliper.inlet, is: M10x1 banjo}`");
         }
 
-        return spec is null ? null : new(at, port, spec);
+        return spec is null ? null : new(end.At, end.Port, spec);
     }
 
     private IEnumerable<ScrewedIn> ScrewedIns()

@@ -1,39 +1,28 @@
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
-using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
+/// <summary>What lines are made with and measured by, where they do not say it themselves.</summary>
+/// <param name="Benders">Of the file.</param>
+/// <param name="Templates">That rows may use.</param>
+/// <param name="Wire">The template's wire; null where it was typed and cannot be read.</param>
+/// <param name="Tolerance">How well the templates were measured.</param>
+/// <param name="Clips">How lines are held.</param>
+internal sealed record FileDefaults(
+    NameTable<Bender> Benders, TemplateLibrary Templates, Wire? Wire, MeasuringTolerance? Tolerance, Clipping? Clips);
+
 /// <summary>
 /// Reads the lines of a file, each a list of rows or a map that says more. Null after findings that leave a line incomplete.
 /// </summary>
-/// <param name="tubes">Of the file.</param>
-/// <param name="benders">Of the file.</param>
-/// <param name="fittings">Of the file.</param>
-/// <param name="pieces">The templates that rows may use.</param>
-/// <param name="wire">The template's wire; null where it was typed and cannot be read.</param>
-/// <param name="tolerance">How well the templates were measured.</param>
-/// <param name="clips">How lines that do not say it themselves are held.</param>
-/// <param name="ports">What the ends may lead to.</param>
+/// <param name="head">Reads what every line says.</param>
+/// <param name="file">What the file says for all lines.</param>
 /// <param name="context">For findings.</param>
-internal sealed class LineReader(
-    NameTable<Tube> tubes,
-    NameTable<Bender> benders,
-    NameTable<Fitting> fittings,
-    Pieces pieces,
-    Wire? wire,
-    MeasuringTolerance? tolerance,
-    Clipping? clips, PortFinder ports, FileContext context)
+internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileContext context)
 {
-    /// <summary>What a mirrored line cannot say for itself.</summary>
-    private static readonly string[] HasFromOther =
-    [
-        "bender", "measured", "start", "rows", "corners", "legs", "distances", "side", "rough",
-    ];
-
     /// <summary>One line.</summary>
     public LineTemplate? Line(YamlEntry entry)
     {
@@ -48,57 +37,52 @@ internal sealed class LineReader(
 
     /// <summary>Whether a map is a row that has no dash before it, rather than a line that says more.</summary>
     private static bool IsRow(YamlMap map) =>
-        map.Entries.Any(entry => entry.Key.Text is "straight" or "bend" or "included" or "rotate")
-        && !map.Entries.Any(entry => string.Equals(entry.Key.Text, "rows", StringComparison.Ordinal));
+        map.Entries.Any(entry => RowKind.WordsOfOneBend.Contains(entry.Key.Text, StringComparer.Ordinal))
+        && !map.Entries.Any(entry => string.Equals(entry.Key.Text, RouteForm.Rows.Word, StringComparison.Ordinal));
 
     private LineTemplate? ShortForm(YamlEntry entry)
     {
-        var tube = tubes.Only(entry.Key.Position, context);
-        var bender = benders.Only(entry.Key.Position, context);
-        var route = new RowReader(bender, benders, pieces, context).Route(entry.Value);
+        var tube = head.OnlyTube(entry.Key.Position);
+        var bender = file.Benders.Only(entry.Key.Position, context);
+        var route = new RowReader(bender, file.Benders, file.Templates, context).Route(entry.Value);
         return tube is null || bender is null || route is null
             ? null
             : Template(
-                entry, tube, bender, MeasuredTo.Corner, LineEnd.Unknown, LineEnd.Unknown, new(route, Frame.Default, LiesOnCar: false));
+                entry.Key,
+                new(tube, LineEnd.Unknown, LineEnd.Unknown, Made: false),
+                bender,
+                MeasuredTo.Corner,
+                new(route, Frame.Default, LiesOnCar: false));
     }
 
     private LineTemplate? LongForm(YamlEntry entry)
     {
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
-        var tube = Chosen(map, "tube", tubes, entry);
-        var bender = Chosen(map, "bender", benders, entry);
+        var known = head.Read(map, entry);
+        var bender = file.Benders.Chosen(map, entry, context);
         var habit = map.Choice("measured", MeasuredToWords.All);
-        var from = End(map, "from");
-        var to = End(map, "to");
-        var made = map.Choice("made", YesOrNo.Choices);
-        var held = map.Has("clips") ? ClipsReader.Read(map, context) : clips;
-        var route = new LineRouteReader(benders, pieces, context).Read(map, entry.Key, bender);
+        var held = map.Has("clips") ? ClipsReader.Read(map, context) : file.Clips;
+        var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
         var checks = ChecksReader.Read(map, route?.Route, context);
-        if (map.HasUnknownWord || from is null || to is null || (map.Has("measured") && habit is null) || (map.Has("made") && made is null))
+        if (known is null || bender is null || route is null || (map.Has("measured") && habit is null))
         {
             return null;
         }
 
-        var line = tube is null || bender is null || route is null
-            ? null
-            : Template(entry, tube, bender, habit ?? MeasuredTo.Corner, from, to, route) with
-            {
-                Made = made ?? false,
-                Clips = held,
-                Checks = checks
-            };
-        return line is not null && WireIsKnown(map, line) ? line : null;
+        var line = Template(entry.Key, known, bender, habit ?? MeasuredTo.Corner, route) with { Clips = held, Checks = checks };
+        return WireIsKnown(map, line) ? line : null;
     }
 
-    private LineTemplate Template(YamlEntry entry, Tube tube, Bender bender, MeasuredTo habit, LineEnd from, LineEnd to, LineRoute route) =>
-        new(entry.Key.Text, entry.Key.Position, tube, bender, wire ?? Wire.Unknown, from, to, route.Route)
+    private LineTemplate Template(YamlText name, LineHead known, Bender bender, MeasuredTo habit, LineRoute route) =>
+        new(name.Text, name.Position, known.Tube, bender, file.Wire ?? Wire.Unknown, known.From, known.To, route.Route)
         {
             Habit = habit,
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
             Taped = route.Taped,
-            Tolerance = tolerance,
-            Clips = clips,
+            Tolerance = file.Tolerance,
+            Clips = file.Clips,
+            Made = known.Made,
         };
 
     /// <summary>A line that is the mirror image of another one, but for what it says itself.</summary>
@@ -107,103 +91,20 @@ internal sealed class LineReader(
     public LineTemplate? Mirrored(YamlEntry entry, LineTemplate other)
     {
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
-        var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
-        ReportWhatOtherHas(map);
-        var tube = map.Has("tube") ? Chosen(map, "tube", tubes, entry) : other.Tube;
-        var from = End(map, "from", other.From);
-        var to = End(map, "to", other.To);
-        var made = map.Choice("made", YesOrNo.Choices);
+        var known = head.Mirrored(map, entry, new(other.Tube, other.From, other.To, other.Made));
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
         var checks = ChecksReader.Read(map, other.Route, context);
-        return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
-            ? null
-            : other.Mirrored() with
-            {
-                Name = entry.Key.Text,
-                At = entry.Key.Position,
-                Tube = tube,
-                From = from,
-                To = to,
-                Made = made ?? false,
-                Clips = held,
-                Checks = checks,
-            };
-    }
-
-    /// <summary>Reports words that a mirrored line cannot say for itself.</summary>
-    public void ReportWhatOtherHas(FieldReader map)
-    {
-        foreach (var word in HasFromOther.Where(map.Has))
+        return known is null ? null : other.Mirrored() with
         {
-            context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf(word),
-                $"`{word}` does nothing beside `mirror`: a mirrored line has it from the other one; take it out, or take `mirror` out"));
-        }
-    }
-
-    /// <summary>The tube that a line names, or the only one of the file.</summary>
-    public Tube? TubeOf(FieldReader map, YamlEntry entry) => Chosen(map, "tube", tubes, entry);
-
-    /// <summary>Reports a bender that the file does not have.</summary>
-    public void CheckBender(FieldReader map)
-    {
-        if (map.Text("bender") is { } name)
-        {
-            benders.Find(name, context);
-        }
-    }
-
-    private T? Chosen<T>(FieldReader map, string word, NameTable<T> named, YamlEntry entry)
-        where T : class
-    {
-        if (map.Has(word))
-        {
-            return map.Text(word) is { } name ? named.Find(name, context) : null;
-        }
-
-        return named.Only(entry.Key.Position, context);
-    }
-
-    /// <summary>An end is a map, or only the name of what it connects to.</summary>
-    /// <param name="line">That may say it.</param>
-    /// <param name="word"><c>from</c> or <c>to</c>.</param>
-    /// <param name="other">The same end of the line that this one is the mirror image of: it has what is not said here, but for where it
-    /// leads.</param>
-    public LineEnd? End(FieldReader line, string word, LineEnd? other = null)
-    {
-        var unsaid = (other ?? LineEnd.Unknown) with { At = null, Port = null };
-        if (!line.Has(word))
-        {
-            return unsaid;
-        }
-
-        if (line.Value(word) is not { } value)
-        {
-            return null;
-        }
-
-        if (value is YamlText place)
-        {
-            return unsaid with { At = line.FreeText(word), Port = ports.Find(place) };
-        }
-
-        if (FieldReader.Of(value, Vocabulary.End, context) is not { } map)
-        {
-            return null;
-        }
-
-        var trim = map.Length("trim", Range.LengthOrZero);
-        if (trim > Length.Zero && string.Equals(word, "from", StringComparison.Ordinal))
-        {
-            context.Report(FileRules.OutOfPlace.Error(
-                map.PositionOf("trim"), "`trim` belongs to end B (`to`): end A is finished first and all marks count from it"));
-        }
-
-        var fitting = map.Text("fitting") is { } name ? fittings.Find(name, context) : null;
-        var complete = (!map.Has("fitting") || fitting is not null) && (!map.Has("trim") || trim is not null);
-        var connects = map.FreeText("at");
-        var port = connects is not null && map.Text("at") is { } at ? ports.Find(at) : null;
-        return complete ? new(connects, fitting ?? unsaid.Fitting, trim ?? unsaid.Trim) { Port = port } : null;
+            Name = entry.Key.Text,
+            At = entry.Key.Position,
+            Tube = known.Tube,
+            From = known.From,
+            To = known.To,
+            Made = known.Made,
+            Clips = held,
+            Checks = checks,
+        };
     }
 
     private bool WireIsKnown(FieldReader map, LineTemplate line)
@@ -216,7 +117,7 @@ internal sealed class LineReader(
             return true;
         }
 
-        if (wire is null)
+        if (file.Wire is null)
         {
             // Reported where it was typed.
             return false;

@@ -5,80 +5,57 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>A route and how it lies.</summary>
-/// <param name="Route">Legs and bends.</param>
-/// <param name="Start">End A, in the car's axes where somebody said so.</param>
-/// <param name="LiesOnCar">Somebody said how it lies.</param>
-/// <param name="Taped">What the taped distances came to, where the route was measured so.</param>
-internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar, TapedFit? Taped = null);
-
-/// <summary>Reads a line's route, in the one of several ways that it was typed. Null after findings.</summary>
+/// <summary>Reads a line's route, in the one form that it was typed in. Null after findings.</summary>
 /// <param name="benders">All tools of the file.</param>
-/// <param name="pieces">The templates that rows may use.</param>
+/// <param name="templates">That rows may use.</param>
 /// <param name="context">For findings.</param>
-internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, FileContext context)
+internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary templates, FileContext context)
 {
-    private static readonly string[] Forms = ["rows", "corners", "legs", "distances"];
-
-    private static readonly string[] SaidByPoints = ["start", "measured"];
-
     /// <summary>The route of a line.</summary>
     public LineRoute? Read(FieldReader line, YamlText name, Bender? bender)
     {
-        var said = Forms.Where(line.Has).ToList();
+        var said = RouteForm.All.Where(form => line.Has(form.Word)).ToList();
         if (said.Count > 1)
         {
-            context.Report(
-                FileRules.SaidTwice.Error(
-                    line.PositionOf(said[1]), $"`{said[0]}` and `{said[1]}` both say the route of this line: keep one of them"));
+            context.Report(FileRules.SaidTwice.Error(
+                line.PositionOf(said[1].Word), $"`{said[0].Word}` and `{said[1].Word}` both say the route of this line: keep one of them"));
         }
 
-        if (said.Count == 0 && !line.HasUnknownWord && !line.Has("mirror") && !line.Has("rough"))
+        if (said.Count == 0 && !line.HasUnknownWord && !line.Has(RouteForm.Mirror) && !line.Has(RouteForm.Rough))
         {
-            context.Report(FileRules.MissingWord.Error(
-                name.Position,
-                $"line {AsTyped.Show(name.Text)} has no route: add `rows:` with the template's straights and bends, or `corners`, `legs` "
-                    + "or `distances`; or `rough: 2.4 m`, about its length, until there is a template"));
+            ReportNoRoute(name);
         }
 
-        var rows = line.Value("rows") is { } typedRows ? Rows(line, typedRows, bender) : null;
-        var corners = line.Value("corners") is { } typedCorners ? CornersReader.Coordinates(typedCorners, context) : null;
-        var moves = line.Value("legs") is { } typedMoves ? CornersReader.Moves(typedMoves, context) : null;
-        var taped = line.Value("distances") is { } typedDistances ? DistancesReader.Read(line, typedDistances, context) : null;
-        if (line.Has("side") && !line.Has("distances"))
-        {
-            context.Report(
-                FileRules.OutOfPlace.Error(
-                    line.PositionOf("side"), "`side` belongs to `distances`: other ways to say a route leave no side open; take it out"));
-        }
+        var isClear = !SaysWhatCornersSay(line, said) && said.Count == 1;
+        var routes = said.ConvertAll(
+            form => line.Value(form.Word) is { } value ? form.Read(this, new(line, value, bender, isClear)) : null);
+        return isClear ? routes[0] : null;
+    }
 
-        if (said.Any(form => !string.Equals(form, "rows", StringComparison.Ordinal)) && SaysWhatPointsSay(line))
+    /// <summary>Straights and bends, with how they lie.</summary>
+    public LineRoute? OfRows(TypedRoute typed)
+    {
+        var route = new RowReader(typed.Bender, benders, templates, context).Route(typed.Value);
+        var start = typed.Line.Value("start") is { } said ? StartReader.Read(said, context) : Frame.Default;
+        return route is null || start is null ? null : new(route, start.Value, typed.Line.Has("start"));
+    }
+
+    /// <summary>Corner points of the car.</summary>
+    public LineRoute? OfCorners(TypedRoute typed, Func<YamlValue, FileContext, IReadOnlyList<CornerPoint>?> read) =>
+        Through(read(typed.Value, context), typed);
+
+    /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
+    public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed.Line, typed.Value, context) is var (corners, fit)
+        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, Taped = fit } : null;
+
+    private LineRoute? Through(IReadOnlyList<CornerPoint>? points, TypedRoute typed)
+    {
+        if (points is null || typed.Bender is null || !typed.IsClear)
         {
             return null;
         }
 
-        return said.Count > 1 ? null
-            : taped is { } measured
-                ? Points(measured.Corners, bender) is { } route
-                ? route with { LiesOnCar = false, Taped = measured.Fit } : null
-            : rows ?? Points(corners ?? moves, bender);
-    }
-
-    private LineRoute? Rows(FieldReader line, YamlValue value, Bender? bender)
-    {
-        var route = new RowReader(bender, benders, pieces, context).Route(value);
-        var start = line.Value("start") is { } typed ? StartReader.Read(typed, context) : Frame.Default;
-        return route is null || start is null ? null : new(route, start.Value, line.Has("start"));
-    }
-
-    private LineRoute? Points(IReadOnlyList<CornerPoint>? points, Bender? bender)
-    {
-        if (points is null || bender is null)
-        {
-            return null;
-        }
-
-        var (route, start, findings) = CornerRoute.Read(points, bender);
+        var (route, start, findings) = CornerRoute.Read(points, typed.Bender);
         foreach (var finding in findings)
         {
             context.Report(finding);
@@ -87,16 +64,30 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, Pieces pieces, 
         return route is null ? null : new(route, start, LiesOnCar: true);
     }
 
-    private bool SaysWhatPointsSay(FieldReader line)
+    private void ReportNoRoute(YamlText name)
     {
-        var twice = SaidByPoints.Where(line.Has).ToList();
-        foreach (var word in twice)
+        var words = RouteForm.All.Select(form => $"`{form.Word}`").ToList();
+        context.Report(FileRules.MissingWord.Error(
+            name.Position,
+            $"line {AsTyped.Show(name.Text)} has no route: add `{RouteForm.Rows.Word}:` with the template's straights and bends, "
+            + $"or {string.Join(", ", words[1..^1])} or {words[^1]}; or `{RouteForm.Rough}: 2.4 m`, about its length, until there is a "
+            + "template"));
+    }
+
+    /// <summary>Reports words that belong to another form. Whether some of them say of corner points what these say already.</summary>
+    private bool SaysWhatCornersSay(FieldReader line, List<RouteForm> said)
+    {
+        var saysIt = false;
+        foreach (var form in RouteForm.All.Where(form => form.IsElsewhere(said)))
         {
-            context.Report(FileRules.OutOfPlace.Error(
-                line.PositionOf(word),
-                $"`{word}` belongs to `rows`: corner points say already how the line lies and where its corners are; take it out"));
+            foreach (var word in form.WordsBeside.Where(line.Has))
+            {
+                context.Report(
+                    FileRules.OutOfPlace.Error(line.PositionOf(word), $"`{word}` belongs to `{form.Word}`: {form.Elsewhere}; take it out"));
+                saysIt |= !form.IsCorners;
+            }
         }
 
-        return twice.Count > 0;
+        return saysIt;
     }
 }

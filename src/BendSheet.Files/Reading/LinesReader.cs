@@ -16,18 +16,18 @@ internal sealed class LinesReader
     private readonly RoughLineReader _roughReader;
     private readonly FileContext _context;
 
-    private LinesReader(LineReader reader, FileContext context)
+    private LinesReader(LineHeadReader head, FileDefaults file, FileContext context)
     {
-        _reader = reader;
-        _roughReader = new(reader, context);
+        _reader = new(head, file, context);
+        _roughReader = new(head, file.Benders, context);
         _context = context;
     }
 
     /// <summary>Every line that could be read, in the order of the file.</summary>
     public static (ImmutableArray<LineTemplate> Lines, ImmutableArray<RoughLine> Rough) Read(
-        IReadOnlyList<YamlEntry> entries, LineReader reader, FileContext context)
+        IReadOnlyList<YamlEntry> entries, LineHeadReader head, FileDefaults file, FileContext context)
     {
-        var lines = new LinesReader(reader, context);
+        var lines = new LinesReader(head, file, context);
         foreach (var entry in entries)
         {
             lines._typed.Add(entry.Key.Text, entry);
@@ -70,17 +70,16 @@ internal sealed class LinesReader
     }
 
     private static YamlText? Mirror(YamlEntry entry) => (entry.Value as YamlMap)?.Entries
-        .Where(word => string.Equals(word.Key.Text, "mirror", StringComparison.Ordinal))
+        .Where(word => string.Equals(word.Key.Text, RouteForm.Mirror, StringComparison.Ordinal))
         .Select(word => word.Value as YamlText ?? word.Key).FirstOrDefault();
 
     private LineTemplate? Other(YamlText name)
     {
         if (_open.Contains(name.Text))
         {
-            _context.Report(
-                FileRules.Circle.Error(
-                    name.Position,
-                    "a line cannot be the mirror image of itself, here or through another: name a line that has a route of its own"));
+            _context.Report(FileRules.Circle.Error(
+                name.Position,
+                "a line cannot be the mirror image of itself, here or through another: name a line that has a route of its own"));
             return null;
         }
 

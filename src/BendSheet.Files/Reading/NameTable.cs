@@ -100,6 +100,11 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         return null;
     }
 
+    /// <summary>The one that a line names, or the only one of the file.</summary>
+    public T? Chosen(FieldReader line, YamlEntry entry, FileContext context) => !line.Has(kind) ? Only(entry.Key.Position, context)
+        : line.Text(kind) is { } name ? Find(name, context)
+        : null;
+
     /// <summary>All that could be read, in the order of the file.</summary>
     public ImmutableArray<T> All => [.. _all.Select(entry => entry.Value).OfType<T>()];
 

@@ -4,6 +4,12 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
+/// <summary>An end of a line or of a hose as it was typed: a map, or only the name of what it leads to.</summary>
+/// <param name="At">The words for what it leads to.</param>
+/// <param name="Port">The port that they name.</param>
+/// <param name="Map">With what else is said of it; null where only the name stands there.</param>
+internal sealed record TypedEnd(string? At, PortPlace? Port, FieldReader? Map);
+
 /// <summary>
 /// Finds the port that words like <c>tee.left</c> lead to. Words that name no part are a person's own and lead to nothing.
 /// </summary>
@@ -39,6 +45,31 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
         }
 
         return part is null ? null : PortOf(part, port, at);
+    }
+
+    /// <summary>Where an end leads; null where it is not said, and after a finding.</summary>
+    /// <param name="owner">The line or hose.</param>
+    /// <param name="word"><c>from</c> or <c>to</c>.</param>
+    /// <param name="vocabulary">Of such an end.</param>
+    public TypedEnd? End(FieldReader owner, string word, Vocabulary vocabulary)
+    {
+        if (owner.Value(word) is not { } value)
+        {
+            return null;
+        }
+
+        if (value is YamlText place)
+        {
+            return new(owner.FreeText(word), Find(place), null);
+        }
+
+        if (FieldReader.Of(value, vocabulary, context) is not { } map)
+        {
+            return null;
+        }
+
+        var at = map.FreeText("at");
+        return new(at, at is not null && map.Text("at") is { } typed ? Find(typed) : null, map);
     }
 
     /// <summary>A part of which only one port can be meant.</summary>

@@ -1,18 +1,18 @@
 using BendSheet.Core.Templates;
+using BendSheet.Core.Workshop;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
 /// <summary>Reads a line that has only a rough length so far. Null after findings.</summary>
-/// <param name="lines">Reads what it shares with other lines.</param>
+/// <param name="head">Reads what every line says.</param>
+/// <param name="benders">Of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class RoughLineReader(LineReader lines, FileContext context)
+internal sealed class RoughLineReader(LineHeadReader head, NameTable<Bender> benders, FileContext context)
 {
-    private const string Word = "rough";
+    private const string Word = RouteForm.Rough;
 
-    private static readonly string[] Routes = ["rows", "corners", "legs", "distances"];
-
-    private static readonly string[] OfARoute = ["measured", "start", "side", "clips", "checks"];
+    private static readonly string[] OfARoute = [.. RouteForm.All.SelectMany(form => form.WordsBeside), "clips", "checks"];
 
     /// <summary>Whether a line says so.</summary>
     public static bool IsRough(YamlEntry entry) =>
@@ -22,7 +22,7 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
     public RoughLine? Line(YamlEntry entry)
     {
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
-        var route = Array.Find(Routes, map.Has);
+        var route = RouteForm.All.FirstOrDefault(form => map.Has(form.Word))?.Word;
         if (route is not null)
         {
             context.Report(FileRules.SaidTwice.Error(
@@ -39,38 +39,31 @@ internal sealed class RoughLineReader(LineReader lines, FileContext context)
         }
 
         var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
-        lines.CheckBender(map);
-        var tube = lines.TubeOf(map, entry);
-        var (from, to) = (lines.End(map, "from"), lines.End(map, "to"));
-        var made = map.Choice("made", YesOrNo.Choices);
+        if (map.Text("bender") is { } bender)
+        {
+            benders.Find(bender, context);
+        }
+
+        var known = head.Read(map, entry);
         var length = map.Length(Word, Range.PositiveLength);
-        return !nameIsUsable || map.HasUnknownWord || route is not null || tube is null || from is null || to is null
-            || length is not { } about || (map.Has("made") && made is null)
-            ? null
-            : new(entry.Key.Text, entry.Key.Position, tube, from, to, about, map.PositionOfValue(Word), made ?? false);
+        return nameIsUsable && route is null && known is not null && length is { } about
+            ? new(entry.Key.Text, entry.Key.Position, known.Tube, known.From, known.To, about, map.PositionOfValue(Word), known.Made)
+            : null;
     }
 
     /// <summary>A line that is the mirror image of a rough one, but for what it says itself: as long, roughly.</summary>
     public RoughLine? Mirrored(YamlEntry entry, RoughLine other)
     {
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
-        lines.ReportWhatOtherHas(map);
-        var nameIsUsable = NameCheck.CanNameFile(entry.Key, context);
-        var tube = map.Has("tube") ? lines.TubeOf(map, entry) : other.Tube;
-        var from = lines.End(map, "from", other.From);
-        var to = lines.End(map, "to", other.To);
-        var made = map.Choice("made", YesOrNo.Choices);
-        return !nameIsUsable || map.HasUnknownWord || tube is null || from is null || to is null || (map.Has("made") && made is null)
-            ? null
-            : other with
-            {
-                Name = entry.Key.Text,
-                At = entry.Key.Position,
-                Tube = tube,
-                From = from,
-                To = to,
-                LengthAt = map.PositionOfValue("mirror"),
-                Made = made ?? false,
-            };
+        return head.Mirrored(map, entry, new(other.Tube, other.From, other.To, other.Made)) is not { } known ? null : other with
+        {
+            Name = entry.Key.Text,
+            At = entry.Key.Position,
+            Tube = known.Tube,
+            From = known.From,
+            To = known.To,
+            LengthAt = map.PositionOfValue(RouteForm.Mirror),
+            Made = known.Made,
+        };
     }
 }

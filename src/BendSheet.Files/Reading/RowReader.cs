@@ -8,10 +8,13 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads the rows of a line or of a template. Null after findings that leave the route incomplete.</summary>
 /// <param name="bender">The tool of every row that does not name its own; null where it could not be read.</param>
 /// <param name="benders">All tools of the file.</param>
-/// <param name="pieces">The templates that a row may use.</param>
+/// <param name="templates">That a row may use.</param>
 /// <param name="context">For findings.</param>
-internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Pieces pieces, FileContext context)
+internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, TemplateLibrary templates, FileContext context)
 {
+    /// <summary>For findings.</summary>
+    public FileContext Context => context;
+
     /// <summary>The whole route of a line.</summary>
     public Route? Route(YamlValue value)
     {
@@ -76,52 +79,37 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
             return [null];
         }
 
-        if (kind.NeedsStraight && !map.Has("straight"))
+        if (!kind.StandsForSeveral && !map.Has("straight"))
         {
-            map.ReportMissing("a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), or "
-                + "take the dash out if this belongs to the row above");
+            map.ReportMissing("a row begins with the straight up to its bend: add `straight` (`straight: 0` where there is none), "
+                + "or take the dash out if this belongs to the row above");
         }
 
         var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
-        var rows = Expanded(map, kind, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool, note);
+        var typed = new TypedRow(
+            map, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool ?? TemplateLibrary.LinesOwn, note, this);
+        var isComplete = tool is not null || !kind.NeedsTool;
+        var rows = isComplete ? kind.Read(typed) : WithoutTool(kind, typed);
         var isReadable = !map.HasUnknownWord
-            && (straight is not null || (!kind.NeedsStraight && !map.Has("straight")))
+            && (straight is not null || (kind.StandsForSeveral && !map.Has("straight")))
             && (rotation is not null || !map.Has("rotate"));
         return isReadable ? rows : [null];
     }
 
-    private IEnumerable<Row?> Expanded(FieldReader map, RowKind kind, Row straight, Angle rotation, Bender? tool, string? note)
-    {
-        if (kind == RowKind.Straight)
-        {
-            return [straight];
-        }
-
-        if (kind == RowKind.Use)
-        {
-            return Used(map, straight, rotation);
-        }
-
-        if (kind == RowKind.Coil)
-        {
-            return BendRowReader.Coil(map, straight, rotation, note, context);
-        }
-
-        return tool is null ? Unreadable(map, kind) : BendRowReader.Bends(map, kind, straight, rotation, tool, note, context);
-    }
-
     /// <summary>Without its tool a row cannot be made; what else is wrong with it is said all the same.</summary>
-    private IEnumerable<Row?> Unreadable(FieldReader map, RowKind kind)
+    private static IEnumerable<Row?> WithoutTool(RowKind kind, TypedRow row)
     {
-        _ = BendRowReader.Bends(map, kind, new(Length.Zero, map.Position, null), Angle.Zero, Pieces.LinesOwn, null, context).ToList();
+        _ = kind.Read(row).ToList();
         return [null];
     }
 
-    private IEnumerable<Row?> Used(FieldReader map, Row straight, Angle rotation)
+    /// <summary>The rows of a template that is put in here, on the line's tool where they name none.</summary>
+    public IEnumerable<Row?> Used(TypedRow row)
     {
+        var map = row.Map;
         var reverse = map.Choice("reverse", YesOrNo.Choices);
         var mirror = map.Choice("mirror", YesOrNo.Choices);
-        if (map.Text("use") is not { } name || pieces.Find(name) is not { } piece
+        if (map.Text("use") is not { } name || templates.Find(name) is not { } piece
             || (map.Has("reverse") && reverse is null) || (map.Has("mirror") && mirror is null))
         {
             return [null];
@@ -129,13 +117,9 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Piece
 
         piece = reverse == true ? piece.Reversed() : piece;
         piece = mirror == true ? piece.Mirrored() : piece;
-        return bender is null
-            ? [null]
-            :
-            [
-                straight,
-                .. piece.Joined(rotation).ToRows()
-                .Select(row => row.Bend?.Bender == Pieces.LinesOwn ? row with { Bend = row.Bend with { Bender = bender } } : row),
-            ];
+        return bender is null ? [null] : [row.Straight, .. piece.Joined(row.Rotation).ToRows().Select(used => OnTool(used, bender))];
     }
+
+    private static Row OnTool(Row row, Bender tool) =>
+        row.Bend?.Bender == TemplateLibrary.LinesOwn ? row with { Bend = row.Bend with { Bender = tool } } : row;
 }

@@ -47,7 +47,7 @@ public static class TemplateReader
             : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
                 all[YamlDocument.MostFindings].Position,
                 $"{YamlDocument.MostFindings} mistakes up to here, and "
-                    + $"{AsTyped.Count(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
+                    + $"{Counted.Large(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
                     + $"and look again"));
     }
 
@@ -88,7 +88,7 @@ public static class TemplateReader
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
         benders.Read(map, (name, value, of) => WorkshopReader.Bender(name, value, tubes, of), shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
-        var pieces = Pieces.Of(map, benders, context);
+        var templates = TemplateLibrary.Of(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
         var tolerance = MeasuringReader.Tolerance(map, context);
         var clips = ClipsReader.Read(map, context);
@@ -117,7 +117,7 @@ public static class TemplateReader
         }
 
         var (lines, rough) = LinesReader.Read(
-            entries, new(tubes, benders, fittings, pieces, wire, tolerance, clips, ports, context), context);
+            entries, new(tubes, fittings, ports, context), new(benders, templates, wire, tolerance, clips), context);
         return file with { Lines = lines, RoughLines = rough };
     }
 

@@ -137,7 +137,7 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
             context.Report(FileRules.WrongKind.Error(
                 value.Position,
                 "`legs` is the two legs of the bent piece, such as `legs: [106, 105.5]`, and this is "
-                    + (value is YamlList { Items.Count: > 0 } list ? AsTyped.Count(list.Items.Count, "length") : FieldReader.Kind(value))));
+                    + (value is YamlList { Items.Count: > 0 } list ? Counted.Large(list.Items.Count, "length") : FieldReader.Kind(value))));
             return null;
         }
 

@@ -61,10 +61,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        [
-            "tube", "bender", "from", "to", "measured", "start", "rows", "corners", "legs", "distances", "side", "mirror", "clips", "rough",
-            "checks", "made",
-        ]);
+        ["tube", "bender", "from", "to", .. RouteForm.AllWords, RouteForm.Mirror, "clips", RouteForm.Rough, "checks", "made"]);
 
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
@@ -102,31 +99,30 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
 
     /// <summary>A row.</summary>
-    public static Vocabulary Row { get; } = new(
-        "a row",
-        "{straight: 120, bend: 45}",
-        [
-            "straight",
-            "rotate",
-            "bend",
-            "included",
-            "bender",
-            "note",
-            "use",
-            "reverse",
-            "mirror",
-            "offset",
-            "run",
-            "saddle",
-            "bends",
-            "width",
-            "coil", "radius", "pitch", "winds",
-        ]);
+    public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords);
 
     /// <summary>All of them, for the format's page and its test.</summary>
     public static IReadOnlyList<Vocabulary> All { get; } =
     [
-        File, Tube, Bender, Test, Fitting, Wire, Tolerance, Clips, Roll, Practice, Part, Port, Hose, HoseEnd, Line, Check, End, Start, Move,
+        File,
+        Tube,
+        Bender,
+        Test,
+        Fitting,
+        Wire,
+        Tolerance,
+        Clips,
+        Roll,
+        Practice,
+        Part,
+        Port,
+        Hose,
+        HoseEnd,
+        Line,
+        Check,
+        End,
+        Start,
+        Move,
         Row,
     ];
 }

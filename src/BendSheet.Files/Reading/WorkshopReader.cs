@@ -63,7 +63,7 @@ internal static class WorkshopReader
         var follow = map.Length("follow", Range.LengthOrZero);
         var largest = map.Angle("largest-bend", Range.Turn);
         var factor = map.Number("arc-factor", Range.ArcFactor);
-        var room = map.Length("room", Range.PositiveLength);
+        var around = map.Length("room", Range.PositiveLength);
         var below = map.Length("clear-below", Range.LengthOrZero);
         var body = map.Length("body", Range.PositiveLength);
         var bentTo = map.Length("radius", Range.PositiveLength);
@@ -88,7 +88,7 @@ internal static class WorkshopReader
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
             ArcFactor = factor,
-            Room = room,
+            ClearAround = around,
             ClearBelow = below,
             Body = body,
             Tests = tests,

@@ -28,10 +28,4 @@ internal static class AsTyped
 
         return shown.Append('`').ToString();
     }
-
-    /// <summary><c>1 blank</c>, <c>4 blanks</c>.</summary>
-    public static string Blanks(int count) => Count(count, "blank");
-
-    /// <summary>A count with its noun, which takes an s when it is not 1.</summary>
-    public static string Count(int count, string noun) => FormattableString.Invariant($"{count:N0} {noun}{(count == 1 ? "" : "s")}");
 }

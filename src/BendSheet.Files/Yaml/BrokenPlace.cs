@@ -1,5 +1,5 @@
-using System.Globalization;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Files.Yaml;
 
@@ -155,10 +155,9 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
     private Finding Uneven(int neighbour)
     {
         var indent = source.IndentOf(place.Line);
-        return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), string.Create(
-            CultureInfo.InvariantCulture,
-            $"this line begins behind {AsTyped.Blanks(indent)}, line {neighbour} behind {AsTyped.Blanks(source.IndentOf(neighbour))}: "
-                + $"line it up with those it belongs to"));
+        var (here, there) = (Counted.Large(indent, "blank"), Counted.Large(source.IndentOf(neighbour), "blank"));
+        return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), FormattableString.Invariant(
+            $"this line begins behind {here}, line {neighbour} behind {there}: line it up with those it belongs to"));
     }
 
     private static bool IsItem(ReadOnlySpan<char> content) => content is ['-'] or ['-', ' ' or '\t', ..];

@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Files.Yaml;
 
@@ -80,7 +81,7 @@ internal static class LineScan
         }
     }
 
-    private static string More(int count, string noun) => count == 1 ? "" : $", and {AsTyped.Count(count - 1, noun)} more";
+    private static string More(int count, string noun) => count == 1 ? "" : $", and {Counted.Large(count - 1, noun)} more";
 
     private sealed class Reported
     {

@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -85,7 +86,7 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         if (++_values > YamlDocument.MostValues)
         {
             Stop(YamlRules.TooManyValues.Error(position,
-                $"this file holds more than {AsTyped.Count(YamlDocument.MostValues, "value")}: split it, or give another file"));
+                $"this file holds more than {Counted.Large(YamlDocument.MostValues, "value")}: split it, or give another file"));
             return;
         }
 

@@ -50,19 +50,10 @@ public class CoilTests
 
     private static TubeCentreline Coiled(double turns, double radius, double pitch, bool rightHanded = true)
     {
-        var former = new Bender("former", Coil.CurveRadius(Lines.Mm(radius), Lines.Mm(pitch)), Lines.RadiusAt);
-        var rows = Coil.Rows(
-            turns,
-            Lines.Mm(radius),
-            Lines.Mm(pitch),
-            rightHanded,
-            Angle.Zero,
-            former,
-            new(Lines.Mm(10), Lines.StraightAt(0), null),
-            Lines.StraightAt(1), null);
-        return (Lines.Of(Lines.Bender(10), [10]) with
-        {
-            Route = Route.OfRows([.. rows, new(Lines.Mm(10), Lines.StraightAt(2), null)]).Route!
-        }).Centreline();
+        var coil = new Coil(turns, Lines.Mm(radius), Lines.Mm(pitch), rightHanded);
+        var former = new Bender("former", coil.CurveRadius, Lines.RadiusAt);
+        var rows = coil.Rows(new(Lines.Mm(10), Lines.StraightAt(0), null), Angle.Zero, former, Lines.StraightAt(1), null);
+        var route = Route.OfRows([.. rows, new(Lines.Mm(10), Lines.StraightAt(2), null)]).Route!;
+        return (Lines.Of(Lines.Bender(10), [10]) with { Route = route }).Centreline();
     }
 }

@@ -112,9 +112,9 @@ public class TemplateReaderTests
         var line = Read(GrownUp).Lines[0];
         Assert.Equal(
             (900, 150, 40),
-            line.Route.Bends[1].Bender is { Room: { } room, ClearBelow: { } below, Body: { } body }
+            line.Route.Bends[1].Bender is { ClearAround: { } room, ClearBelow: { } below, Body: { } body }
                 ? (room.Millimetres, below.Millimetres, body.Millimetres) : default);
-        Assert.Equal((null, null, null), (line.Bender.Room, line.Bender.ClearBelow, line.Bender.Body));
+        Assert.Equal((null, null, null), (line.Bender.ClearAround, line.Bender.ClearBelow, line.Bender.Body));
     }
 
     [Fact]

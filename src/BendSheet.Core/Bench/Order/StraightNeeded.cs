@@ -11,7 +11,7 @@ namespace BendSheet.Core.Bench.Order;
 /// <param name="TowardsB">From the end of the bend.</param>
 public readonly record struct StraightNeeded(Length TowardsA, Length TowardsB)
 {
-    /// <summary>The room for one bend, held from one end.</summary>
+    /// <summary>For one bend, held from one end.</summary>
     public static StraightNeeded Of(Bender bender, TubeEnd held, BendPlace place)
     {
         var mark = Bench.Mark.Of(bender, held, place);

@@ -51,7 +51,7 @@ public static class NoOrder
     private static IEnumerable<Finding> TooNear(LineTemplate template, RouteLayout layout, BendingTask task)
     {
         var first = layout.Bends[0].Bend.Bender;
-        if (Short(task.TowardsA(0, made: false), Least(task, 0, room => room.TowardsA)) is { } atA)
+        if (Short(task.TowardsA(0, made: false), Least(task, 0, needed => needed.TowardsA)) is { } atA)
         {
             yield return Rule.Error(
                 layout.Legs[0].At,
@@ -62,8 +62,8 @@ public static class NoOrder
 
         for (var i = 1; i < task.Count; i++)
         {
-            var onFirst = Least(task, i - 1, room => room.TowardsB);
-            var onSecond = Least(task, i, room => room.TowardsA);
+            var onFirst = Least(task, i - 1, needed => needed.TowardsB);
+            var onSecond = Least(task, i, needed => needed.TowardsA);
             if (Short(task.TowardsA(i, made: true), onFirst < onSecond ? onFirst : onSecond) is { } between)
             {
                 var how = template.Route.Legs[i].Inner is { } inner ? $" ({InnerLegCure.Apart(inner)} does that)" : string.Empty;
@@ -76,7 +76,7 @@ public static class NoOrder
         }
 
         var last = layout.Bends[^1].Bend.Bender;
-        if (Short(task.TowardsB(task.Count - 1, made: false), Least(task, task.Count - 1, room => room.TowardsB)) is { } atB)
+        if (Short(task.TowardsB(task.Count - 1, made: false), Least(task, task.Count - 1, needed => needed.TowardsB)) is { } atB)
         {
             yield return Rule.Error(
                 layout.Legs[^1].At,
@@ -133,14 +133,14 @@ public static class NoOrder
                 + "straight tube beside it; move its bends apart, or use a tool that needs less");
     }
 
-    private static Length Held(BendingTask task, int bend) => task.Room(bend, TubeEnd.A).TowardsA;
+    private static Length Held(BendingTask task, int bend) => task.Needs(bend, TubeEnd.A).TowardsA;
 
-    private static Length Swept(BendingTask task, int bend) => task.Room(bend, TubeEnd.A).TowardsB;
+    private static Length Swept(BendingTask task, int bend) => task.Needs(bend, TubeEnd.A).TowardsB;
 
     private static Length Least(BendingTask task, int bend, Func<StraightNeeded, Length> side)
     {
-        var atA = side(task.Room(bend, TubeEnd.A));
-        var atB = side(task.Room(bend, TubeEnd.B));
+        var atA = side(task.Needs(bend, TubeEnd.A));
+        var atB = side(task.Needs(bend, TubeEnd.B));
         return atA < atB ? atA : atB;
     }
 

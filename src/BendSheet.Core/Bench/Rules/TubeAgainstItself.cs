@@ -20,13 +20,13 @@ public static class TubeAgainstItself
         // rule's.
         var diameter = template.Tube.OutsideDiameter;
         var radius = layout.Bends.Min(bend => bend.Radius);
-        var room = radius - (0.5 * diameter);
-        if (room <= Length.Zero)
+        var clearance = radius - (0.5 * diameter);
+        if (clearance <= Length.Zero)
         {
             return [];
         }
 
-        var within = diameter + (room < RubsItself.LeastGap ? room : RubsItself.LeastGap);
+        var within = diameter + (clearance < RubsItself.LeastGap ? clearance : RubsItself.LeastGap);
         return SelfApproach.Of(centreline, within) is { } approach
             ? [MeetsItself.Check(template, layout, approach) ?? RubsItself.Finding(template, layout, approach)]
             : [];

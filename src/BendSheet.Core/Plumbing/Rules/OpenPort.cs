@@ -1,6 +1,7 @@
 using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Plumbing.Rules;
 
@@ -36,6 +37,6 @@ public static class OpenPort
 
     private static string Message(Part part, string ports, int count) => part.Kind is PartKind.Plug or PartKind.Switch
         ? $"{part.Kind.Word()} {part.Name} sits nowhere: say where with `screws-into`, such as `screws-into: tee.left`, or take it out"
-        : $"nothing goes to {part.Name}, {(count == 1 ? "port" : "ports")} {ports}: connect {(count == 1 ? "it" : "them")}, close with a "
-            + "`plug`, or leave out of its `ports` what is not on your car";
+        : $"nothing goes to {part.Name}, {Counted.Noun(count, "port")} {ports}: "
+            + $"connect {Counted.Noun(count, "it", "them")}, close with a `plug`, or leave out of its `ports` what is not on your car";
 }

@@ -65,7 +65,7 @@ internal sealed class EveryOrder
         }).ToList();
         var cramped = steps.Zip(swings).Count(step =>
             step.Second
-                + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.Room?.Millimetres
+                + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.ClearAround?.Millimetres
                 ?? double.PositiveInfinity) + 1e-6);
         var first = steps[0].Bend;
         return (cramped, turned, swings.Max(), first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);

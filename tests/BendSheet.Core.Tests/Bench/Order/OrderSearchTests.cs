@@ -30,7 +30,7 @@ public class OrderSearchTests
             Follow = Lines.Mm(follow),
             Mark = middle ? MarkPlace.Middle : MarkPlace.Start,
             Offset = Lines.Mm(offset),
-            Room = room > 0 ? Lines.Mm(room) : null,
+            ClearAround = room > 0 ? Lines.Mm(room) : null,
         };
 
     private static Gen<LineTemplate> Any { get; } =
@@ -112,7 +112,8 @@ public class OrderSearchTests
     public void The_tube_is_rather_turned_round_than_swung_against_a_wall()
     {
         // Held at one end for both bends, one of them swings the 8 m between them.
-        var steps = Lines.Of(Lines.Bender(10) with { Room = Lines.Mm(900) }, [300, 8000, 700], (0, 90), (180, 45)).Plan().Order.Steps;
+        var steps = Lines.Of(Lines.Bender(10) with { ClearAround = Lines.Mm(900) }, [300, 8000, 700], (0, 90), (180, 45))
+            .Plan().Order.Steps;
         Assert.Equal(2, steps.Select(step => step.Held).Distinct().Count());
         Assert.All(steps, step => Assert.True(step.Swing < Lines.Mm(900)));
     }

@@ -72,16 +72,9 @@ public class MeetsItselfTests
 
     internal static LineTemplate CoiledLine(double pitch)
     {
-        var former = new Bender("former", Coil.CurveRadius(Lines.Mm(25), Lines.Mm(pitch)), Lines.RadiusAt);
-        var rows = Coil.Rows(
-            3,
-            Lines.Mm(25),
-            Lines.Mm(pitch),
-            rightHanded: true,
-            Lines.Deg(0),
-            former,
-            new(Lines.Mm(10), Lines.StraightAt(0), null),
-            Lines.TurnAt(0), null);
+        var coil = new Coil(3, Lines.Mm(25), Lines.Mm(pitch), RightHanded: true);
+        var former = new Bender("former", coil.CurveRadius, Lines.RadiusAt);
+        var rows = coil.Rows(new(Lines.Mm(10), Lines.StraightAt(0), null), Lines.Deg(0), former, Lines.TurnAt(0), null);
         return Lines.OfRows(Lines.Bender(10), [.. rows, new(Lines.Mm(10), Lines.StraightAt(1), null)]);
     }
 

@@ -8,23 +8,23 @@ namespace BendSheet.Core.Bench.Order;
 /// The tube round the tool while one bend is made: the held side, and the swept side at both ends of its sweep, in a frame whose third axis
 /// is the former's and whose origin is the former's middle, level with the tube's centreline.
 /// </summary>
-internal sealed class ToolSpace
+internal sealed class ToolClearance
 {
     private readonly List<(Vector3D From, Vector3D To, bool BehindBend)> _pieces = [];
 
-    private ToolSpace()
+    private ToolClearance()
     {
     }
 
-    /// <summary>The space of one bend in its turn.</summary>
+    /// <summary>The clearance of one bend in its turn.</summary>
     /// <param name="swings">Of the line.</param>
     /// <param name="step">The bend.</param>
     /// <param name="madeTowardsA">Bends made already on the side of A.</param>
     /// <param name="madeTowardsB">Bends made already on the side of B.</param>
     /// <param name="radius">Of the former.</param>
-    public static ToolSpace Of(SweepReach swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
+    public static ToolClearance Of(SweepReach swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
     {
-        var space = new ToolSpace();
+        var clearance = new ToolClearance();
         var (far, madeHeld, madeSwept) = step.Held == TubeEnd.A
             ? (TubeEnd.B, madeTowardsA, madeTowardsB)
             : (TubeEnd.A, madeTowardsB, madeTowardsA);
@@ -33,10 +33,10 @@ internal sealed class ToolSpace
         var r = radius.Millimetres;
 
         // Seen from the other side the arm's x and the former's axis point the other way.
-        space.Add(held.Points(madeHeld).Select(point => new Vector3D(0 - point.X, point.Y - r, 0 - point.Z)));
-        space.Add(swept.Points(madeSwept).Select(point => new Vector3D(point.X, point.Y - r, point.Z)));
-        space.Add(swept.Points(madeSwept).Select(point => swept.Swept(point)));
-        return space;
+        clearance.Add(held.Points(madeHeld).Select(point => new Vector3D(0 - point.X, point.Y - r, 0 - point.Z)));
+        clearance.Add(swept.Points(madeSwept).Select(point => new Vector3D(point.X, point.Y - r, point.Z)));
+        clearance.Add(swept.Points(madeSwept).Select(point => swept.Swept(point)));
+        return clearance;
     }
 
     /// <summary>

@@ -5,21 +5,21 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Bench.Rules;
 
-public class NoRoomTests
+public class NoClearanceTests
 {
     [Fact]
     public void A_swing_further_than_the_room_round_the_tool_says_both_figures()
     {
         // 300 of tube from the start of the bend and the former's middle 10 beside it: 300.17, and half the tube's 4.7625.
-        var line = Lines.Of(Lines.Bender(10) with { Room = Lines.Mm(302) }, [500, 300 - (10 * Math.PI / 2) + 10], (0, 90));
+        var line = Lines.Of(Lines.Bender(10) with { ClearAround = Lines.Mm(302) }, [500, 300 - (10 * Math.PI / 2) + 10], (0, 90));
         OneFinding.Is(
             line,
             Severity.Warning,
-            NoRoom.Rule,
+            NoClearance.Rule,
             Lines.TurnAt(0),
             "bend 1, held at A, swings tube 302.6 mm (11.912 in) from the middle of the former and there is room for 302.0 mm (11.890 "
                 + "in): move bender hand where it is free all round, or hold it in the hand");
-        OneFinding.None(line.OnTool(Lines.Bender(10) with { Room = Lines.Mm(302.6) }));
+        OneFinding.None(line.OnTool(Lines.Bender(10) with { ClearAround = Lines.Mm(302.6) }));
     }
 
     [Fact]
@@ -33,7 +33,7 @@ public class NoRoomTests
         OneFinding.Is(
             UpAndOver(clearBelow: 242),
             Severity.Warning,
-            NoRoom.Rule,
+            NoClearance.Rule,
             Lines.TurnAt(3),
             "bend 4, held at B: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the "
                 + "bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");

@@ -10,7 +10,7 @@ namespace BendSheet.Files.Reading;
 /// The file's templates, by name. Each is read once, so that what is wrong with one is said once however often it is used; one that uses
 /// another is read after it.
 /// </summary>
-internal sealed class Pieces
+internal sealed class TemplateLibrary
 {
     private readonly Dictionary<string, YamlEntry> _typed = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Route?> _read = new(StringComparer.Ordinal);
@@ -18,7 +18,7 @@ internal sealed class Pieces
     private readonly NameTable<Bender> _benders;
     private readonly FileContext _context;
 
-    private Pieces(NameTable<Bender> benders, FileContext context)
+    private TemplateLibrary(NameTable<Bender> benders, FileContext context)
     {
         _benders = benders;
         _context = context;
@@ -28,12 +28,12 @@ internal sealed class Pieces
     public static Bender LinesOwn { get; } = new(string.Empty, Length.FromMillimetres(1), default);
 
     /// <summary>Reads every template of the file, used or not.</summary>
-    public static Pieces Of(FieldReader file, NameTable<Bender> benders, FileContext context)
+    public static TemplateLibrary Of(FieldReader file, NameTable<Bender> benders, FileContext context)
     {
-        var pieces = new Pieces(benders, context);
+        var library = new TemplateLibrary(benders, context);
         if (file.Value("templates") is not { } value)
         {
-            return pieces;
+            return library;
         }
 
         if (value is not YamlMap { Entries: { Count: > 0 } entries })
@@ -42,20 +42,20 @@ internal sealed class Pieces
                 value.Position,
                 "`templates` has a name for each template, such as `bracket:` with its rows below it, and this is "
                     + $"{FieldReader.Kind(value)}"));
-            return pieces;
+            return library;
         }
 
         foreach (var entry in entries)
         {
-            pieces._typed.Add(entry.Key.Text, entry);
+            library._typed.Add(entry.Key.Text, entry);
         }
 
         foreach (var entry in entries)
         {
-            pieces.Read(entry);
+            library.Read(entry);
         }
 
-        return pieces;
+        return library;
     }
 
     /// <summary>The template that a name leads to; null after a finding, its own or one about its name.</summary>
