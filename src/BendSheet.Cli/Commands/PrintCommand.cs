@@ -47,60 +47,71 @@ internal static class PrintCommand
         command.SetAction(parsed =>
         {
             var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            if (plan.SheetsVerdict != Verdict.Good)
-            {
-                surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-                return ExitCodes.Of(plan.SheetsVerdict);
-            }
-
-            foreach (var warning in AlikeOnPaper.Warnings(
-                plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
-            {
-                surroundings.Error.WriteLine($"bendsheet: {warning}");
-            }
-
-            var name = parsed.GetRequiredValue(file);
-            var wanted = options.In(parsed, plan.Measured);
-            if (options.WantsSvg(parsed))
-            {
-                var drawn = WriteDrawings([.. plan.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
-                return drawn == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : drawn;
-            }
-
-            var target = PrintTarget.Of(name, parsed.GetValue(options.Output));
-            if (target is null)
-            {
-                surroundings.Error.WriteLine(
-                    "bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
-                return ExitCodes.WrongInput;
-            }
-
-            if (target.IsForDrawings)
-            {
-                surroundings.Error.WriteLine(
-                    $"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
-                return ExitCodes.WrongInput;
-            }
-
-            if (WhyNot(wanted, plan) is { } why)
-            {
-                surroundings.Error.WriteLine($"bendsheet: {why}");
-                return ExitCodes.WrongInput;
-            }
-
-            var sheets = plan.Sheets(wanted.Notation).ToList();
-            if (sheets.Count == 0)
-            {
-                return NothingToPrint(surroundings);
-            }
-
-            var written = wanted.Each
-                ? PrintEach(sheets, wanted, target, surroundings)
-                : Write(
-                    PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(parsed.GetValue(line) ?? []), surroundings);
-            return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
+            return Run(plan, parsed.GetRequiredValue(file), parsed.GetValue(line) ?? [], options, parsed, surroundings);
         });
         return command;
+    }
+
+    /// <summary>Why nothing is printed, or else drawings, or else pages.</summary>
+    private static int Run(
+        CarPlan plan, string name, IReadOnlyCollection<string> lines, PrintOptions options, ParseResult parsed, Surroundings surroundings)
+    {
+        if (plan.SheetsVerdict != Verdict.Good)
+        {
+            surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
+            return ExitCodes.Of(plan.SheetsVerdict);
+        }
+
+        foreach (var warning in AlikeOnPaper.Warnings(
+            plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
+        {
+            surroundings.Error.WriteLine($"bendsheet: {warning}");
+        }
+
+        var wanted = options.In(parsed, plan.Measured);
+        if (options.WantsSvg(parsed))
+        {
+            var drawn = WriteDrawings([.. plan.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
+            return drawn == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : drawn;
+        }
+
+        return PrintPages(plan, PrintTarget.Of(name, parsed.GetValue(options.Output)), wanted, lines, surroundings);
+    }
+
+    private static int PrintPages(
+        CarPlan plan, PrintTarget? target, WantedPrint wanted, IReadOnlyCollection<string> lines, Surroundings surroundings)
+    {
+        if (target is null)
+        {
+            surroundings.Error.WriteLine(
+                "bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
+            return ExitCodes.WrongInput;
+        }
+
+        if (target.IsForDrawings)
+        {
+            surroundings.Error.WriteLine(
+                $"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
+            return ExitCodes.WrongInput;
+        }
+
+        if (WhyNot(wanted, plan) is { } why)
+        {
+            surroundings.Error.WriteLine($"bendsheet: {why}");
+            return ExitCodes.WrongInput;
+        }
+
+        var sheets = plan.Sheets(wanted.Notation).ToList();
+        if (sheets.Count == 0)
+        {
+            return NothingToPrint(surroundings);
+        }
+
+        var written = wanted.Each
+            ? PrintEach(sheets, wanted, target, surroundings)
+            : Write(
+                PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(lines), surroundings);
+        return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
     }
 
     /// <summary>Stops at the first file that cannot be written: the next ones would fail alike.</summary>

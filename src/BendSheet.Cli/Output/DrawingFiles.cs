@@ -1,4 +1,3 @@
-using System.Text;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets;
 
@@ -8,9 +7,6 @@ namespace BendSheet.Cli.Output;
 internal static class DrawingFiles
 {
     internal const string Ending = ".svg";
-
-    /// <summary>What no system, or not every one, takes in a name.</summary>
-    private static readonly char[] NotInNames = ['/', '\\', ':', '*', '?', '"', '<', '>', '|'];
 
     /// <summary>Why no drawing's name can begin with what was typed behind -o, in a sentence.</summary>
     /// <param name="target">As typed.</param>
@@ -25,7 +21,7 @@ internal static class DrawingFiles
         return what is null
             ? null
             : $"{what}, and there are several drawings: name a folder with -o, or what their names are to begin with, such as `-o "
-                + $"drawing` for drawing-{InAName(line)}-strip{Ending}";
+                + $"drawing` for drawing-{line}-strip{Ending}";
     }
 
     /// <summary>Writes them all, or up to the first that the disk does not take.</summary>
@@ -50,7 +46,7 @@ internal static class DrawingFiles
         {
             var drawn = LineDrawings.Of(sheet);
             missing.AddRange(drawn.MissingCharacters.Except(missing, StringComparer.Ordinal));
-            var line = Unused(InAName(sheet.Line), names);
+            var line = Unused(sheet.Line, names);
             foreach (var drawing in drawn.Drawings)
             {
                 var path = $"{begins}{line}-{drawing.Name}{Ending}";
@@ -72,19 +68,7 @@ internal static class DrawingFiles
         return ExitCodes.Done;
     }
 
-    /// <summary>A line's name as a part of a file's name.</summary>
-    private static string InAName(string line)
-    {
-        var name = new StringBuilder(line);
-        for (var i = 0; i < name.Length; i++)
-        {
-            name[i] = char.IsControl(name[i]) || Array.IndexOf(NotInNames, name[i]) >= 0 ? '_' : name[i];
-        }
-
-        return name.ToString();
-    }
-
-    /// <summary>Two lines whose names differ only in what a file's name cannot hold get a number.</summary>
+    /// <summary>Of two lines whose names differ only in capitals, which many disks take for one name, the second gets a number.</summary>
     private static string Unused(string name, HashSet<string> names)
     {
         var free = name;

@@ -19,10 +19,4 @@ public sealed record OrderOfWork(ImmutableArray<BendStep> Steps, bool FlareAFirs
     /// <summary>The ends that are finished before the first bend.</summary>
     public IEnumerable<TubeEnd> FlaredFirst =>
         [.. FlareAFirst ? [TubeEnd.A] : Array.Empty<TubeEnd>(), .. FlareBFirst ? [TubeEnd.B] : Array.Empty<TubeEnd>()];
-
-    /// <summary>How often the tube is turned round end for end between two bends.</summary>
-    public int TurnRounds => Steps.Skip(1).Zip(Steps, (next, last) => next.Held != last.Held).Count(turned => turned);
-
-    /// <summary>The largest swing of all bends; none on a straight tube.</summary>
-    public Length Swing => Steps.Select(step => step.Swing).DefaultIfEmpty(Length.Zero).Max();
 }

@@ -100,9 +100,6 @@ public sealed class Springback
     /// <summary>What the uncertainty of a bend would come to with one test of it more that scatters as the others do.</summary>
     public Angle? UncertaintyWithOneMore(Angle bend) => AngleOf(_line?.HalfWidthWithOneMore(bend.Degrees, Probability));
 
-    /// <summary>Standard deviation of the pulls about the line; null below three tests of two angles.</summary>
-    public Angle? Scatter => AngleOf(_line?.ResidualDeviation);
-
     private static Angle? AngleOf(double? degrees) => degrees is { } known ? Angle.FromDegrees(known) : null;
 
     private Angle Lawful(Angle bend) => Law switch

@@ -47,26 +47,7 @@ internal static class LineScan
             }
         }
 
-        if (tabs.Count > 0)
-        {
-            var what = source.Text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
-            findings.Add(YamlRules.TabInIndent.Error(source.AtOffset(tabs.First),
-                $"this line is indented with {what}{More(tabs.Count, "line")}: use blanks, two for each step in"));
-        }
-
-        if (controls.Count > 0)
-        {
-            var code = FormattableString.Invariant($"U+{(int)source.Text[controls.First]:X4}");
-            findings.Add(YamlRules.ControlCharacter.Error(source.AtOffset(controls.First),
-                $"an invisible character ({code}) stands here{More(controls.Count, "place")}: delete it and type the line again"));
-        }
-
-        if (directives.Count > 0)
-        {
-            findings.Add(YamlRules.Directive.Error(source.AtOffset(directives.First),
-                $"a line cannot begin with %{More(directives.Count, "line")}: write # before a remark, or delete the line"));
-        }
-
+        findings.AddRange(Findings(source, tabs, controls, directives));
         if (tabs.Count > 0)
         {
             return null;
@@ -78,6 +59,29 @@ internal static class LineScan
         {
             cleaned ??= source.Text.ToCharArray();
             cleaned[at] = by;
+        }
+    }
+
+    private static IEnumerable<Finding> Findings(SourceLines source, Reported tabs, Reported controls, Reported directives)
+    {
+        if (tabs.Count > 0)
+        {
+            var what = source.Text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
+            yield return YamlRules.TabInIndent.Error(source.AtOffset(tabs.First),
+                $"this line is indented with {what}{More(tabs.Count, "line")}: use blanks, two for each step in");
+        }
+
+        if (controls.Count > 0)
+        {
+            var code = FormattableString.Invariant($"U+{(int)source.Text[controls.First]:X4}");
+            yield return YamlRules.ControlCharacter.Error(source.AtOffset(controls.First),
+                $"an invisible character ({code}) stands here{More(controls.Count, "place")}: delete it and type the line again");
+        }
+
+        if (directives.Count > 0)
+        {
+            yield return YamlRules.Directive.Error(source.AtOffset(directives.First),
+                $"a line cannot begin with %{More(directives.Count, "line")}: write # before a remark, or delete the line");
         }
     }
 

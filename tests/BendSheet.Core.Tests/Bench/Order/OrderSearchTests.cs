@@ -76,7 +76,7 @@ public class OrderSearchTests
                 var equal = working.Where(other => (other.Cramped, other.TurnRounds) == fewest && other.Swing <= smallest + 100).ToList();
                 Assert.Equal((fewest, equal.Min(other => other.Start)), ((found.Cramped, found.TurnRounds), found.Start));
                 Assert.True(found.Swing <= smallest + 100, "a larger swing than need be");
-                Assert.Equal(turnRounds, order.TurnRounds);
+                Assert.Equal(turnRounds, order.TurnRounds());
             },
             iter: 4000);
         Assert.True(made > 400 && none > 400, $"both kinds of lines must be among the samples: {made} can be made, {none} cannot");
@@ -84,7 +84,7 @@ public class OrderSearchTests
 
     [Fact]
     public void With_room_everywhere_the_tube_is_never_turned_round() => Shape.Roomy.Sample(
-        shape => Assert.Equal(0, shape.Template().Plan().Order.TurnRounds), iter: 300);
+        shape => Assert.Equal(0, shape.Template().Plan().Order.TurnRounds()), iter: 300);
 
     [Fact]
     public void A_bend_near_its_neighbours_is_made_before_them()
@@ -105,7 +105,7 @@ public class OrderSearchTests
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
         var plan = Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90)).Plan();
         Assert.Equal([(0, TubeEnd.B), (1, TubeEnd.A)], plan.Order.Steps.Select(step => (step.Bend, step.Held)));
-        Assert.Equal(1, plan.Order.TurnRounds);
+        Assert.Equal(1, plan.Order.TurnRounds());
     }
 
     [Fact]
@@ -175,7 +175,7 @@ public class OrderSearchTests
             tool, [.. Enumerable.Repeat(100.0, count + 1)], [.. Enumerable.Range(0, count).Select(i => (i * 37.0 % 360, 20.0 + (i % 60)))])
                 .Plan().Order;
         Assert.Equal(count, order.Steps.Length);
-        Assert.Equal(0, order.TurnRounds);
+        Assert.Equal(0, order.TurnRounds());
     }
 
     private static LineTemplate Template(Shape shape, Bender[] tools, bool[] second, Fitting? atA, Fitting? atB, double trim)
