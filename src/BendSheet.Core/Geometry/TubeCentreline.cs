@@ -40,17 +40,20 @@ public sealed record TubeCentreline
     /// <param name="straights">One more than arcs, none below zero.</param>
     /// <param name="arcs">The arcs between them.</param>
     /// <exception cref="ArgumentException">A straight is below zero.</exception>
-    public static TubeCentreline Walk(Frame start, IReadOnlyList<Length> straights, IReadOnlyList<ArcAhead> arcs)
+    public static TubeCentreline Walk(Frame start, ReadOnlySpan<Length> straights, ReadOnlySpan<ArcAhead> arcs)
     {
-        if (straights.Any(straight => straight < Length.Zero))
+        foreach (var straight in straights)
         {
-            throw new ArgumentException("A straight below zero is a finding before there is a centreline.", nameof(straights));
+            if (straight < Length.Zero)
+            {
+                throw new ArgumentException("A straight below zero is a finding before there is a centreline.", nameof(straights));
+            }
         }
 
-        var walkedStraights = ImmutableArray.CreateBuilder<Straight>(straights.Count);
-        var walkedArcs = ImmutableArray.CreateBuilder<Arc>(arcs.Count);
+        var walkedStraights = ImmutableArray.CreateBuilder<Straight>(straights.Length);
+        var walkedArcs = ImmutableArray.CreateBuilder<Arc>(arcs.Length);
         var frame = start;
-        for (var i = 0; i < arcs.Count; i++)
+        for (var i = 0; i < arcs.Length; i++)
         {
             var straight = new Straight(frame, straights[i]);
             var arc = new Arc(frame.Advanced(straight.Length).Rolled(arcs[i].Rotation), arcs[i].Radius, arcs[i].Turn);

@@ -71,10 +71,22 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
     /// <summary>The tube in space.</summary>
     /// <param name="start">How the line lies; <see cref="Frame.Default"/> where the template does not say.</param>
     /// <exception cref="ArgumentException">A leg is too short for its bends.</exception>
-    public TubeCentreline Centreline(Frame start) => TubeCentreline.Walk(
-        start,
-        [.. Legs.Select(leg => leg.StraightLeft)],
-        [.. Bends.Select(bend => new ArcAhead(bend.Bend.Rotation, bend.Radius, bend.Bend.Turn))]);
+    public TubeCentreline Centreline(Frame start)
+    {
+        var straights = new Length[Legs.Length];
+        var arcs = new ArcAhead[Bends.Length];
+        for (var i = 0; i < straights.Length; i++)
+        {
+            straights[i] = Legs[i].StraightLeft;
+        }
+
+        for (var i = 0; i < arcs.Length; i++)
+        {
+            arcs[i] = new(Bends[i].Bend.Rotation, Bends[i].Radius, Bends[i].Bend.Turn);
+        }
+
+        return TubeCentreline.Walk(start, straights, arcs);
+    }
 
     private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
     {

@@ -68,7 +68,7 @@ internal sealed record RouteForm(
     public static IReadOnlyList<string> AllWords { get; } = [.. All.SelectMany(form => form.Words)];
 
     /// <summary>The words that mean something only beside that of their form.</summary>
-    public IEnumerable<string> WordsBeside => Words.Where(word => !string.Equals(word, Word, StringComparison.Ordinal));
+    public IReadOnlyList<string> WordsBeside { get; } = [.. Words.Where(word => !string.Equals(word, Word, StringComparison.Ordinal))];
 
     /// <summary>Whether the words beside its own do nothing in a line that says its route in these forms.</summary>
     public bool IsElsewhere(List<RouteForm> said) => IsCorners ? !said.Contains(this) : said.Exists(form => form.IsCorners);

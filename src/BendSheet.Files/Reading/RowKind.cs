@@ -83,7 +83,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
     public bool StandsForSeveral { get; private init; }
 
     /// <summary>It is bent on the tool that the row or the line names.</summary>
-    public bool NeedsTool => Beside.Contains(Tool, StringComparer.Ordinal);
+    public bool NeedsTool { get; } = Beside.Contains(Tool, StringComparer.Ordinal);
 
     /// <summary>What a row is made for; null after a finding where it says two things.</summary>
     public static RowKind? Of(FieldReader row, FileContext context)
