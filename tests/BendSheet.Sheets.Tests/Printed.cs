@@ -68,6 +68,14 @@ internal static class Printed
         return [.. file.Lines.Select(line => SheetWriter.Of(CarPlan.Line(line), file.Project, file.Notation))];
     }
 
+    /// <summary>The content of each line's sheet, whatever is to be said of the line.</summary>
+    public static ImmutableArray<SheetContent> AnyContents(string yaml)
+    {
+        var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
+        return [.. CarPlan.Of(file, []).Lines.Where(line => line.Plan is not null)
+            .Select(line => SheetWriter.Of(line, file.Project, file.Notation))];
+    }
+
     /// <summary>The file as PDF.</summary>
     public static PrintedSheets Sheets(string yaml, Paper paper = Paper.A4, FullSizePages fullSize = FullSizePages.None) =>
         Sheets(Contents(yaml), paper, fullSize);
