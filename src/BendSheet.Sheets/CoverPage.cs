@@ -28,11 +28,11 @@ internal static class CoverPage
 
     private static IEnumerable<Block> Head(CoverContent cover, TextMeasure measure, double width)
     {
-        var project = cover.Project.Length > 0 ? cover.Project : "Bend sheets";
-        var style = TextStyle.Title.Fitting(measure.Printable(project), width);
+        var title = CoverWords.Title(cover);
+        var style = TextStyle.Title.Fitting(measure.Printable(title), width);
         return
         [
-            .. Paragraph.Of(project, style, measure, width).Select(line => line with { Role = Role.Title }),
+            .. Paragraph.Of(title, style, measure, width).Select(line => line with { Role = Role.Title }),
             .. Paragraph.Of(cover.Summary, TextStyle.Cell, measure, width),
         ];
     }

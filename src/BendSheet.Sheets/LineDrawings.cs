@@ -31,7 +31,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
         var strip = StripDrawing.Of(sheet, measure, Width).Skip(1).ToList();
         var drawings = new List<LineDrawing>
         {
-            Drawn("strip", StripDrawing.Heading(sheet), strip.Sum(block => block.Height), (canvas, top) =>
+            Drawn("strip", StripWords.Heading(sheet), strip.Sum(block => block.Height), (canvas, top) =>
             {
                 foreach (var block in strip)
                 {
@@ -42,7 +42,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
         };
         drawings.AddRange(ShapeViews.Alone(sheet, measure, Width, MostHeight)
             .Select(
-                view => Drawn(view.Name, $"{view.Caption}. {sheet.Axes}. Box over the outside: {sheet.Envelope}", view.Height, view.Draw)));
+                view => Drawn(view.Name, DrawingWords.OfViewAlone(sheet, view.Caption), view.Height, view.Draw)));
         return new([.. drawings], [.. measure.Missing]);
 
         LineDrawing Drawn(string name, string words, double height, Action<Canvas, double> draw)
@@ -51,7 +51,7 @@ public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, Immutabl
             draw(new Canvas(ink, Border, Width), Border);
             return new(name, SvgFile.Of(
                 $"{line}: {name}",
-                $"{words}. {sheet.Rows.Length} bends, cut length {sheet.CutLength.Main}. Sheet {sheet.Fingerprint}.",
+                DrawingWords.OfFile(sheet, words),
                 Width + (2 * Border),
                 height + (2 * Border),
                 ink));

@@ -36,7 +36,7 @@ internal static class LineSheet
             [
                 column =>
                 [
-                    Paragraph.Heading("Order of work", column),
+                    Paragraph.Heading(SheetWords.Order, column),
                     .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column)),
                 ],
                 column => CheckList.Of(sheet, measure, column),
@@ -82,13 +82,13 @@ internal static class LineSheet
         ? []
         :
         [
-            Paragraph.Heading("Read first, with the cautions at the end of the sheet"),
+            Paragraph.Heading(SheetWords.ReadFirst),
             .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width)),
         ];
 
     /// <summary>They are marked together with the bends.</summary>
     private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) =>
-        sheet.Clips.IsEmpty ? [] : Paragraph.Of($"Clips (triangles): {string.Join(' ', sheet.Clips)}", TextStyle.Body, measure, width);
+        sheet.Clips.IsEmpty ? [] : Paragraph.Of(SheetWords.Clips(sheet), TextStyle.Body, measure, width);
 
     private static IReadOnlyList<(Block Block, double Top)> Under(Block head, IReadOnlyList<(Block Block, double Top)> blocks) =>
         [(head, 0), .. blocks.Select(placed => (placed.Block, placed.Top + head.Height))];

@@ -13,8 +13,6 @@ namespace BendSheet.Sheets;
 /// <param name="MissingCharacters">What the font has no sign for and was printed as a stand-in, each as it reads in a sentence.</param>
 public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Pages, ImmutableArray<string> MissingCharacters)
 {
-    private const string MirroredWords = "Mirrored: copy it face down";
-
     /// <summary>Prints what was asked for; each part begins a page and has an entry in the outline.</summary>
     /// <param name="job">What is wanted.</param>
     /// <param name="press">Makes the file.</param>
@@ -28,7 +26,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         // They know nothing of one another, so they are drawn side by side.
         Parallel.For(0, drawn.Length, i => drawn[i] = parts.Drawn(i));
         return new(
-            press.Bind([.. drawn.Select(one => one.Part)], job.Title.Length > 0 ? job.Title : "Bend sheets"),
+            press.Bind([.. drawn.Select(one => one.Part)], job.Title.Length > 0 ? job.Title : SheetWords.Untitled),
             job.Lines.Length,
             drawn.Sum(one => one.Part.PageCount),
             [.. drawn.SelectMany(one => one.Missing).Distinct(StringComparer.Ordinal)]);
@@ -57,8 +55,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         private IDrawnPart Cover(CoverContent cover, TextMeasure measure)
         {
             var area = TypeArea.Of(Paper);
-            return Drawn(
-                Upright(CoverPage.Pages(cover, measure, area.Width, area.Height)), "Cover", new(string.Empty, cover.Project), measure);
+            var pages = Upright(CoverPage.Pages(cover, measure, area.Width, area.Height));
+            return Drawn(pages, CoverWords.Entry, new(string.Empty, cover.Project), measure);
         }
 
         private IDrawnPart Line(SheetContent line, TextMeasure measure)
@@ -66,7 +64,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
             var area = TypeArea.Of(Paper);
             var pages = Upright(LineSheet.Pages(line, measure, area.Width, area.Height))
                 .Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
-            return Drawn(pages, line.Line, new($"sheet {line.Fingerprint}", line.Line), measure);
+            return Drawn(pages, line.Line, new(SheetWords.Fingerprint(line), line.Line), measure);
         }
 
         private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>
@@ -89,7 +87,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
                 canvas.Decoration(() => DrawFoot(
                     canvas,
                     foot,
-                    FormattableString.Invariant($"page {number} of {pages.Count}"),
+                    SheetWords.Page(number, pages.Count),
                     page.Size.HeightMm - TypeArea.Margin,
                     measure));
             }
@@ -99,7 +97,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         {
             var style = TextStyle.Small;
             var left = style.Width(foot.Left) + 4;
-            var beside = Job.Mirrored ? left + style.Width(MirroredWords) + 4 : left;
+            var beside = Job.Mirrored ? left + style.Width(SheetWords.Mirrored) + 4 : left;
             var room = canvas.Width - (2 * Math.Max(beside, style.Width(number) + 4));
             canvas.Line(0, baseline - 4, canvas.Width, baseline - 4, Canvas.Thin);
             canvas.Text(foot.Left, style, 0, baseline);
@@ -108,7 +106,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
             if (Job.Mirrored)
             {
                 // For whoever holds the paper; on the board it is the only thing that cannot be read.
-                canvas.Mirrored(readable => readable.Text(MirroredWords, style, canvas.Width - left, baseline, Align.Right));
+                canvas.Mirrored(readable => readable.Text(SheetWords.Mirrored, style, canvas.Width - left, baseline, Align.Right));
             }
         }
     }

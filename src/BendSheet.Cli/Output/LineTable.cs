@@ -52,7 +52,7 @@ public static class LineTable
 
         if (!sheet.Rows.IsEmpty)
         {
-            AppendTable(text, Columns(sheet), sheet);
+            AppendTable(text, sheet);
             text.Append('\n').Append(Gap).Append(sheet.Datum).Append('\n');
         }
 
@@ -82,30 +82,13 @@ public static class LineTable
 
     private static string Both(Figure figure) => $"{figure.Main} ({figure.Other})";
 
-    private static List<Column> Columns(SheetContent sheet)
+    private static void AppendTable(StringBuilder text, SheetContent sheet)
     {
-        var unit = sheet.Notation.Symbol;
         List<Column> columns =
         [
-            new("bend", [.. sheet.Rows.Select(row => FormattableString.Invariant($"{row.Number}"))]),
-            new($"mark {unit}", [.. sheet.Rows.Select(row => row.Mark)]),
-            new("from cut", [.. sheet.Rows.Select(row => row.MarkFromCut ?? string.Empty)]),
-            new("held", [.. sheet.Rows.Select(row => row.Held)]),
-            new("rotate", [.. sheet.Rows.Select(row => row.Rotate)]),
-            new("dial", [.. sheet.Rows.Select(row => row.Dial)]),
-            new("pull to", [.. sheet.Rows.Select(row => row.Pull)]),
-            new("angle", [.. sheet.Rows.Select(row => row.Bend)]),
-            new("straight after", [.. sheet.Rows.Select(row => row.StraightAfter)]),
-            new("swing", [.. sheet.Rows.Select(row => row.Swing)]),
-            new("1° moves B", [.. sheet.Rows.Select(row => row.Lever)]),
-            new("note", [.. sheet.Rows.Select(row => row.Remark)], IsText: true),
+            .. BendColumn.Of(sheet).Select(column => new Column(
+                column.AtTerminal, [.. sheet.Rows.Select(column.Text)], IsText: column.Figure == BendFigure.Remark)),
         ];
-        columns.RemoveAll(column => column.Cells.TrueForAll(cell => cell.Length == 0));
-        return columns;
-    }
-
-    private static void AppendTable(StringBuilder text, List<Column> columns, SheetContent sheet)
-    {
         AppendRow(text, columns, column => column.Heading);
         for (var row = 0; row < columns[0].Cells.Count; row++)
         {
@@ -125,7 +108,7 @@ public static class LineTable
     }
 
     /// <summary>Figures end under one another; text begins there, and comes last.</summary>
-    private sealed record Column(string Heading, List<string> Cells, bool IsText = false)
+    private sealed record Column(string Heading, List<string> Cells, bool IsText)
     {
         public int Width { get; } = Cells.Select(cell => cell.Length).Append(Heading.Length).Max();
     }

@@ -3,6 +3,9 @@ namespace BendSheet.Core.Sheet;
 /// <summary>The cautions every sheet carries. Brake lines carry people.</summary>
 public static class Cautions
 {
+    /// <summary>Above them.</summary>
+    public const string Heading = "Cautions";
+
     /// <summary>In one place, in this order, on every sheet.</summary>
     public static IReadOnlyList<string> All { get; } =
     [

@@ -50,13 +50,32 @@ public static class DrawingWords
         return $"The same shape seen {caption}. {Box(sheet)}";
     }
 
+    /// <summary>One of the views where it is a file of its own.</summary>
+    /// <param name="sheet">Whose shape it is.</param>
+    /// <param name="caption">How one looks at it, and its scale.</param>
+    public static string OfViewAlone(SheetContent sheet, string caption)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return $"{caption}. {sheet.Axes}. Box over the outside: {sheet.Envelope}";
+    }
+
+    /// <summary>What a drawing that is a file of its own has beside its title.</summary>
+    /// <param name="sheet">Of the line.</param>
+    /// <param name="what">It shows, without the full stop.</param>
+    public static string OfFile(SheetContent sheet, string what)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        return FormattableString.Invariant(
+            $"{what}. {sheet.Rows.Length} bends, cut length {sheet.CutLength.Main}. Sheet {sheet.Fingerprint}.");
+    }
+
     private static string Box(SheetContent sheet) => $"Over the outside, X × Y × Z, it is {sheet.Envelope}.";
 
     private static string Rolled(StripBend bend) => bend.Roll.Length == 0 ? string.Empty : $", rotated {bend.Roll}";
 
     private static string End(char letter, bool flared, IEnumerable<EndHardware> hardware)
     {
-        string[] parts = [.. flared ? ["flare"] : Array.Empty<string>(), .. hardware.Select(piece => piece.Name)];
-        return parts.Length == 0 ? string.Empty : $" At {letter}, from the end inwards: {string.Join(", ", parts)}.";
+        var pieces = string.Join(", ", StripWords.Pieces(flared, hardware));
+        return pieces.Length == 0 ? string.Empty : $" At {letter}, from the end inwards: {pieces}.";
     }
 }

@@ -149,9 +149,11 @@ public sealed record BendRow
     /// <summary>The person's own note.</summary>
     public required string? Note { get; init; }
 
+    /// <summary>The tool where it is not the line's own, in words; null elsewhere.</summary>
+    public string? ToolInWords => Tool is null ? null : $"tool: {Tool}";
 
     /// <summary>Note and tool in one cell.</summary>
-    public string Remark => string.Join("; ", new[] { Tool is null ? null : $"tool: {Tool}", Note }.OfType<string>());
+    public string Remark => string.Join("; ", new[] { ToolInWords, Note }.OfType<string>());
 }
 
 /// <summary>A straight-line distance to measure on the finished piece.</summary>

@@ -12,6 +12,7 @@ internal static class BendTable
     private const double Padding = 1.2;
     private const double LeastRow = 8.8;
     private const double TickBoxSize = 4;
+    private const double LeastToWrite = 14;
 
     /// <summary>A note of more lines than this goes on below its row, so that no row is taller than a page.</summary>
     private const int LinesInRow = 12;
@@ -21,7 +22,7 @@ internal static class BendTable
     {
         if (sheet.Rows.IsEmpty)
         {
-            yield return Paragraph.Heading("A straight tube: nothing to bend");
+            yield return Paragraph.Heading(SheetWords.NothingToBend);
             yield break;
         }
 
@@ -55,7 +56,7 @@ internal static class BendTable
         }
 
         yield return Block.Space(0.8);
-        foreach (var block in Paragraph.Of($"{Cautions.Rounded} {Cautions.Rotation}", TextStyle.Small, measure, width, indent: 1))
+        foreach (var block in Paragraph.Of(SheetWords.BelowTable, TextStyle.Small, measure, width, indent: 1))
         {
             yield return block;
         }
@@ -78,52 +79,48 @@ internal static class BendTable
     /// <summary>The tool, where it is another one, on lines of its own.</summary>
     private static IReadOnlyList<string> Remark(BendRow row, TextMeasure measure, double width) =>
     [
-        .. row.Tool is { } tool ? measure.Wrap($"tool: {tool}", TextStyle.Small with { Bold = true }, width) : [],
+        .. row.ToolInWords is { } tool ? measure.Wrap(tool, TextStyle.Small with { Bold = true }, width) : [],
         .. row.Note is { } note ? measure.Wrap(note, TextStyle.Small, width) : [],
     ];
 
     /// <summary>Each column at least as wide as its longest figure in the smallest type; what is left is to write in.</summary>
     private static List<Column> Columns(SheetContent sheet, double width)
     {
-        var unit = sheet.Notation.Symbol;
-        List<Column> columns =
-        [
-            new(Kind.Tick, string.Empty, 6, _ => string.Empty),
-            new(Kind.Number, "bend", 9, row => FormattableString.Invariant($"{row.Number}")),
-            new(Kind.Mark, $"mark, {unit}{(sheet.Rows[0].MarkFromCut is null ? string.Empty : " from face of A")}", 25, row => row.Mark),
-        ];
-        if (sheet.Rows[0].MarkFromCut is not null)
+        var all = BendColumn.Of(sheet);
+        List<Column> columns = [new(Kind.Tick, string.Empty, 6, _ => string.Empty)];
+        foreach (var column in all)
         {
-            columns.Add(new(Kind.Figure, $"from cut end, {unit}", 14, row => row.MarkFromCut!));
+            if (column is { OnPage: { } heading, Figure: not BendFigure.Remark })
+            {
+                var (kind, least) = Look(column.Figure);
+                var longest = sheet.Rows.Max(row => TextStyle.Small.Width(column.Text(row)));
+                columns.Add(new(kind, heading, Math.Max(least, longest + (2 * Padding)), column.Text));
+            }
         }
 
-        columns.AddRange(
-        [
-            new(Kind.Held, "held", 9, row => row.Held),
-            new(Kind.Figure, "rotate", 17, row => row.Rotate),
-            new(Kind.Figure, "dial", 12, row => row.Dial),
-            new(Kind.Figure, "pull to", 12.5, row => row.Pull),
-            new(Kind.Figure, "finished angle", 14, row => row.Bend),
-            new(Kind.Figure, $"straight after, {unit}", 14, row => row.StraightAfter),
-            new(Kind.Figure, "swing", 15.5, row => row.Swing),
-        ]);
-        columns = columns.ConvertAll(column => column with
-        {
-            Width = Math.Max(column.Width, sheet.Rows.Max(row => TextStyle.Small.Width(column.Text(row))) + (2 * Padding)),
-        });
         var left = width - columns.Sum(column => column.Width);
-        if (sheet.Rows.All(row => row.Remark.Length == 0))
+        if (all.FirstOrDefault(column => column.Figure == BendFigure.Remark) is { } note)
         {
-            columns.Add(new(Kind.Write, "as bent", left, _ => string.Empty));
-        }
-        else
-        {
-            columns.Add(new(Kind.Note, "note", left - 14, _ => string.Empty));
-            columns.Add(new(Kind.Write, "as bent", 14, _ => string.Empty));
+            columns.Add(new(Kind.Note, note.OnPage!, left - LeastToWrite, _ => string.Empty));
+            left = LeastToWrite;
         }
 
+        columns.Add(new(Kind.Write, BendColumn.AsBent, left, _ => string.Empty));
         return columns;
     }
+
+    /// <summary>How a figure is drawn, and the least width of its column.</summary>
+    private static (Kind Kind, double Least) Look(BendFigure figure) => figure switch
+    {
+        BendFigure.Number => (Kind.Number, 9),
+        BendFigure.Mark => (Kind.Mark, 25),
+        BendFigure.Held => (Kind.Held, 9),
+        BendFigure.Rotate => (Kind.Figure, 17),
+        BendFigure.Dial => (Kind.Figure, 12),
+        BendFigure.Pull => (Kind.Figure, 12.5),
+        BendFigure.Swing => (Kind.Figure, 15.5),
+        _ => (Kind.Figure, 14),
+    };
 
     private static double NoteLeft(List<Column> columns) =>
         columns.TakeWhile(column => column.Kind != Kind.Note).Sum(column => column.Width);

@@ -10,7 +10,7 @@ internal static class CautionList
     /// <summary>All of them, with their heading.</summary>
     public static IEnumerable<Block> Of(TextMeasure measure, double width) =>
         [
-            Paragraph.Heading("Cautions", width),
+            Paragraph.Heading(Cautions.Heading, width),
             .. Cautions.All.SelectMany(caution => Paragraph.Remark("!", caution, TextStyle.Small, measure, width)),
         ];
 }

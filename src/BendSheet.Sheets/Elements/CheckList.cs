@@ -19,8 +19,8 @@ internal static class CheckList
     /// <summary>The distances, as many in a row as there is room for, and the box the piece fits into.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
-        var (heading, checks) = Words(sheet);
-        yield return Paragraph.Heading(heading, width);
+        yield return Paragraph.Heading(CheckWords.Heading(sheet), width);
+        var checks = CheckWords.Distances(sheet).ToList();
         var widths = checks.ConvertAll(text => Style.Width(text) + LeastLine + (2 * Gap));
         var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
         foreach (var row in checks.Zip(widths).Chunk(perRow))
@@ -48,27 +48,9 @@ internal static class CheckList
             };
         }
 
-        foreach (var block in Sentences(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)))
+        foreach (var block in CheckWords.Below(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)))
         {
             yield return block;
         }
     }
-
-    /// <summary>The end that all are taken from is said once.</summary>
-    private static (string Heading, List<string> Checks) Words(SheetContent sheet)
-    {
-        var from = sheet.Checks.Select(check => check.From).Distinct(StringComparer.Ordinal).ToList();
-        var one = from.Count == 1;
-        return (
-            $"Check: straight-line distances{(one ? $" from {from[0]}" : string.Empty)}",
-            [.. sheet.Checks.Select(check => $"{(one ? "to" : $"{check.From} to")} {check.To}: {check.Distance.Main}")]);
-    }
-
-    private static IEnumerable<string> Sentences(SheetContent sheet) =>
-        new[]
-        {
-            sheet.Rows.IsEmpty ? null : "A corner is where two straights would meet.",
-            $"Outside box, X × Y × Z: {sheet.Envelope}",
-            sheet.Levers,
-        }.OfType<string>();
 }

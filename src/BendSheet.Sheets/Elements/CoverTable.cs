@@ -52,12 +52,12 @@ internal static class CoverTable
     private static Block Heading(double[] edges)
     {
         var style = TextStyle.Small;
-        string[] heads = ["made", "line", "tube", "cut length", "sheet"];
+        var heads = CoverWords.Headings;
         var height = style.LineHeight + 1.5;
         return new(height, (canvas, top) =>
         {
             canvas.Decoration(() => Frame(canvas, edges, top, height, Canvas.Thick));
-            for (var i = 0; i < heads.Length; i++)
+            for (var i = 0; i < heads.Count; i++)
             {
                 // Over figures that end at the right, and words that begin at the left.
                 var (head, x, align) = i == CutColumn

@@ -35,17 +35,12 @@ internal static class StripDrawing
         var bends = sheet.Strip.Bends.OrderBy(bend => bend.Mark.Millimetres).ToList();
         var pitch = LabelGap + bends.Select(bend => Math.Max(MarkStyle.Width(bend.Label), TextStyle.Small.Width(bend.Rotation)))
             .DefaultIfEmpty(0).Max();
-        yield return Paragraph.Heading(Heading(sheet));
+        yield return Paragraph.Heading(StripWords.Heading(sheet));
         foreach (var part in StripPart.Of(sheet.Strip, bends, Math.Max(1, (int)(width / pitch)), width))
         {
             yield return Part(sheet, part, pitch, measure, width);
         }
     }
-
-    /// <summary>What it is.</summary>
-    public static string Heading(SheetContent sheet) =>
-        $"The straight tube, marks in {sheet.Notation.UnitName} from {sheet.DatumName}{(sheet.Rows.IsEmpty ? string.Empty : " (hatched: "
-            + "what becomes the bend)")}";
 
     private static Block Part(SheetContent sheet, StripPart part, double pitch, TextMeasure measure, double width)
     {
@@ -56,8 +51,8 @@ internal static class StripDrawing
         var labelTop = tubeTop + TubeOnStrip.Height + Tick + 0.5 + Fan(marks, labels);
 
         var half = (width / 2) - LabelGap;
-        var endA = part.HasA ? EndLines(sheet.Strip.HardwareA.Select(piece => piece.Name), sheet.Strip.FlaredA, measure, half) : [];
-        var endB = part.HasB ? EndLines(sheet.Strip.HardwareB.Select(piece => piece.Name), sheet.Strip.FlaredB, measure, half) : [];
+        var endA = part.HasA ? EndLines(StripWords.AtEnd(sheet.Strip.FlaredA, sheet.Strip.HardwareA), measure, half) : [];
+        var endB = part.HasB ? EndLines(StripWords.AtEnd(sheet.Strip.FlaredB, sheet.Strip.HardwareB), measure, half) : [];
         var labelHeights = part.Bends
             .Select(bend => bend.Rotation.Length > 0 ? MarkStyle.LineHeight + TextStyle.Small.LineHeight : MarkStyle.LineHeight).ToList();
         var endsTop = labelTop + EndsBelowLabels(endA, endB);
@@ -112,20 +107,8 @@ internal static class StripDrawing
     private static double Widest(IReadOnlyList<string> lines) =>
         lines.Select(line => TextStyle.Small.Width(line) + LabelGap).DefaultIfEmpty(0).Max();
 
-    private static IReadOnlyList<string> EndLines(IEnumerable<string> hardware, bool flared, TextMeasure measure, double width)
-    {
-        string[] pieces = [.. flared ? new[] { "flare" } : [], .. hardware];
-        if (pieces.Length == 0)
-        {
-            return [];
-        }
-
-        var words = string.Join(", ", pieces);
-        return
-        [
-            .. measure.Wrap(pieces.Length == 1 && flared ? words : "from the end: " + words, TextStyle.Small, width).Take(MostEndLines),
-        ];
-    }
+    private static IReadOnlyList<string> EndLines(string words, TextMeasure measure, double width) =>
+        words.Length == 0 ? [] : [.. measure.Wrap(words, TextStyle.Small, width).Take(MostEndLines)];
 
     private static void DrawEnd(Canvas canvas, IReadOnlyList<string> lines, double x, double top, Align align)
     {

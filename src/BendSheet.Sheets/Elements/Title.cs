@@ -21,8 +21,7 @@ internal static class Title
         var nameStyle = TextStyle.Title.Fitting(name, textWidth);
         var lines = measure.Wrap(sheet.Line, nameStyle, textWidth).Select((line, i) => new HeadLine(line, nameStyle, Role.Title, i > 0))
             .ToList();
-        var project = sheet.Project
-            + (sheet.Made ? (sheet.Project.Length > 0 ? " – " : string.Empty) + "this line is made already" : string.Empty);
+        var project = SheetWords.Project(sheet);
         var besideName = nameStyle.Width(name) + AfterName;
         var hasRoom = besideName + TextStyle.Body.Width(measure.Printable(project)) <= textWidth;
         if (hasRoom)
@@ -30,13 +29,7 @@ internal static class Title
             lines[0] = lines[0] with { Beside = measure.Printable(project), BesideAt = besideName };
         }
 
-        foreach (var text in new[]
-        {
-            hasRoom ? string.Empty : project,
-            sheet.Ends,
-            "Tube: " + sheet.Tube,
-            "Bender: " + sheet.Bender,
-        })
+        foreach (var text in SheetWords.Head(sheet).Prepend(hasRoom ? string.Empty : project))
         {
             if (text.Length > 0)
             {
@@ -79,7 +72,7 @@ internal static class Title
     /// <summary>The short head of the pages that follow.</summary>
     public static Block Continued(SheetContent sheet, TextMeasure measure, double width)
     {
-        var text = measure.Printable($"{sheet.Line}, continued – cut length {sheet.CutLength.Main}");
+        var text = measure.Printable(SheetWords.Continued(sheet));
         var lines = measure.Wrap(text, TextStyle.Heading.Fitting(text, width), width);
         var style = TextStyle.Heading.Fitting(text, width);
         return new((lines.Count * style.LineHeight) + 3, (canvas, top) =>
@@ -103,11 +96,11 @@ internal static class Title
         canvas.Decoration(() => canvas.Box(left, top, CutWidth, CutHeight, Canvas.Thick));
         canvas.As(Role.Text, () =>
         {
-            canvas.Text("CUT LENGTH", TextStyle.Small with { Bold = true }, left + 3, top + 4.1);
+            canvas.Text(SheetWords.CutLength, TextStyle.Small with { Bold = true }, left + 3, top + 4.1);
             canvas.Text(sheet.CutLength.Main, style, left + 3, top + 11.5);
             canvas.Text(sheet.CutLength.Other, TextStyle.Small, left + 3, top + 15.2);
         });
-        canvas.As(Role.Text, () => canvas.Text($"developed length {sheet.DevelopedLength.Main}", TextStyle.Small, left + 3, top + 18.7));
+        canvas.As(Role.Text, () => canvas.Text(SheetWords.DevelopedLength(sheet), TextStyle.Small, left + 3, top + 18.7));
     }
 
     private sealed record HeadLine(string Text, TextStyle Style, Role Role, bool Continues)

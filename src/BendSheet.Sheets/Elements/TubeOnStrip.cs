@@ -72,7 +72,7 @@ internal static class TubeOnStrip
         {
             var cut = part.At(strip.Length - strip.Trim);
             canvas.DashedLine(cut, top - 2, cut, top + Height + 2, Canvas.Medium);
-            canvas.Text("trim", TextStyle.Small, canvas.Width, top - 1.2, Align.Right);
+            canvas.Text(StripWords.Trim, TextStyle.Small, canvas.Width, top - 1.2, Align.Right);
         }
     }
 

@@ -20,7 +20,7 @@ internal static class DialDrawing
     private const double PointerLength = 60;
     private const double PointerHeight = 14;
 
-    /// <summary>A longer list of bends is printed in words below.</summary>
+    /// <summary>A longer list of bends is printed below.</summary>
     private const int MostBendsShown = 10;
 
     private static readonly TextStyle FigureStyle = TextStyle.Small;
@@ -58,7 +58,7 @@ internal static class DialDrawing
     /// <summary>A strip with an arrowhead, to be fixed beside the dial.</summary>
     public static Block Pointer(SheetContent sheet, TextMeasure measure)
     {
-        var name = measure.Wrap($"pointer – {sheet.Line}", TextStyle.Small, PointerLength - 26)[0];
+        var name = measure.Wrap(DialWords.OnPointer(sheet), TextStyle.Small, PointerLength - 26)[0];
         return new(PointerHeight + 3, (canvas, top) =>
         {
             var (left, right) = ((canvas.Width / 2) - (PointerLength / 2), (canvas.Width / 2) + (PointerLength / 2));
@@ -90,11 +90,11 @@ internal static class DialDrawing
         canvas.DashedLine(from.X, from.Y, to.X, to.Y, Canvas.Medium);
     }
 
-    /// <summary>Above the hole, because the dial is cut out and lies about: which line it is for, and from where it is looked at.</summary>
+    /// <summary>Above the hole, as far as there is room.</summary>
     private static void DrawName(Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, List<Place> taken)
     {
         const double NameWidth = 50;
-        string[] lines = [measure.Wrap(sheet.Line, TextStyle.Small, NameWidth)[0], $"sheet {sheet.Fingerprint}", "look from A towards B"];
+        var lines = DialWords.OnDial(sheet).Select(line => measure.Wrap(line, TextStyle.Small, NameWidth)[0]).ToArray();
         var bottom = centre.Y - hole - CrossOver - 1.5;
         var top = bottom - (lines.Length * TextStyle.Small.LineHeight);
         if (centre.Y - top > FirstRing - RingStep)

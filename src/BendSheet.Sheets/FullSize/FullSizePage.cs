@@ -20,17 +20,17 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
         var pages = Enumerable.Empty<FullSizePage>();
         if (wanted.HasFlag(FullSizePages.Strips))
         {
-            pages = pages.Concat(Part("Full-size strip", sheet, upright.Turned(), measure, StripPages.Blocks));
+            pages = pages.Concat(Part(FullSizeWords.Strip, sheet, upright.Turned(), measure, StripPages.Blocks));
         }
 
         if (wanted.HasFlag(FullSizePages.Gauges) && !sheet.Gauges.IsEmpty)
         {
-            pages = pages.Concat(Part("Full-size angle gauges", sheet, upright, measure, GaugePages.Blocks));
+            pages = pages.Concat(Part(FullSizeWords.Gauges, sheet, upright, measure, GaugePages.Blocks));
         }
 
         if (wanted.HasFlag(FullSizePages.Dial) && !sheet.DialStops.IsEmpty)
         {
-            pages = pages.Concat(Part("Full-size rotation dial", sheet, upright, measure, DialPages.Blocks));
+            pages = pages.Concat(Part(FullSizeWords.Dial, sheet, upright, measure, DialPages.Blocks));
         }
 
         return pages;
@@ -56,7 +56,7 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
     private static Block Head(string name, SheetContent sheet, TextMeasure measure, double width)
     {
         var style = TextStyle.Heading;
-        var lines = measure.Wrap($"{name} – {sheet.Line}", style, width);
+        var lines = measure.Wrap(FullSizeWords.Head(name, sheet), style, width);
         return new((lines.Count * style.LineHeight) + 2.5, (canvas, top) =>
         {
             for (var i = 0; i < lines.Count; i++)

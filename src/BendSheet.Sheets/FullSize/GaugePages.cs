@@ -44,8 +44,7 @@ internal static class GaugePages
             }
             else
             {
-                tooLarge.Add($"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}, does not fit on this paper: from tangent "
-                    + $"point to tangent point measure {gauge.Chord}.");
+                tooLarge.Add(GaugeWords.TooLarge(gauge));
             }
 
             if (gauge.Turn <= LastWedge && Largest(longest, leg => Wedge(new(gauge, diameter, leg), measure), width, height) is { } wedge)
@@ -54,29 +53,15 @@ internal static class GaugePages
             }
         }
 
-        var told = "Curves and wedges at full size: "
-            + string.Join("; ", sheet.Gauges.Select(gauge => $"{gauge.Bends}, {gauge.TurnLabel}, radius {gauge.RadiusLabel}")) + ".";
+        var told = GaugeWords.Alternative(sheet);
         return
         [
             bar,
-            .. HowTo(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)),
+            .. GaugeWords.HowTo(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)),
             .. tooLarge.SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)),
             Block.Space(3),
             .. GaugeCell.Rows(cells, width).Select(row => row with { Repeated = bar, Role = Role.Figure, Alternative = told }),
         ];
-    }
-
-    private static IEnumerable<string> HowTo(SheetContent sheet)
-    {
-        yield return "Curve: lay the bend on it. The tube must lie between its two faces along both legs; the ticks are where the bend "
-            + "starts and ends, the dashes the centreline.";
-        yield return "Wedge: glue the page on to card, cut the wedge out along the middle of its line, and hold it into the bend: both "
-            + "straight edges must touch their legs without light between.";
-        if (sheet.Gauges.Any(gauge => gauge.PullLabel is not null))
-        {
-            yield return "The thin line beside a leg is the centreline as pulled, while the tool still holds it; released, the bend must "
-                + "spring back to the curve.";
-        }
     }
 
     /// <summary>With legs as long as fit; null where even short ones do not.</summary>
@@ -95,17 +80,12 @@ internal static class GaugePages
         return shortest.Width <= width && shortest.Height <= height - 60 ? shortest : null;
     }
 
-    private static GaugeCell Curve(GaugeShape shape, TextMeasure measure)
-    {
-        var gauge = shape.Gauge;
-        List<string> words = [$"curve of {gauge.Bends}", $"radius {gauge.RadiusLabel}"];
-        if (gauge.PullLabel is { } pull)
-        {
-            words.Add($"thin line: pulled to {pull}");
-        }
-
-        return GaugeCell.Of(gauge.TurnLabel, words, CurveOutline(shape), measure, (canvas, origin) => DrawCurve(canvas, origin, shape));
-    }
+    private static GaugeCell Curve(GaugeShape shape, TextMeasure measure) => GaugeCell.Of(
+        shape.Gauge.TurnLabel,
+        GaugeWords.OfCurve(shape.Gauge),
+        CurveOutline(shape),
+        measure,
+        (canvas, origin) => DrawCurve(canvas, origin, shape));
 
     private static List<PagePoint> CurveOutline(GaugeShape shape)
     {
@@ -169,7 +149,7 @@ internal static class GaugePages
 
     private static GaugeCell Wedge(GaugeShape shape, TextMeasure measure) => GaugeCell.Of(
         shape.Gauge.TurnLabel,
-        [$"wedge for {shape.Gauge.Bends}", $"radius {shape.Gauge.RadiusLabel}"],
+        GaugeWords.OfWedge(shape.Gauge),
         [
             shape.LegEnd(shape.InnerRadius, -1),
             shape.LegEnd(shape.InnerRadius, 1),

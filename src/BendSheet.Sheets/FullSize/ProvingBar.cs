@@ -1,10 +1,11 @@
+using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>A bar of exactly 100 mm, with the words that say what it proves. Viewers like to fit a page to the paper.</summary>
+/// <summary>A bar of exactly 100 mm, with the words that say what it proves.</summary>
 internal static class ProvingBar
 {
     private const double BarHeight = 2.4;
@@ -21,12 +22,8 @@ internal static class ProvingBar
     public static Block Of(LengthNotation notation, TextMeasure measure, double width)
     {
         var style = TextStyle.Small;
-        var size = notation.Imperial ? $"100 mm ({notation.WithUnit(Length)})" : "100 mm";
         var textLeft = Length.Millimetres + Gap;
-        var lines = measure.Wrap(
-            $"This bar proves the print: {size} on a steel rule. If not, print again at 100 %, not fitted to the page.",
-            style,
-            width - textLeft);
+        var lines = measure.Wrap(FullSizeWords.ProvingBar(Length, notation), style, width - textLeft);
         var height = Math.Max(BarHeight, lines.Count * style.LineHeight) + 1;
         return new(height, (canvas, top) =>
         {

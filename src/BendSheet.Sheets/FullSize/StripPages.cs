@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
@@ -20,42 +19,17 @@ internal static class StripPages
         var lastRoom = Length.FromMillimetres(width - (2 * TileDrawing.LeftRoom));
         if (sheet.Strip.Length / room > MostTiles)
         {
-            return Paragraph.Of(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The tube is too long to be drawn at full size: {sheet.CutLength.Main} would take more than {MostTiles} tiles."),
-                TextStyle.Body,
-                measure,
-                width);
+            return Paragraph.Of(TileWords.TooLong(sheet, MostTiles), TextStyle.Body, measure, width);
         }
 
         var tiles = StripTile.Spread(sheet.Strip, step, room, lastRoom);
-        var told = DrawingWords.OfStrip(sheet);
-        var drawn = tiles.Select((tile, i) => TileDrawing.Of(sheet, tile, measure, width) with
+        var drawn = tiles.Select(tile => TileDrawing.Of(sheet, tile, measure, width) with
         {
             Role = Role.Figure,
-            Alternative = FormattableString.Invariant(
-                $"Tile {i + 1} of {tiles.Count} at full size. {(i == 0 ? told : "The straight tube goes on.")}"),
+            Alternative = TileWords.Alternative(sheet, tile.Number, tile.Count),
         }).ToList();
         return drawn.Exists(tile => tile.Height > height)
-            ? Paragraph.Of(
-                "The straight tube does not fit on this paper at full size: the tube is too thick, or its marks are too many. Work from "
-                    + "the table.", TextStyle.Body, measure, width)
-            : [.. HowTo(sheet, tiles.Count).SelectMany(text => Paragraph.Step(text, measure, width)), Block.Space(1.5), .. drawn];
-    }
-
-    private static IEnumerable<string> HowTo(SheetContent sheet, int tiles)
-    {
-        if (tiles > 1)
-        {
-            yield return "Measure the bar of each tile. Cut the tiles apart at the dashed lines and at the line marked “cut”; lay that "
-                + "edge on the line of the same joint of the tile before, "
-                + "the tube's sides in line, and glue. Then hold a tape along the strip: every joint must lie at its figure from the cut "
-                + "end of A, or the figures of all behind it are wrong.";
-        }
-
-        yield return $"Lay the straight tube on its picture, {sheet.DatumName} on its line, and draw every mark right across the tube. "
-            + $"Figures in {sheet.Notation.UnitName} "
-            + $"from {sheet.DatumName}; hatched: what becomes the bend. The figures of the table hold: check the last mark with a rule.";
+            ? Paragraph.Of(TileWords.DoesNotFit, TextStyle.Body, measure, width)
+            : [.. TileWords.HowTo(sheet, tiles.Count).SelectMany(text => Paragraph.Step(text, measure, width)), Block.Space(1.5), .. drawn];
     }
 }

@@ -22,12 +22,6 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     /// <summary>It runs to the end of B.</summary>
     public bool Last => Number == Count;
 
-    /// <summary>The joint with the tile before, by the numbers of both.</summary>
-    public string JointBefore => FormattableString.Invariant($"joint {Number - 1}|{Number}");
-
-    /// <summary>The joint with the next tile.</summary>
-    public string JointAfter => FormattableString.Invariant($"joint {Number}|{Number + 1}");
-
     /// <summary>Whether a place is drawn on this tile and on no other.</summary>
     public bool Has(Length place) => (First || place >= Start) && (Last || place < End);
 

@@ -50,7 +50,7 @@ internal static class TileDrawing
                     order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
             .OrderBy(placed => placed.Names.Index().Count(name => name.Item.Must && !placed.Rows.Has(name.Index))).First();
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
-        var title = measure.Wrap(Title(sheet, tile), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
+        var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
 
         var tubeTop = TextStyle.Body.LineHeight + 2 + labels.HeightAbove;
         var namesTop = tubeTop + diameter + labels.HeightBelow + 1;
@@ -92,44 +92,38 @@ internal static class TileDrawing
         });
     }
 
-    private static string Title(SheetContent sheet, StripTile tile)
-    {
-        var before = tile.First ? string.Empty : $" – glue on to {tile.JointBefore}";
-        return FormattableString.Invariant($"tile {tile.Number} of {tile.Count}{before} – sheet {sheet.Fingerprint} – {sheet.Line}");
-    }
-
     /// <summary>What is named below the tube: joints and ends must be there whatever else finds room.</summary>
     private static IEnumerable<(Length Place, string Text, bool Must)> Names(SheetContent sheet, StripTile tile)
     {
         var strip = sheet.Strip;
         if (!tile.First)
         {
-            yield return (tile.Start, $"{tile.JointBefore}: {sheet.Notation.WithUnit(tile.Start)} from the cut end of A", true);
+            yield return (tile.Start, TileWords.JointAt(tile.Number - 1, tile.Start, sheet.Notation), true);
         }
 
         if (!tile.Last)
         {
-            yield return (tile.End, $"{tile.JointAfter}: {sheet.Notation.WithUnit(tile.End)} from the cut end of A", true);
+            yield return (tile.End, TileWords.JointAt(tile.Number, tile.End, sheet.Notation), true);
         }
 
         if (tile.First && strip.Datum == Length.Zero)
         {
-            yield return (Length.Zero, "lay the cut end of A here", true);
+            yield return (Length.Zero, TileWords.CutEndA, true);
         }
 
         if (strip.Datum > Length.Zero && tile.Has(strip.Datum))
         {
-            yield return (strip.Datum, "lay the finished flare face of A here", true);
+            yield return (strip.Datum, TileWords.FaceA, true);
         }
 
         if (tile.Last)
         {
-            yield return (strip.Length, "cut end of B", true);
+            yield return (strip.Length, TileWords.CutEndB, true);
         }
 
         if (strip.Trim > Length.Zero && tile.Has(strip.Length - strip.Trim))
         {
-            yield return (strip.Length - strip.Trim, "trim here on the car", true);
+            yield return (strip.Length - strip.Trim, TileWords.Trim, true);
         }
 
         foreach (var (from, to, name) in Hardware(strip).Where(piece => tile.Has(0.5 * (piece.From + piece.To))))
@@ -139,7 +133,7 @@ internal static class TileDrawing
 
         foreach (var clip in strip.Clips.Where(tile.Has))
         {
-            yield return (clip, "clip", false);
+            yield return (clip, TileWords.Clip, false);
         }
     }
 
@@ -245,15 +239,15 @@ internal static class TileDrawing
         if (!tile.First)
         {
             canvas.Line(0, top, 0, top + height);
-            canvas.Text("cut", TextStyle.Small, -0.6, top + TextStyle.Small.Ascent, Align.Right);
+            canvas.Text(TileWords.Cut, TextStyle.Small, -0.6, top + TextStyle.Small.Ascent, Align.Right);
         }
 
         if (!tile.Last)
         {
             var joint = (tile.End - tile.Start).Millimetres;
             canvas.Line(joint, top, joint, top + height);
-            string[] words = ["glue", "tile", FormattableString.Invariant($"{tile.Number + 1}"), "here"];
-            for (var i = 0; i < words.Length; i++)
+            var words = TileWords.OnFlap(tile.Number + 1);
+            for (var i = 0; i < words.Count; i++)
             {
                 canvas.Text(
                     words[i], TextStyle.Small, joint + (FlapWidth / 2), top + 4 + TextStyle.Small.Ascent

@@ -141,7 +141,7 @@ internal sealed class TileLabels
             NumberWidth = AtTube.Width(Number);
             _mark = bend.Label;
             _markWidth = TextStyle.Mark.Width(_mark);
-            Small = [$"held {bend.Held}, dial {bend.Dial}", .. bend.Rotation.Length > 0 ? [bend.Rotation] : Array.Empty<string>()];
+            Small = TileWords.AtMark(bend);
             Width = Math.Max((2 * BubbleRadius) + BubbleGap + _markWidth, Small.Max(text => TextStyle.Small.Width(text)));
         }
 

@@ -1,4 +1,5 @@
 using BendSheet.Core.Geometry;
+using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Shape;
@@ -12,13 +13,13 @@ namespace BendSheet.Sheets.Shape;
 internal sealed record Projection(string Name, string Caption, Vector3D Right, Vector3D Up, Vector3D Nearness)
 {
     /// <summary>X to the right, Y up.</summary>
-    public static Projection Top { get; } = new("top", "from above: X right, Y up", new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
+    public static Projection Top { get; } = new("top", ViewWords.Top, new(1, 0, 0), new(0, 1, 0), new(0, 0, 1));
 
     /// <summary>X to the right, Z up: the eye is on the right of the car, looking left.</summary>
-    public static Projection Side { get; } = new("side", "from the right: X right, Z up", new(1, 0, 0), new(0, 0, 1), new(0, -1, 0));
+    public static Projection Side { get; } = new("side", ViewWords.Side, new(1, 0, 0), new(0, 0, 1), new(0, -1, 0));
 
     /// <summary>Y to the left, Z up: the eye is behind the car, looking forward.</summary>
-    public static Projection End { get; } = new("end", "from behind: Y left, Z up", new(0, -1, 0), new(0, 0, 1), new(-1, 0, 0));
+    public static Projection End { get; } = new("end", ViewWords.End, new(0, -1, 0), new(0, 0, 1), new(-1, 0, 0));
 
     /// <summary>Top, side and end view.</summary>
     public static IReadOnlyList<Projection> Flat { get; } = [Top, Side, End];
@@ -32,7 +33,7 @@ internal sealed record Projection(string Name, string Caption, Vector3D Right, V
         var (sinAbove, cosAbove) = Math.SinCos(above * Math.PI / 180);
         return new(
             "pictorial",
-            "pictorial view",
+            ViewWords.Pictorial,
             new(-sinRound, cosRound, 0),
             new(-cosRound * sinAbove, -sinRound * sinAbove, cosAbove),
             new(cosRound * cosAbove, sinRound * cosAbove, sinAbove));

@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
@@ -16,6 +15,9 @@ internal sealed class ShapeViews
 
     /// <summary>Below a caption's baseline.</summary>
     private const double CaptionFoot = 1.4;
+
+    /// <summary>As many digits as the heading leaves room for: its axes do not go to a line of their own for another scale.</summary>
+    private const double WidestScale = 10000;
 
     private static readonly (string Name, Vector3D Axis)[] Axes = [("X", new(1, 0, 0)), ("Y", new(0, 1, 0)), ("Z", new(0, 0, 1))];
 
@@ -52,7 +54,7 @@ internal sealed class ShapeViews
     /// <param name="height">That may be used, the heading included.</param>
     public (IReadOnlyList<Block> Blocks, int Labels) At(double width, double height)
     {
-        var inOneLine = TextStyle.Heading.Width($"The finished shape, scale 1 : 10000 ({_sheet.Axes})") <= width;
+        var inOneLine = TextStyle.Heading.Width(ViewWords.Heading(WidestScale, _sheet.Axes)) <= width;
         IReadOnlyList<Block> axes = inOneLine
             ? []
             : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
@@ -77,7 +79,7 @@ internal sealed class ShapeViews
         };
         return (
         [
-            Paragraph.Heading($"The finished shape, scale {InWords(layout.Flat)}{(inOneLine ? $" ({_sheet.Axes})" : string.Empty)}"),
+            Paragraph.Heading(ViewWords.Heading(layout.Flat, inOneLine ? _sheet.Axes : null)),
             .. axes,
             views,
         ], draw[0].Labels);
@@ -105,13 +107,11 @@ internal sealed class ShapeViews
             var cell = new ViewCell(0, 0, width, (size.Height / denominator) + margin);
             yield return (
                 projection.Name,
-                $"{projection.Caption}, scale {InWords(denominator)}",
+                ViewWords.WithScale(projection.Caption, denominator),
                 cell.Height + ViewLayout.CaptionHeight,
                 views.View(projection, denominator, cell, withScale: true).Draw);
         }
     }
-
-    private static string InWords(double denominator) => "1 : " + denominator.ToString("0.#", CultureInfo.InvariantCulture);
 
     /// <summary>
     /// A pictorial view taller than wide lies down, with A on the left as on the straight tube, where it can be drawn larger so. Up is only
@@ -140,7 +140,7 @@ internal sealed class ShapeViews
     private (Action<Canvas, double> Draw, int Labels) View(Projection projection, double denominator, ViewCell cell, bool withScale)
     {
         var tube = DrawnTube.Of(_shape, _sheet.Shape, projection, _sheet.TubeDiameter.Millimetres, denominator, cell);
-        var caption = projection.Caption + (withScale ? $", scale {InWords(denominator)}" : string.Empty);
+        var caption = withScale ? ViewWords.WithScale(projection.Caption, denominator) : projection.Caption;
         var captionWidth = TextStyle.Small.Width(caption);
         var middle = cell.Left + (cell.Width / 2);
         var foot = cell.Top + cell.Height + ViewLayout.CaptionHeight;
