@@ -16,7 +16,7 @@ public class ColumnTests
         Assert.Empty(code.SelectMany(TooLong));
     }
 
-    private static bool IsBuilt(string file) =>
+    internal static bool IsBuilt(string file) =>
         Path.GetDirectoryName(file)!.Split(Path.DirectorySeparatorChar).Any(folder => folder is "obj" or "bin");
 
     private static IEnumerable<string> TooLong(string file)
