@@ -53,9 +53,9 @@ internal static class CoverPage
             yield return block with { Repeated = head };
         }
 
-        if (section.Remark is { } remark)
+        if (section.Remark.Length > 0)
         {
-            foreach (var block in Paragraph.Of(remark, TextStyle.Body, measure, width))
+            foreach (var block in Paragraph.Of(section.Remark, TextStyle.Body, measure, width))
             {
                 yield return block;
             }

@@ -10,15 +10,6 @@ public class CoverPageTests
 
     private static readonly string LongWord = new('W', 100);
 
-    private static readonly CoverSection ToBuy = new(
-        "To buy, of "
-            + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)),
-            [new("tube, on a roll", "5 m") { Other = "16 ft 5 in" }, new(string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "10")])
-    {
-        ToTick = true,
-        Remark = "Of the right size.",
-    };
-
     public static TheoryData<int, string, Paper> Covers() => new()
     {
         { 2, "front", Paper.A4 },
@@ -38,9 +29,9 @@ public class CoverPageTests
         [
             cover.Project, cover.Summary,
             .. cover.Lines.SelectMany(
-                line => new[] { line.Name, line.Tube, line.CutLength.Main + line.CutLength.Other + line.Fingerprint }),
+                line => new[] { line.Name, line.Tube, line.CutLength!.Main + line.CutLength.Other + line.Fingerprint }),
             .. cover.Sections.SelectMany(section => section.Rows.Select(row => row.HowMuch + row.Other)),
-            ToBuy.Heading, ToBuy.Remark!,
+            .. cover.Sections.SelectMany(section => new[] { section.Heading, section.Remark }),
         ];
         Assert.All(said, words => Assert.Contains(Printed.WithoutBlanks(words), text, StringComparison.Ordinal));
     }
@@ -71,7 +62,7 @@ public class CoverPageTests
         Assert.All(cover.Lines, line =>
         {
             var page = Assert.Single(
-                pages, text => text.Contains(Printed.WithoutBlanks($"{line.Name}{line.Ends}"), StringComparison.Ordinal));
+                pages, text => text.Contains(Printed.WithoutBlanks($"{line.Name}{line.EndsOnPage}"), StringComparison.Ordinal));
             Assert.Contains("madelinetubecutlengthsheet", page, StringComparison.Ordinal);
         });
     }
@@ -82,7 +73,7 @@ public class CoverPageTests
         var cover = Cover(2, "front");
         var none = Printed.Text(Printed.Pages(Print(cover, Paper.A4)));
         var one = Printed.Text(
-            Printed.Pages(Print(cover with { Lines = [cover.Lines[0], cover.Lines[1] with { Made = true }] }, Paper.A4)));
+            Printed.Pages(Print(cover with { Lines = [cover.Lines[0], cover.Lines[1] with { State = LineState.Made }] }, Paper.A4)));
         Assert.DoesNotContain("✓", none, StringComparison.Ordinal);
         Assert.Contains("✓" + Printed.WithoutBlanks(cover.Lines[1].Name), one, StringComparison.Ordinal);
         Assert.Single(one, letter => letter == '✓');
@@ -138,13 +129,31 @@ public class CoverPageTests
 
     private static PrintedSheets Print(CoverContent cover, Paper paper) => Printed.Of(new PrintJob([], paper) { Cover = cover });
 
-    internal static CoverContent Cover(int lines, string name) => new(
-        "Finch",
-        "Some lines.",
-        [.. Enumerable.Range(0, lines).Select(i => new CoverLine(
-            FormattableString.Invariant($"{name} no. {i}."),
-            FormattableString.Invariant($"A: {name} → B: bracket {i}"),
-            "3/16 in",
-            new("454.0 mm", "17 7/8 in"), FormattableString.Invariant($"{i:x6}"), Made: false))],
-        [new("Tube in all", [new("3/16 in: all lines", "123456.5 mm") { Other = "4860 1/2 in" }]), ToBuy]);
+    internal static CoverContent Cover(int lines, string name) => new()
+    {
+        Project = "Finch",
+        Summary = "Some lines.",
+        Lines =
+        [
+            .. Enumerable.Range(0, lines).Select(i => new CoverLine(
+                FormattableString.Invariant($"{name} no. {i}."),
+                name,
+                FormattableString.Invariant($"bracket {i}"),
+                "3/16 in",
+                new("454.0 mm", "17 7/8 in"),
+                LineState.ToMake,
+                FormattableString.Invariant($"{i:x6}"))),
+        ],
+        Notation = new(Imperial: false, 32),
+        Tubes =
+        [
+            new(
+                "of " + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)),
+                [new("all lines", new("123456.5 mm", "4860 1/2 in"))],
+                [new("roll", new("5000.0 mm", "16 ft 5 in"), [new("454.0", "454.0", "front"), new("908.0", "454.0", "rear")], "4092.0 mm")],
+                ["Fits what is there."]),
+        ],
+        Shopping = [new(10, string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "M10", 12, 2, "front")],
+        Remarks = ["Of the right size."],
+    };
 }

@@ -161,7 +161,7 @@ internal sealed record WantedPrint(
     public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
     {
         Title = plan.Measured.Project,
-        Cover = Cover ? plan.Cover(sheets, Notation) : null,
+        Cover = Cover && plan.HasCover ? plan.Cover(Notation) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };

@@ -19,20 +19,20 @@ public static class StockTable
             return string.Empty;
         }
 
-        var cover = plan.StockInWords();
-        var text = new StringBuilder(cover.Progress).Append('\n');
+        var cover = plan.Cover();
+        var text = new StringBuilder(cover.Summary).Append('\n');
         Append(text, Gap, [
             Column.Words("line", cover.Lines.Select(line => line.Name)),
             Column.Figures(
                 "cut",
                 cover.Lines.Select(
-                    line => (line.State == LineState.Rough ? "about " : string.Empty) + (line.CutLength?.Main ?? SheetWriter.Dash))),
+                    line => (line.State == LineState.Rough ? "about " : string.Empty) + (line.CutLength ?? Figure.Unknown).Main)),
             Column.Words("", cover.Lines.Select(line => line.StateInWords)),
-            Column.Words("from → to", cover.Lines.Select(line => line.Ends)),
+            Column.Words("from → to", cover.Lines.Select(line => line.EndsAtTerminal)),
         ]);
         foreach (var tube in cover.Tubes)
         {
-            AppendTube(text, tube, plan.Measured.Notation.Symbol);
+            AppendTube(text, tube, cover.Notation.Symbol);
         }
 
         AppendShopping(text, cover);
@@ -77,7 +77,7 @@ public static class StockTable
         }
     }
 
-    private static void AppendShopping(StringBuilder text, StockContent cover)
+    private static void AppendShopping(StringBuilder text, CoverContent cover)
     {
         if (cover.Shopping.IsEmpty)
         {

@@ -137,15 +137,16 @@ public sealed class CarPlan
     public IEnumerable<SheetContent> Sheets(LengthNotation? notation = null) => Lines.Where(line => line.Plan is not null)
         .Select(line => SheetWriter.Of(line, Measured.Project, notation ?? Measured.Notation, Measured.Notation));
 
-    /// <summary>What the cover says of the tube and of what to buy.</summary>
-    /// <param name="notation">How lengths are shown; null as the file has them.</param>
-    public StockContent StockInWords(LengthNotation? notation = null) =>
-        StockWriter.Of(Measured.Project, Lines, RoughLines, Stock.Plan, Stock.Shopping, notation ?? Measured.Notation);
+    /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>
+    public bool HasCover => Lines.Count(line => line.Plan is not null) + RoughLines.Length > 1;
 
-    /// <summary>The cover of these lines; null for one line alone. Of some lines of a file the stock says nothing.</summary>
-    /// <param name="sheets">Of <see cref="Lines"/>, in their order.</param>
-    /// <param name="notation">How lengths are shown.</param>
-    public CoverContent? Cover(IReadOnlyList<SheetContent> sheets, LengthNotation notation) => sheets.Count + RoughLines.Length > 1
-        ? CoverWriter.Of(Lines, sheets, notation, Lines.Length == Measured.Lines.Length ? StockInWords(notation) : null)
-        : null;
+    /// <summary>The cover of these lines. Of some lines of a file the stock says nothing.</summary>
+    /// <param name="notation">How lengths are shown; null as the file has them.</param>
+    public CoverContent Cover(LengthNotation? notation = null)
+    {
+        var (project, typed) = (Measured.Project, Measured.Notation);
+        return Lines.Length == Measured.Lines.Length
+            ? CoverWriter.OfFile(project, Lines, RoughLines, Stock.Plan, Stock.Shopping, notation ?? typed, typed)
+            : CoverWriter.OfSome(project, Lines, notation ?? typed, typed);
+    }
 }

@@ -1,30 +1,56 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
 
-/// <summary>What the cover of a file with several lines says, rounded and worded.</summary>
-/// <param name="Project">What the lines belong to; empty where the file does not say.</param>
-/// <param name="Summary">How many lines there are, in a sentence.</param>
-/// <param name="Lines">Every line, in the order of the file.</param>
-/// <param name="Sections">What stands below them, in this order.</param>
-public sealed record CoverContent(string Project, string Summary, ImmutableArray<CoverLine> Lines, ImmutableArray<CoverSection> Sections);
+/// <summary>
+/// What the cover says of several lines, or of the whole car: what is made and what is not, how the tube is cut, what to buy. Rounded and
+/// worded, before anybody thinks of how it looks: page and terminal show the same.
+/// </summary>
+public sealed record CoverContent
+{
+    /// <summary>What the lines belong to; empty where the file does not say.</summary>
+    public required string Project { get; init; }
 
-/// <summary>A line on the cover.</summary>
-/// <param name="Name">Of the line.</param>
-/// <param name="Ends">Where it runs from and to.</param>
-/// <param name="Tube">Size and material.</param>
-/// <param name="CutLength">What to cut off the roll.</param>
-/// <param name="Fingerprint">Of its sheet.</param>
-/// <param name="Made">It exists already.</param>
-public sealed record CoverLine(string Name, string Ends, string Tube, Figure CutLength, string Fingerprint, bool Made);
+    /// <summary>How many lines are made, in a sentence.</summary>
+    public required string Summary { get; init; }
+
+    /// <summary>Every line, in the order of the file.</summary>
+    public required ImmutableArray<CoverLine> Lines { get; init; }
+
+    /// <summary>How lengths are written.</summary>
+    public required LengthNotation Notation { get; init; }
+
+    /// <summary>Of only some lines of a file the cut lengths, added up for each kind of tube.</summary>
+    public ImmutableArray<StockAmount> CutLengths { get; init; } = [];
+
+    /// <summary>Of the whole file each kind of tube.</summary>
+    public ImmutableArray<StockTube> Tubes { get; init; } = [];
+
+    /// <summary>Of the whole file what the lines that are not made yet need.</summary>
+    public ImmutableArray<StockItem> Shopping { get; init; } = [];
+
+    /// <summary>Of the tube to buy, in a sentence; null where nothing is bought or no price is known.</summary>
+    public string? Cost { get; init; }
+
+    /// <summary>What the figures leave out, in sentences.</summary>
+    public ImmutableArray<string> Remarks { get; init; } = [];
+
+    /// <summary>The lines in the order of the pages: those with a sheet, in which one leafs, then those that wait for a template.</summary>
+    public IEnumerable<CoverLine> LinesOnPage =>
+        [.. Lines.Where(line => line.Fingerprint is not null), .. Lines.Where(line => line.State == LineState.Rough)];
+
+    /// <summary>What stands on the page below the lines, in this order.</summary>
+    public IEnumerable<CoverSection> Sections => CoverSections.Of(this);
+}
 
 /// <summary>A part of the cover below its lines: the tube in all, what to buy, how to cut it.</summary>
 /// <param name="Heading">Above it.</param>
 /// <param name="Rows">At least one.</param>
 public sealed record CoverSection(string Heading, ImmutableArray<CoverRow> Rows)
 {
-    /// <summary>A sentence below the rows; null for none.</summary>
-    public string? Remark { get; init; }
+    /// <summary>Sentences below the rows; empty for none.</summary>
+    public string Remark { get; init; } = string.Empty;
 
     /// <summary>A box to tick in front of each row.</summary>
     public bool ToTick { get; init; }

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Stock;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
@@ -8,32 +10,80 @@ namespace BendSheet.Core.Sheet;
 /// <summary>Words and rounds what the cover says. Lengths are added up exactly and rounded once.</summary>
 public static class CoverWriter
 {
-    /// <summary>The cover of some lines.</summary>
+    /// <summary>The cover of some lines of a file, of which the stock says nothing.</summary>
+    /// <param name="project">Empty where the file does not say.</param>
     /// <param name="lines">With plans, in the order of the file.</param>
-    /// <param name="sheets">Their sheets, in the same order.</param>
     /// <param name="notation">How lengths are written.</param>
-    /// <param name="stock">Of the whole file; null where the lines are only some of it.</param>
-    public static CoverContent Of(
-        IReadOnlyList<SolvedLine> lines, IReadOnlyList<SheetContent> sheets, LengthNotation notation, StockContent? stock = null)
+    /// <param name="typed">The file's own notation, which fingerprints tell; null where it is the same.</param>
+    public static CoverContent OfSome(
+        string project, ImmutableArray<SolvedLine> lines, LengthNotation notation, LengthNotation? typed = null)
     {
-        ArgumentNullException.ThrowIfNull(lines);
-        ArgumentNullException.ThrowIfNull(sheets);
         ArgumentNullException.ThrowIfNull(notation);
-        return new(
-            sheets.Count > 0 ? sheets[0].Project : string.Empty,
-            stock?.Progress ?? Summary(lines.Count, lines.Count(line => line.Template.Made)),
-            [
-                .. sheets.Select(
-                    sheet => new CoverLine(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, sheet.Made)),
-                .. Rough(stock),
-            ],
-            stock is null ? [TubeInAll(lines, notation)] : [.. StockSections.Of(stock, notation.Symbol)]);
+        return new()
+        {
+            Project = project,
+            Summary = Summary(lines.Length, lines.Count(line => line.Template.Made)),
+            Lines = [.. lines.Select(line => Line(line, project, notation, typed))],
+            Notation = notation,
+            CutLengths = [.. CutLengths(lines, notation)],
+        };
     }
 
-    /// <summary>Lines without a template have no sheet yet, and stand on the cover all the same.</summary>
-    private static IEnumerable<CoverLine> Rough(StockContent? stock) => (stock?.Lines ?? [])
-        .Where(line => line is { State: LineState.Rough, CutLength: not null })
-        .Select(line => new CoverLine($"{line.Name} ({line.StateInWords})", line.Ends, line.Tube, line.CutLength!, "–", Made: false));
+    /// <summary>The cover of a whole file.</summary>
+    /// <param name="project">Empty where the file does not say.</param>
+    /// <param name="lines">With a template.</param>
+    /// <param name="rough">Without one.</param>
+    /// <param name="stock">Of the same lines.</param>
+    /// <param name="shopping">Of the same lines.</param>
+    /// <param name="notation">How lengths are written.</param>
+    /// <param name="typed">The file's own notation, which fingerprints tell; null where it is the same.</param>
+    public static CoverContent OfFile(
+        string project,
+        ImmutableArray<SolvedLine> lines,
+        ImmutableArray<RoughLine> rough,
+        StockPlan stock,
+        ShoppingList shopping,
+        LengthNotation notation,
+        LengthNotation? typed = null)
+    {
+        ArgumentNullException.ThrowIfNull(stock);
+        ArgumentNullException.ThrowIfNull(shopping);
+        ArgumentNullException.ThrowIfNull(notation);
+        ImmutableArray<CoverLine> all =
+        [
+            .. lines.Select(line => (line.Template.At, Line: Line(line, project, notation, typed)))
+                .Concat(rough.Select(line => (line.At, Line: Line(line, notation)))).InFileOrder(one => one.At).Select(one => one.Line),
+        ];
+        return new()
+        {
+            Project = project,
+            Summary = Progress(all),
+            Lines = all,
+            Notation = notation,
+            Tubes = [.. stock.Tubes.Select(tube => StockTubes.Of(tube, notation))],
+            Shopping = [.. shopping.Items.Select(Item)],
+            Cost = StockTubes.Cost(stock),
+            Remarks = [.. Remarks(lines, rough, stock)],
+        };
+    }
+
+    private static CoverLine Line(SolvedLine line, string project, LengthNotation notation, LengthNotation? typed) => new(
+        line.Template.Name,
+        EndWords.A(line.Template.From),
+        EndWords.B(line.Template.To),
+        TubeWords.Of(line.Template.Tube, notation),
+        line.Plan is { } plan ? Figure.Of(plan.CutLength, notation) : null,
+        line.Template.Made ? LineState.Made : line.Plan is null ? LineState.CannotBeMade : LineState.ToMake,
+        line.Plan is null ? null : Fingerprint.Of(line.Template, project, typed ?? notation));
+
+    private static CoverLine Line(RoughLine line, LengthNotation notation) => new(
+        line.Name,
+        EndWords.A(line.From),
+        EndWords.B(line.To),
+        TubeWords.Of(line.Tube, notation),
+        Figure.Of(line.Length, notation),
+        line.Made ? LineState.Made : LineState.Rough,
+        Fingerprint: null);
 
     private static string Summary(int lines, int made) => made switch
     {
@@ -42,29 +92,45 @@ public static class CoverWriter
         _ => FormattableString.Invariant($"{lines} lines: {made} made, {lines - made} to make."),
     };
 
-    /// <summary>By size and material, as a person would ask for it in a shop.</summary>
-    private static CoverSection TubeInAll(IEnumerable<SolvedLine> lines, LengthNotation notation)
+    private static string Progress(ImmutableArray<CoverLine> lines)
     {
-        var rows = ImmutableArray.CreateBuilder<CoverRow>();
+        var made = lines.Count(line => line.State == LineState.Made);
+        return made == lines.Length
+            ? "All lines are made."
+            : FormattableString.Invariant($"{made} of {Counted.Words(lines.Length, "line")} made.");
+    }
+
+    /// <summary>By size and material, as a person would ask for it in a shop.</summary>
+    private static IEnumerable<StockAmount> CutLengths(IEnumerable<SolvedLine> lines, LengthNotation notation)
+    {
         foreach (var ofTube in lines.GroupBy(line => TubeWords.Of(line.Template.Tube, notation), StringComparer.Ordinal))
         {
             var toMake = ofTube.Where(line => !line.Template.Made).ToList();
-            rows.Add(Row($"{ofTube.Key}: {Counted.Words(ofTube.Count(), "line")}", ofTube));
+            yield return Amount($"{ofTube.Key}: {Counted.Words(ofTube.Count(), "line")}", ofTube);
             if (toMake.Count > 0 && toMake.Count < ofTube.Count())
             {
-                rows.Add(Row($"{ofTube.Key}: of these, {Counted.Words(toMake.Count, "line")} still to make", toMake));
+                yield return Amount($"{ofTube.Key}: of these, {Counted.Words(toMake.Count, "line")} still to make", toMake);
             }
         }
 
-        return new("Tube in all (cut lengths added up)", rows.ToImmutable())
-        {
-            Remark = "Bare cut lengths: what each saw cut takes, practice pieces and what is left of a roll come on top.",
-        };
+        StockAmount Amount(string label, IEnumerable<SolvedLine> some) =>
+            new(label, Figure.Of(some.Aggregate(Length.Zero, (sum, line) => sum + line.Plan!.CutLength), notation));
+    }
 
-        CoverRow Row(string what, IEnumerable<SolvedLine> some)
+    private static StockItem Item(ShoppingItem item) => new(
+        item.ToBuy, item.Name, item.Specification, item.Count, item.Have, string.Join(", ", item.UsedAt));
+
+    private static IEnumerable<string> Remarks(ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, StockPlan stock)
+    {
+        if (!stock.NotCounted.IsEmpty)
         {
-            var length = some.Aggregate(Length.Zero, (sum, line) => sum + line.Plan!.CutLength);
-            return new(what, notation.WithUnit(length)) { Other = notation.Other.WithUnit(length) };
+            yield return $"Not counted, because it cannot be made as typed: {string.Join(", ", stock.NotCounted)}.";
+        }
+
+        var waiting = rough.Where(line => !line.Made).Select(line => line.Name).ToList();
+        if (waiting.Count > 0 && lines.Any(line => line.Template.Clips is not null))
+        {
+            yield return $"Clips of rough lines are not counted yet: {string.Join(", ", waiting)}.";
         }
     }
 }

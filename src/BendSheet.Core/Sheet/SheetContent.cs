@@ -95,6 +95,9 @@ public sealed record SheetContent
 /// <param name="Other">In the other unit, with the unit.</param>
 public sealed record Figure(string Main, string Other)
 {
+    /// <summary>Stands where nobody knows the length.</summary>
+    public static Figure Unknown { get; } = new(SheetWriter.Dash, string.Empty);
+
     /// <summary>Writes a length in both units.</summary>
     public static Figure Of(Length length, LengthNotation notation) => new(notation.WithUnit(length), notation.Other.WithUnit(length));
 }

@@ -33,7 +33,7 @@ public static class SheetWriter
         {
             Line = template.Name,
             Project = project,
-            Ends = EndsInWords(template),
+            Ends = EndWords.WithLetters(EndWords.A(template.From), EndWords.B(template.To)),
             Tube = TubeWords.Of(template.Tube, notation),
             Bender = BendersInWords(template, notation),
             CutLength = Figure.Of(plan.CutLength, notation),
@@ -100,8 +100,6 @@ public static class SheetWriter
         : "One degree more at a bend moves B by: "
             + string.Join(
                 "; ", plan.Bends.Select(bend => FormattableString.Invariant($"bend {bend.Number} {notation.WithUnit(bend.Lever)}"))) + ".";
-
-    private static string EndsInWords(LineTemplate template) => $"A: {template.From.At ?? "end A"} → B: {template.To.At ?? "end B"}";
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {

@@ -30,12 +30,13 @@ internal static class CoverTable
         ];
         var heading = Heading(edges);
         yield return heading with { KeepWithNext = true };
-        foreach (var line in cover.Lines)
+        foreach (var line in cover.LinesOnPage)
         {
+            var room = edges[2] - edges[1] - (2 * Padding);
             (string Text, TextStyle Style)[] what =
             [
-                .. measure.Wrap(line.Name, Name, edges[2] - edges[1] - (2 * Padding)).Select(text => (text, Name)),
-                .. measure.Wrap(line.Ends, TextStyle.Small, edges[2] - edges[1] - (2 * Padding)).Select(text => (text, TextStyle.Small)),
+                .. measure.Wrap(line.NameOnPage, Name, room).Select(text => (text, Name)),
+                .. measure.Wrap(line.EndsOnPage, TextStyle.Small, room).Select(text => (text, TextStyle.Small)),
             ];
             (string Text, TextStyle Style)[] tube =
             [
@@ -92,13 +93,9 @@ internal static class CoverTable
                         canvas.Box((TickWidth - TickBoxSize) / 2, top + Padding + 0.6, TickBoxSize, TickBoxSize);
                     }
                 });
-                canvas.As(
-                    Role.Cell,
-                    () => canvas.Text(
-                        line is { Made: true }
-                            ? "✓"
-                            : string.Empty, Name, TickWidth / 2, top + Padding + 0.6 + (TickBoxSize / 2)
-                            + (Name.CapHeight / 2), Align.Centre));
+                var tick = line is { State: LineState.Made } ? "✓" : string.Empty;
+                var tickBase = top + Padding + 0.6 + (TickBoxSize / 2) + (Name.CapHeight / 2);
+                canvas.As(Role.Cell, () => canvas.Text(tick, Name, TickWidth / 2, tickBase, Align.Centre));
                 canvas.As(Role.RowHead, () => Lines(canvas, what, edges[1] + Padding, top + Padding));
                 canvas.As(Role.Cell, () => Lines(canvas, tube, edges[2] + Padding, top + Padding));
                 if (line is null)
@@ -106,15 +103,15 @@ internal static class CoverTable
                     return;
                 }
 
-                var cut = Name.Fitting(line.CutLength.Main, CutWidth - (2 * Padding));
+                var (cut, sheet) = (line.CutLength ?? Figure.Unknown, line.Fingerprint ?? SheetWriter.Dash);
+                var cutStyle = Name.Fitting(cut.Main, CutWidth - (2 * Padding));
                 canvas.As(Role.Cell, () =>
                 {
-                    canvas.Text(line.CutLength.Main, cut, edges[4] - Padding, top + Padding + cut.Ascent, Align.Right);
-                    canvas.Text(
-                        line.CutLength.Other, TextStyle.Small, edges[4] - Padding, top + Padding + Name.LineHeight
-                            + TextStyle.Small.Ascent, Align.Right);
+                    canvas.Text(cut.Main, cutStyle, edges[4] - Padding, top + Padding + cutStyle.Ascent, Align.Right);
+                    var otherBase = top + Padding + Name.LineHeight + TextStyle.Small.Ascent;
+                    canvas.Text(cut.Other, TextStyle.Small, edges[4] - Padding, otherBase, Align.Right);
                 });
-                canvas.As(Role.Cell, () => canvas.Text(line.Fingerprint, TextStyle.Small, edges[4] + Padding, top + Padding + Name.Ascent));
+                canvas.As(Role.Cell, () => canvas.Text(sheet, TextStyle.Small, edges[4] + Padding, top + Padding + Name.Ascent));
             },
             heading)
         {

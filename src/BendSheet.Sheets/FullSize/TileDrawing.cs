@@ -50,7 +50,8 @@ internal static class TileDrawing
                     order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
             .OrderBy(placed => placed.Names.Index().Count(name => name.Item.Must && !placed.Rows.Has(name.Index))).First();
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
-        var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), TextStyle.Body with { Bold = true }, tileWidth - Inset)[0];
+        var titleStyle = TextStyle.Body with { Bold = true };
+        var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), titleStyle, tileWidth - Inset)[0];
 
         var tubeTop = TextStyle.Body.LineHeight + 2 + labels.HeightAbove;
         var namesTop = tubeTop + diameter + labels.HeightBelow + 1;
@@ -59,7 +60,7 @@ internal static class TileDrawing
         return new(height, (page, top) =>
         {
             var canvas = page.MovedRight(LeftRoom);
-            canvas.Text(title, TextStyle.Body with { Bold = true }, Inset, top + 0.5 + TextStyle.Body.Ascent);
+            canvas.Text(title, titleStyle, Inset, top + 0.5 + TextStyle.Body.Ascent);
             DrawTube(canvas, sheet, tile, top + tubeTop, At);
             DrawJoints(canvas, tile, top, height - Foot);
             for (var i = 0; i < names.Count; i++)

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Templates;
@@ -14,7 +13,8 @@ public class CoverWriterTests
     {
         var sheet = FullLine.Content(FullLine.Template);
         var line = Assert.Single(Cover(FullLine.Template).Lines);
-        Assert.Equal(new(sheet.Line, sheet.Ends, sheet.Tube, sheet.CutLength, sheet.Fingerprint, Made: false), line);
+        Assert.Equal((sheet.Line, sheet.Ends, sheet.Fingerprint), (line.NameOnPage, line.EndsOnPage, line.Fingerprint));
+        Assert.Equal((sheet.Tube, sheet.CutLength, LineState.ToMake), (line.Tube, line.CutLength, line.State));
     }
 
     [Theory]
@@ -41,8 +41,8 @@ public class CoverWriterTests
     public void What_is_still_to_make_of_a_tube_is_added_up_beside_the_whole()
     {
         var cover = Cover(Straight(100), Straight(200) with { Made = true });
-        Assert.Equal(["300.0 mm", "100.0 mm"], cover.Sections[0].Rows.Select(row => row.HowMuch), StringComparer.Ordinal);
-        Assert.EndsWith("of these, 1 line still to make", cover.Sections[0].Rows[1].What, StringComparison.Ordinal);
+        Assert.Equal(["300.0 mm", "100.0 mm"], cover.Sections.First().Rows.Select(row => row.HowMuch), StringComparer.Ordinal);
+        Assert.EndsWith("of these, 1 line still to make", cover.Sections.First().Rows[1].What, StringComparison.Ordinal);
     }
 
     private static LineTemplate Straight(double length) => FullLine.Template with
@@ -52,9 +52,6 @@ public class CoverWriterTests
         To = new(null, null, Length.Zero),
     };
 
-    private static CoverContent Cover(params ImmutableArray<LineTemplate> templates)
-    {
-        List<SolvedLine> lines = [.. templates.Select(CarPlan.Line)];
-        return CoverWriter.Of(lines, [.. lines.Select(line => SheetWriter.Of(line, "Finch", FullLine.Metric))], FullLine.Metric);
-    }
+    private static CoverContent Cover(params ImmutableArray<LineTemplate> templates) =>
+        CoverWriter.OfSome("Finch", [.. templates.Select(CarPlan.Line)], FullLine.Metric);
 }

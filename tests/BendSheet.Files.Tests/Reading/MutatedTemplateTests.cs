@@ -234,7 +234,7 @@ public class MutatedTemplateTests
         Assert.Equal(
             lines.Length
                 + file.RoughLines.Length,
-                StockWriter.Of(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
+                CoverWriter.OfFile(file.Project, lines, file.RoughLines, stock, shopping, file.Notation).Lines.Length);
     }
 
     private static void CheckSheet(SheetContent sheet)

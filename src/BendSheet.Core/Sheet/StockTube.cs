@@ -2,60 +2,6 @@ using System.Collections.Immutable;
 
 namespace BendSheet.Core.Sheet;
 
-/// <summary>
-/// What the cover says of the whole car: what is made and what is not, how the tube is cut, what to buy. Rounded and worded, before anybody
-/// thinks of how it looks: page and terminal show the same.
-/// </summary>
-/// <param name="Project">Empty where the file does not say.</param>
-/// <param name="Lines">Every line, in the order of the file.</param>
-/// <param name="Progress">How many are made, in a sentence.</param>
-/// <param name="Tubes">Each kind of tube.</param>
-/// <param name="Shopping">What the lines that are not made yet need.</param>
-/// <param name="Cost">Of the tube to buy, in a sentence; null where nothing is bought or no price is known.</param>
-/// <param name="Remarks">What the figures leave out, in sentences.</param>
-public sealed record StockContent(
-    string Project,
-    ImmutableArray<StockLine> Lines,
-    string Progress,
-    ImmutableArray<StockTube> Tubes,
-    ImmutableArray<StockItem> Shopping,
-    string? Cost,
-    ImmutableArray<string> Remarks);
-
-/// <summary>How far a line is.</summary>
-public enum LineState
-{
-    /// <summary>It can be made.</summary>
-    ToMake,
-
-    /// <summary>It exists already.</summary>
-    Made,
-
-    /// <summary>It has no template yet.</summary>
-    Rough,
-
-    /// <summary>It cannot be made as typed.</summary>
-    CannotBeMade,
-}
-
-/// <summary>A line on the cover.</summary>
-/// <param name="Name">Of the line.</param>
-/// <param name="Ends">Where it runs from and to.</param>
-/// <param name="Tube">Size and material.</param>
-/// <param name="CutLength">What to cut off, or about it where it is rough; null where nobody knows.</param>
-/// <param name="State">How far it is.</param>
-public sealed record StockLine(string Name, string Ends, string Tube, Figure? CutLength, LineState State)
-{
-    /// <summary>In a word or two: <c>made</c>.</summary>
-    public string StateInWords => State switch
-    {
-        LineState.Made => "made",
-        LineState.Rough => "no template yet",
-        LineState.CannotBeMade => "cannot be made as typed",
-        _ => "to make",
-    };
-}
-
 /// <summary>One kind of tube.</summary>
 /// <param name="Tube">Size and material.</param>
 /// <param name="Amounts">What is needed, added up, and what is there.</param>

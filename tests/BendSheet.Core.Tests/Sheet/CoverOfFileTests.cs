@@ -11,7 +11,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Tests.Sheet;
 
-public class StockWriterTests
+public class CoverOfFileTests
 {
     private static readonly LengthNotation Millimetres = new(Imperial: false, 32);
 
@@ -22,9 +22,14 @@ public class StockWriterTests
         Assert.Equal(
             "front: made, 1000.0 mm; rear: no template yet, 2000.0 mm; axle: to make, 600.0 mm; tight: cannot be made as typed, ",
             string.Join("; ", cover.Lines.Select(line => $"{line.Name}: {line.StateInWords}, {line.CutLength?.Main}")));
-        Assert.Equal("1 of 4 lines made.", cover.Progress);
+        Assert.Equal("1 of 4 lines made.", cover.Summary);
         Assert.Equal("Not counted, because it cannot be made as typed: tight.", cover.Remarks[0]);
     }
+
+    [Fact]
+    public void On_the_page_those_with_a_sheet_come_first_and_rough_ones_say_that_they_wait_for_a_template() => Assert.Equal(
+            "front, A: end A → B: end B; axle, A: end A → B: end B; rear (no template yet), end A → end B",
+            string.Join("; ", Cover(Stocked.Roll(5000, 5000)).LinesOnPage.Select(line => $"{line.NameOnPage}, {line.EndsOnPage}")));
 
     [Fact]
     public void The_plan_is_rounded_and_worded_once()
@@ -56,7 +61,7 @@ public class StockWriterTests
         "The lines fit what is there, and the spare does not: buy 1 roll of 5000 mm. Fewer cannot do.",
         Cover(Stocked.Roll(5000, 2700), spare: 0.1).Tubes[0].Remarks[0]);
 
-    private static StockContent Cover(Roll roll, double spare = 0)
+    private static CoverContent Cover(Roll roll, double spare = 0)
     {
         ImmutableArray<SolvedLine> lines =
         [
@@ -69,7 +74,7 @@ public class StockWriterTests
             new("rear", At(2), Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(2000), At(2), Made: false),
         ];
         var stock = StockPlan.Of(lines, rough, Stores.Empty with { Rolls = [roll], Spare = spare });
-        return StockWriter.Of("car", lines, rough, stock, ShoppingList.Of(lines, rough, stock, [], [], Millimetres), Millimetres);
+        return CoverWriter.OfFile("car", lines, rough, stock, ShoppingList.Of(lines, rough, stock, [], [], Millimetres), Millimetres);
     }
 
     private static SourcePosition At(int line) => new("test.yaml", line, 3);

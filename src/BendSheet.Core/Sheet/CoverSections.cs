@@ -1,0 +1,60 @@
+namespace BendSheet.Core.Sheet;
+
+/// <summary>
+/// What the cover says on the page below its lines: each kind of tube with its cutting plan, and what to buy. The words are the
+/// terminal's.
+/// </summary>
+internal static class CoverSections
+{
+    /// <summary>The sections, in the order in which they are used.</summary>
+    public static IEnumerable<CoverSection> Of(CoverContent cover)
+    {
+        if (!cover.CutLengths.IsEmpty)
+        {
+            yield return new("Tube in all (cut lengths added up)", [.. cover.CutLengths.Select(amount => Row(amount.Label, amount.Length))])
+            {
+                Remark = "Bare cut lengths: what each saw cut takes, practice pieces and what is left of a roll come on top.",
+            };
+        }
+
+        foreach (var tube in cover.Tubes)
+        {
+            yield return new($"Tube {tube.Tube}", [
+                .. tube.Amounts.Select(amount => Row(amount.Label, amount.Length)),
+                .. tube.Rolls.Where(roll => roll.Cuts.IsEmpty).Select(roll => Row($"{roll.Name}: not cut", roll.Before)),
+            ])
+            {
+                Remark = string.Join(' ', tube.Remarks),
+            };
+            foreach (var roll in tube.Rolls.Where(roll => !roll.Cuts.IsEmpty))
+            {
+                yield return Cuts(roll, cover.Notation.Symbol);
+            }
+        }
+
+        if (!cover.Shopping.IsEmpty)
+        {
+            yield return new("To buy", [.. cover.Shopping.Select(ItemRow)])
+            {
+                ToTick = true,
+                Remark = string.Join(' ', cover.Remarks.Prepend(cover.Cost).OfType<string>()),
+            };
+        }
+    }
+
+    /// <summary>Cuts in their order, each with where it is on the roll as it lies there now.</summary>
+    private static CoverSection Cuts(StockRoll roll, string unit) => new(
+        $"{roll.Name}, {roll.Before.Main}: in this order from its free end",
+        [.. roll.Cuts.Select(cut => new CoverRow(cut.Piece, $"{cut.Length} {unit}") { Other = $"cut at {cut.At}" })])
+    {
+        ToTick = true,
+        Remark = $"Left: {roll.Left}.",
+    };
+
+    private static CoverRow Row(string what, Figure length) => new(what, length.Main) { Other = length.Other };
+
+    private static CoverRow ItemRow(StockItem item) => new(
+        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: "
+            + $"{item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
+        FormattableString.Invariant($"{item.ToBuy}"));
+}

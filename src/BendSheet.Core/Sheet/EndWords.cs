@@ -1,0 +1,16 @@
+using BendSheet.Core.Fittings;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>Where a line runs from and to. An end that was given no place is called by its letter.</summary>
+internal static class EndWords
+{
+    /// <summary>The place of end A.</summary>
+    public static string A(LineEnd end) => end.At ?? "end A";
+
+    /// <summary>The place of end B.</summary>
+    public static string B(LineEnd end) => end.At ?? "end B";
+
+    /// <summary>Both, with the letters that stand on the tube.</summary>
+    public static string WithLetters(string endA, string endB) => $"A: {endA} → B: {endB}";
+}
