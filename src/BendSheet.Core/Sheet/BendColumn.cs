@@ -44,10 +44,10 @@ public enum BendFigure
 
 /// <summary>A column of the bend table, for the page and for the terminal.</summary>
 /// <param name="Figure">What stands in it.</param>
-/// <param name="OnPage">Its heading on the page; null for what the page says elsewhere.</param>
+/// <param name="OnPage">Its heading on the page; empty for what the page says elsewhere.</param>
 /// <param name="AtTerminal">Its heading in the terminal.</param>
 /// <param name="Text">Of a row; lengths without their unit, which stands in the heading.</param>
-public sealed record BendColumn(BendFigure Figure, string? OnPage, string AtTerminal, Func<BendRow, string> Text)
+public sealed record BendColumn(BendFigure Figure, string OnPage, string AtTerminal, Func<BendRow, string> Text)
 {
     /// <summary>Heading of the column to write in, which only paper has.</summary>
     public const string AsBent = "as bent";
@@ -70,7 +70,7 @@ public sealed record BendColumn(BendFigure Figure, string? OnPage, string AtTerm
             new(BendFigure.Bend, "finished angle", "angle", row => row.Bend),
             new(BendFigure.StraightAfter, $"straight after, {unit}", "straight after", row => row.StraightAfter),
             new(BendFigure.Swing, "swing", "swing", row => row.Swing),
-            new(BendFigure.Lever, null, "1° moves B", row => row.Lever),
+            new(BendFigure.Lever, string.Empty, "1° moves B", row => row.Lever),
             new(BendFigure.Remark, "note", "note", row => row.Remark),
         ];
         return [.. all.Where(column => sheet.Rows.Any(row => column.Text(row).Length > 0))];

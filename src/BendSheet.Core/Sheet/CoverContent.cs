@@ -36,7 +36,7 @@ public sealed record CoverContent
     /// <summary>What the figures leave out, in sentences.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
 
-    /// <summary>The lines in the order of the pages: those with a sheet, in which one leafs, then those that wait for a template.</summary>
+    /// <summary>The lines in the order of the pages: those with a sheet, then those that wait for a template.</summary>
     public IEnumerable<CoverLine> LinesOnPage =>
         [.. Lines.Where(line => line.Fingerprint is not null), .. Lines.Where(line => line.State == LineState.Rough)];
 

@@ -90,18 +90,18 @@ internal static class BendTable
         List<Column> columns = [new(Kind.Tick, string.Empty, 6, _ => string.Empty)];
         foreach (var column in all)
         {
-            if (column is { OnPage: { } heading, Figure: not BendFigure.Remark })
+            if (column is { OnPage.Length: > 0, Figure: not BendFigure.Remark })
             {
                 var (kind, least) = Look(column.Figure);
                 var longest = sheet.Rows.Max(row => TextStyle.Small.Width(column.Text(row)));
-                columns.Add(new(kind, heading, Math.Max(least, longest + (2 * Padding)), column.Text));
+                columns.Add(new(kind, column.OnPage, Math.Max(least, longest + (2 * Padding)), column.Text));
             }
         }
 
         var left = width - columns.Sum(column => column.Width);
         if (all.FirstOrDefault(column => column.Figure == BendFigure.Remark) is { } note)
         {
-            columns.Add(new(Kind.Note, note.OnPage!, left - LeastToWrite, _ => string.Empty));
+            columns.Add(new(Kind.Note, note.OnPage, left - LeastToWrite, _ => string.Empty));
             left = LeastToWrite;
         }
 
