@@ -17,6 +17,7 @@ internal static class CarFiles
             - {straight: 60, bend: 45}
             - {straight: 70, rotate: 90 cw, bend: 30}
             - {straight: 50}
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 
@@ -34,6 +35,7 @@ internal static class CarFiles
             - {straight: 60, bend: 90}
             - {straight: 20, rotate: 90 cw, bend: 90}
             - {straight: 50}
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 
@@ -50,6 +52,7 @@ internal static class CarFiles
           rear:
             - {straight: 60, bend: 45}
             - {straight: 50}
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 
@@ -63,6 +66,7 @@ internal static class CarFiles
           loop:
             measured: straight
             rows: [{straight: 60, bend: 180}, {straight: 70}]
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 
@@ -83,6 +87,7 @@ internal static class CarFiles
             from: {fitting: other}
             to: {fitting: inverted}
             rows: [{straight: 100, bend: 90}, {straight: 90}]
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 }

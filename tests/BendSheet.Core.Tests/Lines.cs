@@ -46,7 +46,14 @@ internal static class Lines
         var rows = legs.Select((leg, i) => new Row(
             leg,
             StraightAt(i),
-            i == bends.Length ? null : new Bend(Deg(bends[i].Turn), Deg(bends[i].Rotate), bender, null, TurnAt(i))));
+            i == bends.Length ? null : new Bend(Deg(bends[i].Turn), Deg(bends[i].Rotate), bender, null, TurnAt(i))
+            {
+                TurnFrom = new Observation(ObservationKind.Bend, Deg(bends[i].Turn).Radians, TurnAt(i)),
+                RotationFrom = new Observation(ObservationKind.Rotation, Deg(bends[i].Rotate).Radians, TurnAt(i)),
+            })
+        {
+            StraightFrom = new Observation(ObservationKind.Leg, leg.Millimetres, StraightAt(i)),
+        });
         return OfRows(bender, [.. rows]);
     }
 
@@ -55,7 +62,11 @@ internal static class Lines
         var (route, findings) = Route.OfRows(rows);
         Assert.Empty(findings);
         return new(
-            "front-left", NameAt, Tube, bender, Wire.Unknown, LineEnd.Unknown, LineEnd.Unknown, route!);
+            "front-left", NameAt, Tube, bender, Wire.Unknown, LineEnd.Unknown, LineEnd.Unknown, route!)
+        {
+            // How sure the far end is has tests of its own.
+            Wanted = new(Mm(100_000), Deg(180)),
+        };
     }
 
     /// <summary>The line solved, with its tool changed in every bend.</summary>

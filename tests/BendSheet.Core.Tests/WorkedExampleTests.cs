@@ -1,8 +1,6 @@
 using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Fittings;
-using BendSheet.Core.Survey;
-using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Tests;
 
@@ -78,12 +76,5 @@ public class WorkedExampleTests
         AssertGeometry.Printed(x, corner.X, "x");
         AssertGeometry.Printed(y, corner.Y, "y");
         AssertGeometry.Printed(z, corner.Z, "z");
-    }
-
-    [Fact]
-    public void Template_error()
-    {
-        var tolerance = new MeasuringTolerance(Lines.Mm(1), Lines.Deg(1.5), Lines.Deg(3));
-        AssertGeometry.Printed("12.4958", TemplateError.AtEndB(Line.Centreline!, tolerance)!.Value.Millimetres);
     }
 }

@@ -23,6 +23,7 @@ internal static class Printed
         bender: {radius: 9/16 in}
         fittings:
           an3: {flare: single 37, takes: 0.5, slide-on: [{nut: 17}, {sleeve: 9}], straight: 35}
+        wanted: {miss: 1 m, askew: 90}
         lines:
 
         """;

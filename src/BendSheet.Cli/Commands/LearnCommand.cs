@@ -4,6 +4,7 @@ using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Survey;
 
 namespace BendSheet.Cli.Commands;
 
@@ -30,7 +31,10 @@ internal static class LearnCommand
         {
             var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
             var (benders, unknown) = Choice.Benders(typed, parsed.GetValue(bender) ?? []);
-            ImmutableArray<Finding> findings = [.. unknown, .. CarPlan.Of(typed, []).Findings];
+
+            // How sure a line is says nothing of a tool.
+            ImmutableArray<Finding> findings =
+                [.. unknown, .. CarPlan.Of(typed, []).Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure)];
             surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
             var verdict = findings.Verdict();
             if (verdict != Verdict.WrongFile)

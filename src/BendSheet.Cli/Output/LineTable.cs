@@ -61,6 +61,12 @@ public static class LineTable
             text.Append(Gap).Append("! ").Append(remark).Append('\n');
         }
 
+        if (!sheet.Adjusted.IsEmpty)
+        {
+            text.Append(Gap).Append("Typed → used: ")
+                .AppendJoin("; ", sheet.Adjusted.Select(one => $"{one.Name} {one.Typed} → {one.Used}")).Append('\n');
+        }
+
         if (!sheet.Clips.IsEmpty)
         {
             text.Append(Gap).AppendJoin(' ', sheet.Clips).Append('\n');

@@ -77,6 +77,7 @@ public static class SolvedJson
 
         json.WriteEndArray();
         WriteNumbers(json, "clips", line.Clips?.Clips.Select(clip => (Length?)clip.Mark) ?? []);
+        SurveyJson.Write(json, line.Survey);
         WriteChecks(json, line);
         WriteFindings(json, line.Findings);
         json.WriteEndObject();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Bench;
@@ -18,6 +19,9 @@ public sealed record SolvedLine(
     BenchPlan? Plan,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>What its measurements came to; null where it has no bend or no shape.</summary>
+    public LineSurvey? Survey { get; init; }
+
     /// <summary>Where its clips go; null where the file asks for none.</summary>
     public ClipPlan? Clips { get; init; }
 

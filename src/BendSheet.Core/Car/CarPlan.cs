@@ -90,10 +90,17 @@ public sealed class CarPlan
     }
 
     /// <summary>
-    /// One line: template → layout → centreline → straight tube → order of work → bench plan, and at each stage what does not hold.
+    /// One line: template → survey → layout → centreline → straight tube → order → bench plan, and at each stage what does not hold.
     /// </summary>
-    public static SolvedLine Line(LineTemplate template)
+    public static SolvedLine Line(LineTemplate typed)
     {
+        var survey = LineSurvey.Of(typed);
+        if (survey is { IsSuspect: true })
+        {
+            return new(typed, null, null, null, [.. SurveyRules.Check(typed, survey)]) { Survey = survey };
+        }
+
+        var template = survey?.Line ?? typed;
         var (layout, findings) = RouteLayout.Of(template);
         if (layout is null)
         {
@@ -119,6 +126,7 @@ public sealed class CarPlan
         return new(template, layout, centreline, plan,
         [
             .. findings,
+            .. survey is null ? [] : SurveyRules.Check(typed, survey),
             .. order is null ? NoOrder.Why(template, layout, tube, reach) : NoClearance.Check(template, plan, reach),
             .. HoldsAir.Check(template, layout, centreline),
             .. TubeAgainstItself.Check(template, layout, centreline),
@@ -127,6 +135,7 @@ public sealed class CarPlan
             .. FinishedDiffers.Check(template, centreline),
         ])
         {
+            Survey = survey,
             Clips = clips,
         };
     }

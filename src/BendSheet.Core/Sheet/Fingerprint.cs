@@ -22,6 +22,7 @@ public static class Fingerprint
         Add(text, tube.OutsideDiameter, tube.Wall, tube.Material, tube.SmallestRadius);
         Add(text, template.Wire.Diameter, template.Wire.Radius);
         Add(text, template.Tolerance?.Straight, template.Tolerance?.Bend, template.Tolerance?.Rotate);
+        Add(text, template.Tolerance?.Tape, template.Tolerance?.Square, template.Wanted.Miss, template.Wanted.Askew);
         Add(text, template.Start.Position, template.Start.Direction, template.Start.Side, template.LiesOnCar);
         Add(text, template.Clips?.Every, template.Clips?.FromEnds, template.Clips?.Hole);
         AddEnd(text, template.From);
@@ -36,6 +37,11 @@ public static class Fingerprint
         {
             Add(text, bend.Turn, bend.Rotation, bend.Note, bend.FromTangent);
             AddBender(text, bend.Bender, tube);
+        }
+
+        foreach (var taped in template.Beside)
+        {
+            Add(text, taped.Quantity.Kind, taped.Quantity.From, taped.Quantity.To, taped.Quantity.Axis, taped.Value, taped.Within);
         }
 
         foreach (var check in template.Checks)

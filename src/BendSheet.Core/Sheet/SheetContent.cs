@@ -49,6 +49,9 @@ public sealed record SheetContent
     /// <summary>What a person must know before the first mark: warnings, and what the figures leave out.</summary>
     public required ImmutableArray<string> ReadFirst { get; init; }
 
+    /// <summary>Figures that were typed and are not used as they were, because other measurements say better; none where all are.</summary>
+    public ImmutableArray<AdjustedFigure> Adjusted { get; init; } = [];
+
     /// <summary>The order of work.</summary>
     public required ImmutableArray<string> Order { get; init; }
 
@@ -158,6 +161,12 @@ public sealed record BendRow
     /// <summary>Note and tool in one cell.</summary>
     public string Remark => string.Join("; ", new[] { ToolInWords, Note }.OfType<string>());
 }
+
+/// <summary>A typed figure beside the one that is used, both with their units.</summary>
+/// <param name="Name">Which: <c>leg 2</c>.</param>
+/// <param name="Typed">As it was typed.</param>
+/// <param name="Used">As all measurements together have it.</param>
+public sealed record AdjustedFigure(string Name, string Typed, string Used);
 
 /// <summary>A straight-line distance to measure on the finished piece.</summary>
 /// <param name="From">What it starts at.</param>

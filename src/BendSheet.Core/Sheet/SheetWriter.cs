@@ -44,7 +44,7 @@ public static class SheetWriter
             DatumName = DatumName(plan),
             Rows = [.. Rows(template, plan, notation)],
             ReadFirst = [.. ReadFirst(line, notation)],
-            Order = [.. WorkOrder.Of(template, plan, notation)],
+            Order = [.. Order(line, notation)],
             Checks = [.. Checks(template.Route, centreline, notation)],
             Levers = LeversInWords(plan, notation),
             Envelope = EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
@@ -53,11 +53,19 @@ public static class SheetWriter
             Shape = centreline,
             TubeDiameter = template.Tube.OutsideDiameter,
             Notation = notation,
+            Adjusted = line.Survey is { } survey ? [.. SurveyWords.Adjusted(survey, notation)] : [],
             LiesOnCar = template.LiesOnCar,
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
             Gauges = [.. BendGauge.Of(plan, notation)],
             DialStops = [.. DialStop.Of(plan)],
         };
+    }
+
+    /// <summary>What is measured before cutting comes first; nothing more is where the line exists already.</summary>
+    private static IEnumerable<string> Order(SolvedLine line, LengthNotation notation)
+    {
+        var before = line is { Survey: { } survey, Template.Made: false } ? SurveyWords.BeforeCutting(survey, notation) : null;
+        return new[] { before }.OfType<string>().Concat(WorkOrder.Of(line.Template, line.Plan!, notation));
     }
 
     private static IEnumerable<BendRow> Rows(LineTemplate template, BenchPlan plan, LengthNotation notation)
@@ -119,7 +127,8 @@ public static class SheetWriter
 
     private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
     {
-        foreach (var finding in line.Findings.Where(finding => finding.Severity != Severity.Note))
+        foreach (var finding in line.Findings.Where(
+            finding => finding.Severity != Severity.Note && finding.Rule != SurveyRules.FarEndUnsure))
         {
             yield return Sentence(finding.Message);
         }
@@ -146,11 +155,12 @@ public static class SheetWriter
             yield return remark;
         }
 
-        if (line.Template.Tolerance is { } tolerance && TemplateError.AtEndB(line.Centreline!, tolerance) is { } error)
+        if (line.Survey is { } survey)
         {
-            yield return $"Measured to {notation.Size(tolerance.Straight)}, {AngleNotation.Figure(tolerance.Bend)} bend and "
-                + $"{AngleNotation.Figure(tolerance.Rotate)} "
-                + $"rotation, the template places end B to about {notation.WithUnit(error)} (standard deviation).";
+            foreach (var sentence in SurveyWords.ReadFirst(survey, notation))
+            {
+                yield return sentence;
+            }
         }
     }
 

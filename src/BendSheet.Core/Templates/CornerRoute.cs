@@ -9,7 +9,29 @@ namespace BendSheet.Core.Templates;
 /// <summary>A corner or an end that was measured as a point.</summary>
 /// <param name="Position">In millimetres: forward, left, up.</param>
 /// <param name="At">Where it was typed.</param>
-public readonly record struct CornerPoint(Vector3D Position, SourcePosition At);
+public readonly record struct CornerPoint(Vector3D Position, SourcePosition At)
+{
+    /// <summary>What its forward, left and up follow from; null where it is not measured but known.</summary>
+    public ImmutableArray<Term>? From { get; init; }
+
+    /// <summary>The same point if the observations were these.</summary>
+    public CornerPoint With(Func<Observation, double> values) => From is [var x, var y, var z]
+        ? this with { Position = new(x.ValueWith(values), y.ValueWith(values), z.ValueWith(values)) }
+        : this;
+
+    /// <summary>The mirror image in the car's middle plane.</summary>
+    public CornerPoint Mirrored() => this with
+    {
+        Position = Position with { Y = 0 - Position.Y },
+        From = From is [var x, var y, var z] ? [x, Term.Negative(y), z] : null,
+    };
+}
+
+/// <summary>A line that was measured by its corners.</summary>
+/// <param name="Route">Legs and bends.</param>
+/// <param name="Start">End A, with the direction of the first leg and the side of the first bend.</param>
+/// <param name="Corners">End A, every corner with a bend, end B.</param>
+public sealed record CornerLine(Route Route, Frame Start, ImmutableArray<CornerPoint> Corners);
 
 /// <summary>
 /// Reads a route from its corner points: a leg is the distance of two neighbours, a bend the angle between successive directions, a
@@ -27,9 +49,9 @@ public static class CornerRoute
     /// <summary>The route of a list of points.</summary>
     /// <param name="points">At least two: end A, the corners, end B.</param>
     /// <param name="bender">The tool of every bend.</param>
-    /// <returns>The route, and end A with its direction and the side of its first bend; no route after findings. A corner where the
-    /// straights are in line within <see cref="Tolerances.InLine"/> is no bend: its legs become one.</returns>
-    public static (Route? Route, Frame Start, ImmutableArray<Finding> Findings) Read(IReadOnlyList<CornerPoint> points, Bender bender)
+    /// <returns>No line after findings. A corner where the straights are in line within <see cref="Tolerances.InLine"/> is no bend: its
+    /// legs become one.</returns>
+    public static (CornerLine? Line, ImmutableArray<Finding> Findings) Read(IReadOnlyList<CornerPoint> points, Bender bender)
     {
         var same = points.Skip(1).Where((point, i) => point.Position.DistanceTo(points[i].Position) <= Tolerances.SamePoint.Millimetres)
             .Select(
@@ -38,21 +60,31 @@ public static class CornerRoute
             .ToImmutableArray();
         if (!same.IsEmpty)
         {
-            return (null, default, same);
+            return (null, same);
         }
 
         var corners = WithoutStraightOnes(points);
-        var ways = corners.Skip(1).Select((point, i) => Direction(corners[i].Position, point.Position)).ToList();
+        var ways = Ways(corners);
         var back = ways.Skip(1).Select((way, i) => (Turn: Between(ways[i], way), corners[i + 1].At))
             .Where(corner => corner.Turn > Angle.FromDegrees(180 - Tolerances.InLine.Degrees))
             .Select(
                 corner => TurnsBack.Error(
                     corner.At, "here the route goes straight back: a U-bend needs two corners, as far apart as its legs"))
             .ToImmutableArray();
-        return back.IsEmpty ? (Route(corners, ways, bender), StartOf(corners, ways), []) : (null, default, back);
+        return back.IsEmpty ? (Of([.. corners], bender), []) : (null, back);
     }
 
-    private static Route Route(List<CornerPoint> corners, List<Vector3D> ways, Bender bender)
+    /// <summary>The route of corners that all turn, as they do after a small change.</summary>
+    internal static CornerLine Of(ImmutableArray<CornerPoint> corners, Bender bender)
+    {
+        var ways = Ways(corners);
+        return new(Route(corners, ways, bender), StartOf(corners, ways), corners);
+    }
+
+    private static List<Vector3D> Ways(IReadOnlyList<CornerPoint> corners) =>
+        [.. corners.Skip(1).Select((point, i) => Direction(corners[i].Position, point.Position))];
+
+    private static Route Route(ImmutableArray<CornerPoint> corners, List<Vector3D> ways, Bender bender)
     {
         var legs = ways.Select((_, i) => new Leg(
             Length.FromMillimetres(corners[i].Position.DistanceTo(corners[i + 1].Position)), corners[i + 1].At, MeasuredTo.Corner));
@@ -69,7 +101,7 @@ public static class CornerRoute
         return Templates.Route.Of([.. legs], bends.ToImmutable());
     }
 
-    private static Frame StartOf(List<CornerPoint> corners, List<Vector3D> ways)
+    private static Frame StartOf(ImmutableArray<CornerPoint> corners, List<Vector3D> ways)
     {
         var way = ways[0];
         var side = ways.Count > 1 ? ways[1] - (ways[1].Dot(way) * way) : AnySide(way);

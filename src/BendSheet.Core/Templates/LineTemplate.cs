@@ -34,8 +34,14 @@ public sealed record LineTemplate(
     /// <summary>Somebody said how the line lies on the car, so that its Z axis is up.</summary>
     public bool LiesOnCar { get; init; }
 
+    /// <summary>End A, its corners and end B, where it was measured by them; none otherwise.</summary>
+    public ImmutableArray<CornerPoint> Corners { get; init; } = [];
+
     /// <summary>What its taped distances came to, where it was measured with nothing but a tape.</summary>
     public TapedFit? Taped { get; init; }
+
+    /// <summary>What was measured on wire or car beside the route, in the order of the file.</summary>
+    public ImmutableArray<TapedMeasurement> Beside { get; init; } = [];
 
     /// <summary>What was measured on the finished piece, in the order of the file.</summary>
     public ImmutableArray<FinishedDistance> Checks { get; init; } = [];
@@ -49,9 +55,18 @@ public sealed record LineTemplate(
     /// <summary>How well the template was measured, where the file says so.</summary>
     public MeasuringTolerance? Tolerance { get; init; }
 
+    /// <summary>How well it has to fit.</summary>
+    public WantedFit Wanted { get; init; } = WantedFit.CommonPractice;
+
     /// <summary>
     /// The left-hand piece of a right-hand one. A line that lies on the car is mirrored in the car's middle plane; otherwise the first bend
     /// still turns left, and the rest goes the other way.
     /// </summary>
-    public LineTemplate Mirrored() => this with { Route = Route.Mirrored(), Start = LiesOnCar ? Start.Mirrored() : Start };
+    public LineTemplate Mirrored() => this with
+    {
+        Route = Route.Mirrored(),
+        Start = LiesOnCar ? Start.Mirrored() : Start,
+        Corners = [.. Corners.Select(corner => corner.Mirrored())],
+        Beside = [.. Beside.Select(one => one.Mirrored())],
+    };
 }

@@ -53,8 +53,8 @@ public sealed record Route
         foreach (var row in rows)
         {
             open = open is null
-                ? new Leg(row.Straight, row.StraightAt, row.Habit) { Inner = row.Inner }
-                : open with { Measured = open.Measured + row.Straight };
+                ? new Leg(row.Straight, row.StraightAt, row.Habit) { Inner = row.Inner, From = row.StraightFrom }
+                : open with { Measured = open.Measured + row.Straight, From = Together(open, row) };
             if (row.Bend is { } bend)
             {
                 legs.Add(open);
@@ -75,12 +75,27 @@ public sealed record Route
 
     /// <summary>The same as rows: one for each bend, and a last one that only goes straight.</summary>
     public IEnumerable<Row> ToRows() => Legs.Select((leg, i) =>
-        new Row(leg.Measured, leg.At, i < Bends.Length ? Bends[i] : null) { Habit = leg.Habit, Inner = leg.Inner });
+        new Row(leg.Measured, leg.At, i < Bends.Length ? Bends[i] : null)
+        {
+            Habit = leg.Habit,
+            Inner = leg.Inner,
+            StraightFrom = leg.From,
+        });
 
     /// <summary>The same with its first bend, where it has one, rolled further: what joins it to the bend before.</summary>
-    public Route Joined(Angle rotation) => Bends.IsEmpty
+    /// <param name="rotation">How much further.</param>
+    /// <param name="from">What that follows from; null where it is not measured but known.</param>
+    public Route Joined(Angle rotation, Term? from = null) => Bends.IsEmpty
         ? this
-        : new(Legs, Bends.SetItem(0, Bends[0] with { Rotation = Bends[0].Rotation + rotation }));
+        : new(Legs, Bends.SetItem(0, Bends[0] with
+        {
+            Rotation = Bends[0].Rotation + rotation,
+
+            // A piece whose first bend is not rolled in itself has only the roll of the joint.
+            RotationFrom = Bends[0].Rotation == Angle.Zero
+                ? from
+                : Sum(Bends[0].RotationFrom, Bends[0].Rotation.Radians, from, rotation.Radians),
+        }));
 
     /// <summary>
     /// The same piece read from end B: legs and bends in reverse, and each rotation handed to the bend on the other side of its straight.
@@ -89,10 +104,28 @@ public sealed record Route
     public Route Reversed()
     {
         var count = Bends.Length;
-        var bends = Bends.Select((_, i) => Bends[count - 1 - i] with { Rotation = Bends[i == 0 ? 0 : count - i].Rotation });
+        var bends = Bends.Select((_, i) => Bends[count - 1 - i] with
+        {
+            Rotation = Bends[i == 0 ? 0 : count - i].Rotation,
+            RotationFrom = Bends[i == 0 ? 0 : count - i].RotationFrom,
+        });
         return new([.. Legs.Reverse()], [.. bends]);
     }
 
     /// <summary>The left-hand piece of a right-hand one: every rotation changes its sign.</summary>
-    public Route Mirrored() => new(Legs, [.. Bends.Select(bend => bend with { Rotation = -bend.Rotation })]);
+    public Route Mirrored() => new(Legs,
+    [
+        .. Bends.Select(bend => bend with
+        {
+            Rotation = -bend.Rotation,
+            RotationFrom = bend.RotationFrom is { } from ? Term.Negative(from) : null,
+        }),
+    ]);
+
+    private static Term? Together(Leg leg, Row row) =>
+        Sum(leg.From, leg.Measured.Millimetres, row.StraightFrom, row.Straight.Millimetres);
+
+    private static Term? Sum(Term? one, double oneValue, Term? other, double otherValue) => one is null && other is null
+        ? null
+        : Term.Sum(one ?? Term.Exactly(oneValue), other ?? Term.Exactly(otherValue));
 }

@@ -15,6 +15,9 @@ public sealed record Row(Length Straight, SourcePosition StraightAt, Bend? Bend)
 
     /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
     public InnerLeg? Inner { get; init; }
+
+    /// <summary>What the straight follows from; null where it is not measured but known.</summary>
+    public Term? StraightFrom { get; init; }
 }
 
 /// <summary>A bend as it was measured on the template.</summary>
@@ -31,8 +34,17 @@ public sealed record Bend(Angle Turn, Angle Rotation, Bender Bender, string? Not
     /// </summary>
     public bool FromTangent { get; init; }
 
+    /// <summary>What the turn follows from; null where it is not measured but known.</summary>
+    public Term? TurnFrom { get; init; }
+
+    /// <summary>What the rotation follows from; null where it is not measured but known.</summary>
+    public Term? RotationFrom { get; init; }
+
+    /// <summary>Measured as a U-bend, whose flat parts end where it begins, even if it should turn a little less than 180°.</summary>
+    public bool IsUBend { get; init; }
+
     /// <summary>Whether the straights before and after it meet in a corner: false from 180° on.</summary>
-    public bool HasCorner => Turn < Tolerances.NoCorner;
+    public bool HasCorner => Turn < Tolerances.NoCorner && !IsUBend;
 }
 
 /// <summary>A measured length between two neighbouring bends, or between a bend and an end.</summary>
@@ -43,4 +55,7 @@ public sealed record Leg(Length Measured, SourcePosition At, MeasuredTo? Habit =
 {
     /// <summary>Of a leg inside an offset or a saddle, where its length comes from.</summary>
     public InnerLeg? Inner { get; init; }
+
+    /// <summary>What its length follows from; null where it is not measured but known.</summary>
+    public Term? From { get; init; }
 }

@@ -55,9 +55,16 @@ internal static class BendRowReader
         }
 
         var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
+        var at = At(row, "offset");
+        var heightFrom = row.Observed(ObservationKind.Offset, rise.Millimetres, At(row, "offset"));
+        var turnFrom = run is { } over && heightFrom is not null
+            ? Core.Templates.Offset.BendOverFrom(heightFrom, row.Observed(ObservationKind.Run, over.Millimetres, At(row, word))!)
+            : null;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Offset
-            .Rows(rise, FirstBend(row, angle, word), row.Straight, At(row, "offset"), fromRun: run is not null)
+            ? [
+                .. Core.Templates.Offset.Rows(
+                    rise, FirstBend(row, angle, word, turnFrom), row.Straight, at, fromRun: run is not null, heightFrom),
+            ]
             : Nothing;
     }
 
@@ -79,7 +86,7 @@ internal static class BendRowReader
             : ThreeBends(row, rise, width, bend);
     }
 
-    private static IEnumerable<Row?> ThreeBends(TypedRow row, Length height, Length? width, Angle? bend)
+    private static Row?[] ThreeBends(TypedRow row, Length height, Length? width, Angle? bend)
     {
         const string Missing =
             "a saddle of three bends needs its outer bend, or its width from outer corner to outer corner: add `bend` or `width`";
@@ -89,13 +96,20 @@ internal static class BendRowReader
         }
 
         var turn = width is { } across ? Core.Templates.Offset.BendOver(height, 0.5 * across) : bend;
+        var at = At(row, "saddle");
+        var heightFrom = row.Observed(ObservationKind.Saddle, height.Millimetres, At(row, "saddle"));
+        var turnFrom = width is { } wide && heightFrom is not null
+            ? HalfWidth(heightFrom, row.Observed(ObservationKind.Width, wide.Millimetres, At(row, word))!)
+            : null;
         return turn is { } angle
-            ? (IEnumerable<Row?>)Core.Templates.Saddle
-            .ThreeBends(height, FirstBend(row, angle, word), row.Straight, At(row, "saddle"), fromWidth: width is not null)
+            ? [
+                .. Core.Templates.Saddle.ThreeBends(
+                    height, FirstBend(row, angle, word, turnFrom), row.Straight, at, fromWidth: width is not null, heightFrom),
+            ]
             : Nothing;
     }
 
-    private static IEnumerable<Row?> FourBends(TypedRow row, Length height, Angle? bend)
+    private static Row?[] FourBends(TypedRow row, Length height, Angle? bend)
     {
         var top = Required(row.Map, "width", "a saddle of four bends needs the length of its flat top, corner to corner: add `width`");
         if (!row.Map.Has("bend"))
@@ -104,15 +118,31 @@ internal static class BendRowReader
         }
 
         return top is { } flat && bend is { } slope
-            ? (IEnumerable<Row?>)Core.Templates.Saddle
-            .FourBends(height, flat, FirstBend(row, slope, "bend"), row.Straight, At(row, "saddle"))
+            ? [
+                .. Core.Templates.Saddle.FourBends(
+                    height,
+                    flat,
+                    FirstBend(row, slope, "bend"),
+                    row.Straight,
+                    At(row, "saddle"),
+                    row.Observed(ObservationKind.Saddle, height.Millimetres, At(row, "saddle")),
+                    row.Observed(ObservationKind.Width, flat.Millimetres, At(row, "width"))),
+            ]
             : Nothing;
     }
 
     private static Row?[] OneBend(TypedRow row, Angle? turn, string word) =>
         turn is { } angle ? [row.Straight with { Bend = FirstBend(row, angle, word) }] : Nothing;
 
-    private static Bend FirstBend(TypedRow row, Angle turn, string word) => new(turn, row.Rotation, row.Tool, row.Note, At(row, word));
+    private static Bend FirstBend(TypedRow row, Angle turn, string word, Term? turnFrom = null) =>
+        new(turn, row.Rotation, row.Tool, row.Note, At(row, word))
+        {
+            TurnFrom = turnFrom ?? row.Observed(ObservationKind.Bend, turn.Radians, At(row, word)),
+            RotationFrom = row.RotationFrom,
+        };
+
+    private static Term HalfWidth(Term height, Term width) =>
+        Core.Templates.Offset.BendOverFrom(height, Term.From([width], parts => parts[0] / 2));
 
     private static SourcePosition At(TypedRow row, string word) => row.Map.PositionOfValue(word);
 

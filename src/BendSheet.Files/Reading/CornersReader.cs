@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Files.Yaml;
@@ -49,7 +51,11 @@ internal static class CornersReader
         var points = new List<CornerPoint> { new(default, value.Position) };
         foreach (var (move, position) in moves)
         {
-            points.Add(new(points[^1].Position + move!.Value, position));
+            var observed = Observed(move!.Value, position);
+            points.Add(new(points[^1].Position + move.Value, position)
+            {
+                From = points[^1].From is { } before ? [.. before.Zip(observed, Term.Sum)] : observed,
+            });
         }
 
         return points;
@@ -73,8 +79,21 @@ internal static class CornersReader
         }
 
         var lengths = figures.Select(figure => FigureReader.Length(figure, "corner", Range.SignedLength, context)).ToList();
-        return lengths is [{ } x, { } y, { } z] ? new(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position) : null;
+        return lengths is [{ } x, { } y, { } z] 
+            ? new(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position)
+            {
+                From = Observed(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position),
+            }
+            : null;
     }
+
+    /// <summary>A way that is not typed was seen to be nothing.</summary>
+    private static ImmutableArray<Term> Observed(Vector3D way, SourcePosition at) =>
+    [
+        new Observation(ObservationKind.Forward, way.X, at),
+        new Observation(ObservationKind.Left, way.Y, at),
+        new Observation(ObservationKind.Up, way.Z, at),
+    ];
 
     private static Vector3D? Move(YamlValue item, FileContext context)
     {

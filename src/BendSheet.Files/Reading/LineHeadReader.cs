@@ -21,7 +21,7 @@ internal sealed record LineHead(Tube Tube, LineEnd From, LineEnd To, bool Made);
 internal sealed class LineHeadReader(NameTable<Tube> tubes, NameTable<Fitting> fittings, PortFinder ports, FileContext context)
 {
     /// <summary>What a mirrored line cannot say for itself.</summary>
-    private static readonly string[] HasFromOther = ["bender", .. RouteForm.AllWords, RouteForm.Rough];
+    private static readonly string[] HasFromOther = ["bender", .. RouteForm.AllWords, RouteForm.Rough, TapedReader.Word];
 
     /// <summary>The tube of a line that says nothing of it, or a finding at the line.</summary>
     public Tube? OnlyTube(SourcePosition line) => tubes.Only(line, context);

@@ -11,9 +11,15 @@ namespace BendSheet.Files.Reading;
 /// <param name="Templates">That rows may use.</param>
 /// <param name="Wire">The template's wire; null where it was typed and cannot be read.</param>
 /// <param name="Tolerance">How well the templates were measured.</param>
+/// <param name="Wanted">How well lines have to fit.</param>
 /// <param name="Clips">How lines are held.</param>
 internal sealed record FileDefaults(
-    NameTable<Bender> Benders, TemplateLibrary Templates, Wire? Wire, MeasuringTolerance? Tolerance, Clipping? Clips);
+    NameTable<Bender> Benders,
+    TemplateLibrary Templates,
+    Wire? Wire,
+    MeasuringTolerance? Tolerance,
+    WantedFit Wanted,
+    Clipping? Clips);
 
 /// <summary>
 /// Reads the lines of a file, each a list of rows or a map that says more. Null after findings that leave a line incomplete.
@@ -63,13 +69,19 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var habit = map.Choice("measured", MeasuredToWords.All);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : file.Clips;
         var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
+        var taped = TapedReader.Read(map, route, context);
         var checks = ChecksReader.Read(map, route?.Route, context);
         if (known is null || bender is null || route is null || (map.Has("measured") && habit is null))
         {
             return null;
         }
 
-        var line = Template(entry.Key, known, bender, habit ?? MeasuredTo.Corner, route) with { Clips = held, Checks = checks };
+        var line = Template(entry.Key, known, bender, habit ?? MeasuredTo.Corner, route) with
+        {
+            Clips = held,
+            Beside = taped,
+            Checks = checks,
+        };
         return WireIsKnown(map, line) ? line : null;
     }
 
@@ -79,8 +91,10 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             Habit = habit,
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
+            Corners = route.Corners,
             Taped = route.Taped,
             Tolerance = file.Tolerance,
+            Wanted = file.Wanted,
             Clips = file.Clips,
             Made = known.Made,
         };

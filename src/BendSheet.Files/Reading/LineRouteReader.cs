@@ -46,7 +46,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
 
     /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
     public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed.Line, typed.Value, context) is var (corners, fit)
-        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, Taped = fit } : null;
+        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, Corners = [], Taped = fit } : null;
 
     private LineRoute? Through(IReadOnlyList<CornerPoint>? points, TypedRoute typed)
     {
@@ -55,13 +55,13 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
             return null;
         }
 
-        var (route, start, findings) = CornerRoute.Read(points, typed.Bender);
+        var (line, findings) = CornerRoute.Read(points, typed.Bender);
         foreach (var finding in findings)
         {
             context.Report(finding);
         }
 
-        return route is null ? null : new(route, start, LiesOnCar: true);
+        return line is null ? null : new(line.Route, line.Start, LiesOnCar: true) { Corners = line.Corners };
     }
 
     private void ReportNoRoute(YamlText name)

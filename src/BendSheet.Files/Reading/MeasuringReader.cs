@@ -40,10 +40,14 @@ internal static class MeasuringReader
             return null;
         }
 
+        var usual = MeasuringTolerance.CommonPractice;
         var straight = map.Length("straight", Range.LengthOrZero);
         var bend = map.Angle("bend", Range.AngleOrZero);
         var rotate = map.Angle("rotate", Range.AngleOrZero);
-        var missing = map.HasUnknownWord ? [] : Vocabulary.Tolerance.Known.Where(word => !map.Has(word)).ToList();
+        var tape = map.Length("tape", Range.PositiveLength);
+        var square = map.Angle("square", Range.AngleOrZero);
+        string[] ofRows = ["straight", "bend", "rotate"];
+        var missing = map.HasUnknownWord || !ofRows.Any(map.Has) ? [] : ofRows.Where(word => !map.Has(word)).ToList();
         if (missing.Count > 0)
         {
             context.Report(FileRules.MissingWord.Error(
@@ -52,6 +56,19 @@ internal static class MeasuringReader
                     + $"{Vocabulary.Tolerance.Example}`"));
         }
 
-        return straight is { } length && bend is { } turn && rotate is { } roll ? new(length, turn, roll) : null;
+        return new(straight ?? usual.Straight, bend ?? usual.Bend, rotate ?? usual.Rotate)
+        {
+            Tape = tape ?? usual.Tape,
+            Square = square ?? usual.Square,
+        };
+    }
+
+    /// <summary>How well lines have to fit, where the file says so.</summary>
+    public static WantedFit Wanted(FieldReader file, FileContext context)
+    {
+        var usual = WantedFit.CommonPractice;
+        return file.Value("wanted") is { } value && FieldReader.Of(value, Vocabulary.Wanted, context) is { } map
+            ? new(map.Length("miss", Range.PositiveLength) ?? usual.Miss, map.Angle("askew", Range.PositiveAngle) ?? usual.Askew)
+            : usual;
     }
 }

@@ -48,6 +48,9 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>A rotation to either side.</summary>
     public static Range Rotation { get; } = new(-360, 360, false, "must be at most one whole turn, 360°, either way");
 
+    /// <summary>An angle that something may be off by.</summary>
+    public static Range PositiveAngle { get; } = new(0, 180, true, "must be above 0° and at most 180°");
+
     /// <summary>How well an angle was measured.</summary>
     public static Range AngleOrZero { get; } = new(0, 180, false, "must be from 0° to 180°");
 

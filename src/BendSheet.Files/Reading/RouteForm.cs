@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Workshop;
@@ -9,8 +10,14 @@ namespace BendSheet.Files.Reading;
 /// <param name="Route">Legs and bends.</param>
 /// <param name="Start">End A, in the car's axes where somebody said so.</param>
 /// <param name="LiesOnCar">Somebody said how it lies.</param>
-/// <param name="Taped">What the taped distances came to, where the route was measured so.</param>
-internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar, TapedFit? Taped = null);
+internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar)
+{
+    /// <summary>Its corners, where the route was measured by them.</summary>
+    public ImmutableArray<CornerPoint> Corners { get; init; } = [];
+
+    /// <summary>What the taped distances came to, where the route was measured so.</summary>
+    public TapedFit? Taped { get; init; }
+}
 
 /// <summary>A route as it was typed, for the reader of its form.</summary>
 /// <param name="Line">The line with all its words.</param>

@@ -1,3 +1,4 @@
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -15,6 +16,19 @@ internal sealed record TypedRow(FieldReader Map, Row Straight, Angle Rotation, B
 {
     /// <summary>For findings.</summary>
     public FileContext Context => Reader.Context;
+
+    /// <summary>Its figures are known, not measured.</summary>
+    public bool IsExact { get; init; }
+
+    /// <summary>What the rotation follows from: where none was typed, somebody saw that there is none. Null where it is exact.</summary>
+    public Term? RotationFrom => Observed(
+        ObservationKind.Rotation, Rotation.Radians, Map.Has("rotate") ? Map.PositionOfValue("rotate") : Map.Position);
+
+    /// <summary>What a figure of the row follows from; null where the row is exact.</summary>
+    /// <param name="kind">What it is of.</param>
+    /// <param name="value">In millimetres or radians.</param>
+    /// <param name="at">Where it was typed.</param>
+    public Term? Observed(ObservationKind kind, double value, SourcePosition at) => IsExact ? null : new Observation(kind, value, at);
 }
 
 /// <summary>
@@ -27,16 +41,20 @@ internal sealed record TypedRow(FieldReader Map, Row Straight, Angle Rotation, B
 /// <param name="Read">From what was typed to the rows it stands for, a single null after findings.</param>
 internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnlyList<string> Beside, Func<TypedRow, IEnumerable<Row?>> Read)
 {
+    /// <summary>Its figures are known, not measured, and are not adjusted.</summary>
+    public const string Exact = "exact";
+
     private const string Tool = "bender";
 
     /// <summary>Only goes straight.</summary>
-    public static RowKind Straight { get; } = new(string.Empty, [], ["straight"], row => [row.Straight]);
+    public static RowKind Straight { get; } = new(string.Empty, [], ["straight", Exact], row => [row.Straight]);
 
     /// <summary>A bend, by what the tube turns.</summary>
-    public static RowKind Bend { get; } = new("bend", ["bend"], ["straight", "rotate", Tool, "note"], BendRowReader.Bend);
+    public static RowKind Bend { get; } = new("bend", ["bend"], ["straight", "rotate", Tool, "note", Exact], BendRowReader.Bend);
 
     /// <summary>A bend, by the angle between its legs.</summary>
-    public static RowKind Included { get; } = new("included", ["included"], ["straight", "rotate", Tool, "note"], BendRowReader.Included);
+    public static RowKind Included { get; } = new(
+        "included", ["included"], ["straight", "rotate", Tool, "note", Exact], BendRowReader.Included);
 
     /// <summary>A template that is put in here.</summary>
     public static RowKind Use { get; } = new("use", ["use", "reverse", "mirror"], ["straight", "rotate"], row => row.Reader.Used(row))
@@ -46,14 +64,14 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
 
     /// <summary>Two bends to a parallel run.</summary>
     public static RowKind Offset { get; } = new(
-        "offset", ["offset", "run"], ["straight", "rotate", "bend", Tool, "note"], BendRowReader.Offset)
+        "offset", ["offset", "run"], ["straight", "rotate", "bend", Tool, "note", Exact], BendRowReader.Offset)
     {
         StandsForSeveral = true,
     };
 
     /// <summary>Three or four bends over an obstacle.</summary>
     public static RowKind Saddle { get; } = new(
-        "saddle", ["saddle", "bends", "width"], ["straight", "rotate", "bend", Tool, "note"], BendRowReader.Saddle)
+        "saddle", ["saddle", "bends", "width"], ["straight", "rotate", "bend", Tool, "note", Exact], BendRowReader.Saddle)
     {
         StandsForSeveral = true,
     };
@@ -74,7 +92,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
 
     /// <summary>The words of all rows.</summary>
     public static IReadOnlyList<string> AllWords { get; } =
-        [.. WordsOfOneBend, Tool, "note", .. All.Where(kind => kind.StandsForSeveral).SelectMany(kind => kind.Own)];
+        [.. WordsOfOneBend, Tool, "note", Exact, .. All.Where(kind => kind.StandsForSeveral).SelectMany(kind => kind.Own)];
 
     /// <summary>`bend` comes last: beside a word that stands for several bends it is the bend of these.</summary>
     private static readonly RowKind[] ByWord = [.. All.Where(kind => kind.StandsForSeveral), Included, Bend];

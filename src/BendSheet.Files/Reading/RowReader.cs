@@ -74,6 +74,7 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
         var kind = RowKind.Of(map, context);
         var tool = map.Text("bender") is { } name ? benders.Find(name, context) : map.Has("bender") ? null : bender;
         var note = map.FreeText("note");
+        var exact = map.Choice(RowKind.Exact, YesOrNo.Choices) == true;
         if (kind is null)
         {
             return [null];
@@ -87,7 +88,18 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
         var typed = new TypedRow(
-            map, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool ?? TemplateLibrary.LinesOwn, note, this);
+            map,
+            new(straight ?? Length.Zero, at, null)
+            {
+                StraightFrom = straight is { } read && !exact ? new Observation(ObservationKind.Leg, read.Millimetres, at) : null,
+            },
+            rotation ?? Angle.Zero,
+            tool ?? TemplateLibrary.LinesOwn,
+            note,
+            this)
+        {
+            IsExact = exact,
+        };
         var isComplete = tool is not null || !kind.NeedsTool;
         var rows = isComplete ? kind.Read(typed) : WithoutTool(kind, typed);
         var isReadable = !map.HasUnknownWord
@@ -117,7 +129,9 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         piece = reverse == true ? piece.Reversed() : piece;
         piece = mirror == true ? piece.Mirrored() : piece;
-        return bender is null ? [null] : [row.Straight, .. piece.Joined(row.Rotation).ToRows().Select(used => OnTool(used, bender))];
+        return bender is null
+            ? [null]
+            : [row.Straight, .. piece.Joined(row.Rotation, row.RotationFrom).ToRows().Select(used => OnTool(used, bender))];
     }
 
     private static Row OnTool(Row row, Bender tool) =>

@@ -91,6 +91,7 @@ public static class TemplateReader
         var templates = TemplateLibrary.Of(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
         var tolerance = MeasuringReader.Tolerance(map, context);
+        var wanted = MeasuringReader.Wanted(map, context);
         var clips = ClipsReader.Read(map, context);
         RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
         RequireOne(map, benders.Any || OnlyRough(map), "bender", Vocabulary.Bender, context);
@@ -117,7 +118,7 @@ public static class TemplateReader
         }
 
         var (lines, rough) = LinesReader.Read(
-            entries, new(tubes, fittings, ports, context), new(benders, templates, wire, tolerance, clips), context);
+            entries, new(tubes, fittings, ports, context), new(benders, templates, wire, tolerance, wanted, clips), context);
         return file with { Lines = lines, RoughLines = rough };
     }
 

@@ -27,6 +27,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             "fittings",
             "wire",
             "tolerance",
+            "wanted",
             "clips",
             "templates", "parts",
             "hoses", "pedal-switch", "lines",
@@ -55,13 +56,26 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 
     /// <summary>How well the template was measured.</summary>
     public static Vocabulary Tolerance { get; } = new(
-        "the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate"]);
+        "the tolerance", "{straight: 1 mm, bend: 1.5, rotate: 3}", ["straight", "bend", "rotate", "tape", "square"]);
+
+    /// <summary>How well lines have to fit.</summary>
+    public static Vocabulary Wanted { get; } = new("`wanted`", "{miss: 3 mm, askew: 2}", ["miss", "askew"]);
 
     /// <summary>A line that is more than a list of rows.</summary>
     public static Vocabulary Line { get; } = new(
         "a line",
         "{rows: […]}",
-        ["tube", "bender", "from", "to", .. RouteForm.AllWords, RouteForm.Mirror, "clips", RouteForm.Rough, "checks", "made"]);
+        [
+            "tube", "bender", "from", "to", .. RouteForm.AllWords, RouteForm.Mirror, "clips", RouteForm.Rough, TapedReader.Word, "checks",
+            "made",
+        ]);
+
+    /// <summary>A measurement beside the route that is less sure than the tape.</summary>
+    public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within"]);
+
+    /// <summary>A way on the car from one place to another.</summary>
+    public static Vocabulary TapedWay { get; } = new(
+        "a way on the car", "{forward: 285 mm, up: -40 mm}", ["forward", "left", "up", "within"]);
 
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
@@ -111,6 +125,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Fitting,
         Wire,
         Tolerance,
+        Wanted,
         Clips,
         Roll,
         Practice,
@@ -119,6 +134,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Hose,
         HoseEnd,
         Line,
+        Taped,
+        TapedWay,
         Check,
         End,
         Start,

@@ -84,7 +84,7 @@ public class CheckTests : AtTheTerminal
         Assert.Equal(0, check.Code);
         Assert.Equal(stock.Error, check.Error);
         Assert.Contains(
-            ":14:8: note: `olive` in `have` is not needed: nothing is on the list [have-not-needed]",
+            ":15:8: note: `olive` in `have` is not needed: nothing is on the list [have-not-needed]",
             check.Error,
             StringComparison.Ordinal);
         Assert.EndsWith("; 1 note\n", check.Output, StringComparison.Ordinal);
@@ -96,7 +96,7 @@ public class CheckTests : AtTheTerminal
         var file = Typed(CarFiles.Sound + "stock: [{length: 200}]\n");
         var ran = await Run("check", file);
         Assert.Equal(1, ran.Code);
-        Assert.Contains(":13:9: error: the tube: ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(":14:9: error: the tube: ", ran.Error, StringComparison.Ordinal);
         Assert.EndsWith("; 1 error\n", ran.Output, StringComparison.Ordinal);
         Assert.Equal((await Run("stock", file)).Code, ran.Code);
     }

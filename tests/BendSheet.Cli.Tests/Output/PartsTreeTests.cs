@@ -27,6 +27,7 @@ public class PartsTreeTests : AtTheTerminal
           front: {from: {at: adapter.out, fitting: an3}, to: {at: tee.in, fitting: an3}, rows: [{straight: 120, bend: 90}, {straight: 100}]}
           rear-line: {from: {at: master.rear, fitting: an3}, to: the rear axle, rows: [{straight: 1500}]}
           fuel: {from: tank.outlet, to: carburettor, rows: [{straight: 900}]}
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 

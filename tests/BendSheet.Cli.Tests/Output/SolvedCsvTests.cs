@@ -59,6 +59,7 @@ public class SolvedCsvTests : AtTheTerminal
               'left, front':
                 - {straight: 100, bend: 90, note: 'say "when", then heat; done'}
                 - {straight: 80}
+            wanted: {miss: 1 m, askew: 90}
 
             """;
         var ran = await Run("show", Typed(Text), "--format", "csv");

@@ -11,7 +11,8 @@ public class SolvedJsonTests : AtTheTerminal
         Assert.Equal("project lines findings", Names(json));
         var line = json.GetProperty("lines")[0];
         Assert.Equal(
-            "name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips checks findings",
+            "name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips survey checks "
+                + "findings",
             Names(line));
         Assert.Equal(
             "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever",

@@ -144,15 +144,18 @@ public class SheetWriterTests
     public void What_must_be_read_first_are_the_warnings_the_springback_and_the_measuring_error()
     {
         var template = FullLine.Template;
-        var tight = template with { Tube = template.Tube with { SmallestRadius = Lines.Mm(15) } };
+        var measured = Lines.Of(template.Bender, [120, 60, 200, 80], (0, 45), (90, 30), (-45, 90)).Route;
+        var tight = template with { Tube = template.Tube with { SmallestRadius = Lines.Mm(15) }, Route = measured };
         var (warning, sheet) = (Assert.Single(CarPlan.Line(tight).Findings), FullLine.Content(tight));
         Assert.Equal(3, sheet.ReadFirst.Length);
         Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
         Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
         Assert.Equal(
-            "Measured to 1 mm, 1.5° bend and 3° rotation, the template places end B to about 12.5 mm (standard deviation).",
+            "End B may miss its port by 9.0 mm, 4° askew (one standard deviation).",
             sheet.ReadFirst[2]);
-        Assert.Single(FullLine.Content(template with { Tolerance = null }).ReadFirst);
+        Assert.Equal(
+            "End B may miss its port by 12.0 mm, 5.4° askew (one standard deviation; no tolerance is typed).",
+            FullLine.Content(tight with { Tolerance = null }).ReadFirst[2]);
     }
 
     [Fact]

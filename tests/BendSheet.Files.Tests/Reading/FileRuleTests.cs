@@ -18,7 +18,7 @@ public class FileRuleTests
         {
             Top + "colour: red\n" + Line, "4:1", "unknown-word",
             "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, "
-                + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
+                + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `wanted`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
                 + "`lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`"
         },
         {
@@ -28,8 +28,8 @@ public class FileRuleTests
         { Rows("{straigth: 120}"), "6:8", "unknown-word", "`straigth` is not a word for a row: did you mean `straight`?" },
         {
             Rows("{straight: 120, angle: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word",
-            "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `use`, `reverse`, `mirror`, `offset`, `run`, "
-                + "`saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`"
+            "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `exact`, `use`, `reverse`, `mirror`, `offset`, "
+                + "`run`, `saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`"
         },
         {
             Top.Replace("od:", "OD:", StringComparison.Ordinal) + Line, "2:8", "unknown-word",
@@ -44,10 +44,10 @@ public class FileRuleTests
         {
             Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word",
             "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, "
-                + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
+                + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `wanted`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
                 + "`lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`"
         },
-        { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: [{from: A, to: B, distance: 1632 mm}]`, and this is empty" },
+        { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: {A-2: 344}`, and this is empty" },
 
         // Parts and ports
         {

@@ -158,8 +158,9 @@ public class RouteFormsTests
                 + $"  - {{straight: 100}}\n");
         var air = line.Findings.Where(finding => finding.Rule == HoldsAir.Rule).ToList();
         Assert.Equal(humps, air.Count == 1);
-        Assert.Empty(
-            Solved("lines:\n  a:\n    - {straight: 100, bend: 90}\n    - {straight: 100, bend: 90}\n    - {straight: 100}\n").Findings);
+        Assert.DoesNotContain(
+            Solved("lines:\n  a:\n    - {straight: 100, bend: 90}\n    - {straight: 100, bend: 90}\n    - {straight: 100}\n").Findings,
+            finding => finding.Rule == HoldsAir.Rule);
         if (humps)
         {
             // Up 100, over and down again: the top of the tube's bends at the upper run.

@@ -64,10 +64,10 @@ public class MeetsItselfTests
     {
         Vector3D[] corners = [new(0, 0, 0), new(100, 0, 0), new(100, 80, 0), new(50, 80, rise), new(50, -60, rise)];
         var bender = Lines.Bender(10);
-        var (route, _, findings) = CornerRoute.Read(
+        var (line, findings) = CornerRoute.Read(
             [.. corners.Select((corner, i) => new CornerPoint(corner, Lines.StraightAt(i)))], bender);
         Assert.Empty(findings);
-        return Lines.Of(bender, [10]) with { Route = route! };
+        return Lines.Of(bender, [10]) with { Route = line!.Route };
     }
 
     internal static LineTemplate CoiledLine(double pitch)

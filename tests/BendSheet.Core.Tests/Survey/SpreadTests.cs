@@ -6,7 +6,7 @@ using CsCheck;
 
 namespace BendSheet.Core.Tests.Survey;
 
-public class TemplateErrorTests
+public class SpreadTests
 {
     private static MeasuringTolerance Tolerance { get; } = new(Lines.Mm(1), Lines.Deg(1.5), Lines.Deg(3));
 
@@ -29,17 +29,9 @@ public class TemplateErrorTests
                 squares += i == 0 ? 0 : Squared(3, more => EndB(shape.Legs, shape.Turns, Changed(shape.Rotations, i, more)));
             }
 
-            AssertGeometry.Equal(Math.Sqrt(squares), TemplateError.AtEndB(shape.Centreline(), Tolerance)!.Value.Millimetres);
+            AssertGeometry.Equal(Math.Sqrt(squares), LineSurvey.Of(shape.Template() with { Tolerance = Tolerance })!.Spread.Millimetres);
         },
         iter: 300);
-
-    [Fact]
-    public void A_straight_tube_is_as_uncertain_as_its_only_leg() =>
-        AssertGeometry.Equal(1, TemplateError.AtEndB(Lines.Of(Lines.Bender(10), [321]).Centreline(), Tolerance)!.Value.Millimetres);
-
-    [Fact]
-    public void Without_a_corner_there_is_no_figure() =>
-        Assert.Null(TemplateError.AtEndB(new Shape(15, [50, 50], [180], [0]).Centreline(), Tolerance));
 
     private static double Squared(double deviation, Func<double, Vector3D> endB)
     {

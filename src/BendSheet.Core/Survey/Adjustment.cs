@@ -1,0 +1,204 @@
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Templates;
+using MathNet.Numerics.LinearAlgebra;
+using MathNet.Numerics.LinearAlgebra.Factorization;
+
+namespace BendSheet.Core.Survey;
+
+/// <summary>A quantity measured beside the route, for the adjustment.</summary>
+/// <param name="Quantity">Which.</param>
+/// <param name="Millimetres">As it was read.</param>
+/// <param name="Deviation">One standard deviation, in millimetres, above zero.</param>
+internal readonly record struct WeighedQuantity(TapedQuantity Quantity, double Millimetres, double Deviation);
+
+/// <summary>
+/// A line's figures, moved so that they and everything else that was measured agree best: least squares, each residual weighed by its
+/// standard deviation.
+/// </summary>
+/// <remarks>
+/// Gauss and Newton's method on the figures in units of their deviations, so that the normal equations are I + AᵀA with a row of A for
+/// each quantity beside the route: well conditioned whatever the units. A step that makes the sum of squares larger is halved. Redundancy
+/// numbers and standardised residuals after W. Baarda, A Testing Procedure for Use in Geodetic Networks (Delft, 1968).
+/// </remarks>
+internal sealed class Adjustment
+{
+    private const int MostSteps = 60;
+    private const int MostHalvings = 12;
+
+    /// <summary>Steps shorter than this part of a standard deviation change nothing.</summary>
+    private const double Converged = 1e-8;
+
+    /// <summary>A figure that is left out weighs this part of what it does otherwise: nothing, and a figure that nothing else says still
+    /// stays where it was.</summary>
+    private const double LeftOut = 1e-6;
+
+    private readonly double[] _weights;
+    private readonly double[][] _rows;
+    private readonly Cholesky<double> _normal;
+
+    private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, double[] misses)
+    {
+        Values = values;
+        Moved = moved;
+        _weights = weights;
+        Slopes = slopes;
+        _rows = rows;
+        Misses = misses;
+        _normal = Normal(weights, rows).Cholesky();
+    }
+
+    /// <summary>The adjusted figures, in millimetres or radians.</summary>
+    public double[] Values { get; }
+
+    /// <summary>By how many standard deviations each figure was moved.</summary>
+    public double[] Moved { get; }
+
+    /// <summary>What each quantity beside the route was measured more than the adjusted line has, in standard deviations.</summary>
+    public double[] Misses { get; }
+
+    /// <summary>At the adjusted figures.</summary>
+    public PlaceSlopes Slopes { get; }
+
+    /// <summary>The weighed sum of squares.</summary>
+    public double ChiSquare => Sum(Moved, Misses, _weights);
+
+    /// <summary>Adjusts a line.</summary>
+    /// <param name="line">With its figures.</param>
+    /// <param name="typed">What is taken for typed: the figures as they were read, but where a slip is tried.</param>
+    /// <param name="beside">What else was measured.</param>
+    /// <param name="leftOut">A figure that is not believed; none where it is negative.</param>
+    /// <returns>Null where the line has no shape.</returns>
+    public static Adjustment? Of(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside, int leftOut = -1)
+    {
+        double[] weights = [.. line.Figures.Select((figure, i) => i == leftOut || figure.IsUnmeasured ? LeftOut : 1)];
+        var values = typed;
+        var moved = new double[typed.Length];
+        if (PlaceSlopes.Near(line, values) is not { } slopes)
+        {
+            return null;
+        }
+
+        var misses = MissesOf(slopes.At, beside, line.Start);
+        for (var step = 0; ; step++)
+        {
+            double[][] rows = [.. beside.Select(one => Row(slopes, one, line.Start))];
+            if (step == MostSteps || beside.Count == 0
+                || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
+            {
+                return new(values, moved, weights, slopes, rows, misses);
+            }
+
+            (values, moved) = next;
+            slopes = PlaceSlopes.Near(line, values)!;
+            misses = MissesOf(slopes.At, beside, line.Start);
+        }
+    }
+
+    /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
+    public double[] Covariance(double[] slope) => _normal.Solve(Vector<double>.Build.DenseOfArray(slope)).AsArray();
+
+    /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
+    public double RedundancyOfFigure(int figure)
+    {
+        var unit = new double[Values.Length];
+        unit[figure] = 1;
+        return Math.Clamp(1 - (_weights[figure] * Covariance(unit)[figure]), 0, 1);
+    }
+
+    /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
+    public double RedundancyBeside(int quantity) => Math.Clamp(1 - Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
+
+    /// <summary>The scalar product.</summary>
+    public static double Dot(double[] a, double[] b)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < a.Length; i++)
+        {
+            sum += a[i] * b[i];
+        }
+
+        return sum;
+    }
+
+    private static (double[] Values, double[] Moved)? Next(
+        ObservedLine line,
+        double[] typed,
+        IReadOnlyList<WeighedQuantity> beside,
+        double[] weights,
+        (double[] Moved, double[] Misses) now,
+        double[][] rows)
+    {
+        var force = new double[typed.Length];
+        for (var i = 0; i < force.Length; i++)
+        {
+            force[i] = -weights[i] * now.Moved[i];
+            for (var k = 0; k < rows.Length; k++)
+            {
+                force[i] += rows[k][i] * now.Misses[k];
+            }
+        }
+
+        var step = Normal(weights, rows).Cholesky().Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
+        if (step.All(part => Math.Abs(part) < Converged))
+        {
+            return null;
+        }
+
+        var before = Sum(now.Moved, now.Misses, weights);
+        for (var (factor, halved) = (1.0, 0); halved < MostHalvings; factor /= 2, halved++)
+        {
+            double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
+            double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
+            if (line.PlacesWith(values) is { } places
+                && Sum(moved, MissesOf(places, beside, line.Start), weights) <= before * (1 + 1e-12))
+            {
+                return (values, moved);
+            }
+        }
+
+        return null;
+    }
+
+    private static Matrix<double> Normal(double[] weights, double[][] rows)
+    {
+        var normal = new double[weights.Length, weights.Length];
+        for (var i = 0; i < weights.Length; i++)
+        {
+            normal[i, i] = weights[i];
+            foreach (var row in rows)
+            {
+                for (var j = 0; j < weights.Length; j++)
+                {
+                    normal[i, j] += row[i] * row[j];
+                }
+            }
+        }
+
+        return Matrix<double>.Build.DenseOfArray(normal);
+    }
+
+    private static double[] Row(PlaceSlopes slopes, WeighedQuantity one, Frame start)
+    {
+        var row = slopes.Of(places => places.ValueOf(one.Quantity, start));
+        for (var i = 0; i < row.Length; i++)
+        {
+            row[i] /= one.Deviation;
+        }
+
+        return row;
+    }
+
+    private static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside, Frame start) =>
+        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity, start)) / one.Deviation)];
+
+    private static double Sum(double[] moved, double[] misses, double[] weights)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < moved.Length; i++)
+        {
+            sum += weights[i] * moved[i] * moved[i];
+        }
+
+        return sum + misses.Sum(miss => miss * miss);
+    }
+}

@@ -1,0 +1,217 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Survey;
+
+/// <summary>A measurement that would say most of what is not sure yet.</summary>
+/// <param name="Quantity">Which.</param>
+/// <param name="Name">As it is typed: <c>B ahead</c>.</param>
+/// <param name="Expected">What it should be, if nothing was misread.</param>
+/// <param name="Within">One standard deviation of such a measurement.</param>
+/// <param name="Miss">How far B may be off after it, and after those before it in the list.</param>
+/// <param name="Askew">How far off square the last straight may enter after it.</param>
+public sealed record NextMeasurement(
+    TapedQuantity Quantity, string Name, Length Expected, Length Within, Length Miss, Angle Askew);
+
+/// <summary>
+/// Of everything that a person could still measure beside the route, what brings end B nearest to its port: the best one, the best one
+/// after it, and so on.
+/// </summary>
+/// <remarks>
+/// A measurement a of variance s² takes C·a·aᵀ·C / (s² + aᵀ·C·a) from the figures' covariance C, whatever it reads, so that each can
+/// be tried without measuring (rank-one update; any text on least squares).
+/// </remarks>
+internal sealed class NextMeasurements
+{
+    private const int Most = 4;
+
+    /// <summary>A point nearer to A's straight than so many standard deviations lies on either side of it.</summary>
+    private const double ClearOfStraight = 3;
+
+    private readonly Adjustment _adjustment;
+    private readonly List<Candidate> _candidates;
+    private readonly List<double[]> _endB;
+    private readonly List<double[]> _lastStraight;
+
+    private NextMeasurements(Adjustment adjustment, List<Candidate> candidates)
+    {
+        _adjustment = adjustment;
+        _candidates = candidates;
+        _endB = [.. Landing.OfB(adjustment.Slopes)];
+        _lastStraight = [.. Landing.OfLastStraight(adjustment.Slopes)];
+    }
+
+    /// <summary>What to measure next, in this order.</summary>
+    /// <param name="line">What is known of it.</param>
+    /// <param name="adjustment">Of that.</param>
+    /// <param name="template">The line as it was typed.</param>
+    /// <param name="tolerance">Of tape and square.</param>
+    /// <param name="wanted">How near is near enough.</param>
+    public static ImmutableArray<NextMeasurement> Of(
+        ObservedLine line, Adjustment adjustment, LineTemplate template, MeasuringTolerance tolerance, WantedFit wanted)
+    {
+        var typed = line.PlacesWith(line.Typed)!;
+        var taken = template.Beside.Select(one => one.Quantity).ToHashSet();
+        var candidates = Quantities(template.Route, adjustment.Slopes.At)
+            .Where(quantity => !taken.Contains(quantity))
+            .Select(quantity => Candidate.Of(quantity, line, adjustment, typed, tolerance))
+            .Where(candidate => candidate.IsOffered)
+            .ToList();
+        return [.. new NextMeasurements(adjustment, candidates).Best(template.Route.Bends.Length, wanted)];
+    }
+
+    /// <summary>Everything between two points that a tape or a straight edge reaches, but for the legs, which the rows have.</summary>
+    public static IEnumerable<TapedQuantity> Quantities(Route route, Places places)
+    {
+        var last = places.Points.Length - 1;
+        for (var from = 0; from < last; from++)
+        {
+            for (var to = from + 2; to <= last && !(to - 2 >= from && route.Bends[to - 2].FromTangent); to++)
+            {
+                if (places.Points[from] is null || places.Points[to] is null)
+                {
+                    continue;
+                }
+
+                yield return new(TapedKind.Distance, from, to);
+                if (from == 0)
+                {
+                    yield return new(TapedKind.Ahead, 0, to);
+                    yield return new(TapedKind.Aside, 0, to);
+                }
+            }
+        }
+    }
+
+    private IEnumerable<NextMeasurement> Best(int bends, WantedFit wanted)
+    {
+        var spread = Forces(_endB);
+        var turned = Forces(_lastStraight);
+        for (var count = 0; count < Most && _candidates.Count > 0; count++)
+        {
+            if (Root(_endB, spread) <= wanted.Miss.Millimetres && Root(_lastStraight, turned) <= wanted.Askew.Radians)
+            {
+                yield break;
+            }
+
+            var best = _candidates.MaxBy(candidate => Gain(candidate, spread))!;
+            _candidates.Remove(best);
+            Take(best, spread, turned);
+            yield return new(
+                best.Quantity,
+                best.Quantity.Name(bends),
+                Length.FromMillimetres(best.Expected),
+                Length.FromMillimetres(best.Deviation),
+                Length.FromMillimetres(Root(_endB, spread)),
+                Angle.FromRadians(Root(_lastStraight, turned)));
+        }
+    }
+
+    /// <summary>The covariance times each slope.</summary>
+    private List<double[]> Forces(List<double[]> slopes) => slopes.ConvertAll(_adjustment.Covariance);
+
+    /// <summary>What a candidate takes from the trace of a covariance.</summary>
+    private static double Gain(Candidate candidate, List<double[]> forces) =>
+        forces.Sum(force => Adjustment.Dot(force, candidate.Slope) is var part ? part * part : 0) / (1 + candidate.Variance);
+
+    /// <summary>The covariance as if the candidate had been measured, and every other candidate under it.</summary>
+    private void Take(Candidate best, List<double[]> spread, List<double[]> turned)
+    {
+        foreach (var force in spread.Concat(turned))
+        {
+            var part = Adjustment.Dot(force, best.Slope) / (1 + best.Variance);
+            for (var i = 0; i < force.Length; i++)
+            {
+                force[i] -= part * best.Force[i];
+            }
+        }
+
+        foreach (var candidate in _candidates)
+        {
+            var part = Adjustment.Dot(candidate.Slope, best.Force);
+            candidate.Variance -= part * part / (1 + best.Variance);
+            for (var i = 0; i < candidate.Force.Length; i++)
+            {
+                candidate.Force[i] -= part / (1 + best.Variance) * best.Force[i];
+            }
+        }
+    }
+
+    private static double Root(List<double[]> slopes, List<double[]> forces) =>
+        Math.Sqrt(Math.Max(0, slopes.Zip(forces, Adjustment.Dot).Sum()));
+
+    /// <summary>Something that could be measured.</summary>
+    private sealed class Candidate
+    {
+        private Candidate(TapedQuantity quantity, double expected, double deviation, double[] slope, double[] force, bool isOffered)
+        {
+            Quantity = quantity;
+            Expected = expected;
+            Deviation = deviation;
+            Slope = slope;
+            Force = force;
+            Variance = Adjustment.Dot(slope, force);
+            IsOffered = isOffered;
+        }
+
+        public TapedQuantity Quantity { get; }
+
+        /// <summary>In millimetres.</summary>
+        public double Expected { get; }
+
+        /// <summary>In millimetres.</summary>
+        public double Deviation { get; }
+
+        /// <summary>With the figures, in its own standard deviations.</summary>
+        public double[] Slope { get; }
+
+        /// <summary>The figures' covariance times the slope.</summary>
+        public double[] Force { get; }
+
+        /// <summary>Of what it should be, in its own variances.</summary>
+        public double Variance { get; set; }
+
+        /// <summary>It says to first order what it would say.</summary>
+        public bool IsOffered { get; }
+
+        public static Candidate Of(
+            TapedQuantity quantity, ObservedLine line, Adjustment adjustment, Places typed, MeasuringTolerance tolerance)
+        {
+            double Value(Places places) => places.ValueOf(quantity, line.Start);
+            var (expected, deviation) = (Value(adjustment.Slopes.At), Weighing.Deviation(quantity, typed, tolerance));
+            var slope = adjustment.Slopes.Of(Value);
+            for (var i = 0; i < slope.Length; i++)
+            {
+                slope[i] /= deviation;
+            }
+
+            var force = adjustment.Covariance(slope);
+            var spread = deviation * Math.Sqrt(1 + Adjustment.Dot(slope, force));
+            return new(quantity, expected, deviation, slope, force, quantity.Kind switch
+            {
+                TapedKind.Aside => expected > ClearOfStraight * spread,
+                TapedKind.Distance => expected > ClearOfStraight * spread && !NearlyInLine(quantity, adjustment.Slopes.At, deviation),
+                _ => true,
+            });
+        }
+
+        /// <summary>The tape lies all but along the legs between its ends, and would read the same if they were bent a little.</summary>
+        private static bool NearlyInLine(TapedQuantity quantity, Places places, double deviation)
+        {
+            var along = 0.0;
+            for (var i = quantity.From; i < quantity.To; i++)
+            {
+                if (places.Points[i] is not { } from || places.Points[i + 1] is not { } to)
+                {
+                    return false;
+                }
+
+                along += from.DistanceTo(to);
+            }
+
+            return along - places.Points[quantity.From]!.Value.DistanceTo(places.Points[quantity.To]!.Value)
+                < ClearOfStraight * deviation;
+        }
+    }
+}

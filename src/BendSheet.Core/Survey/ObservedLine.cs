@@ -1,0 +1,233 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Geometry;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Survey;
+
+/// <summary>One of the figures that a line's route was measured by.</summary>
+/// <param name="Observation">As it was read.</param>
+/// <param name="Name">Which: <c>leg 2</c>, <c>rotation 3</c>.</param>
+/// <param name="Deviation">One standard deviation, in millimetres or radians, above zero.</param>
+internal sealed record ObservedFigure(Observation Observation, string Name, double Deviation)
+{
+    /// <summary>Nobody read it: it only describes the shape, which follows from what is measured beside it.</summary>
+    public bool IsUnmeasured { get; init; }
+}
+
+/// <summary>A line as a function of the figures that it was measured by.</summary>
+internal sealed class ObservedLine
+{
+    /// <summary>The sine of a rotation that a tape cannot tell from none.</summary>
+    private const double NearFlat = 0.02;
+
+    private readonly LineTemplate _template;
+    private readonly Dictionary<Observation, int> _index;
+
+    private ObservedLine(LineTemplate template, ImmutableArray<ObservedFigure> figures)
+    {
+        _template = template;
+        Figures = figures;
+        _index = figures.Index().ToDictionary(figure => figure.Item.Observation, figure => figure.Index);
+    }
+
+    /// <summary>The figures that may be wrong, along the line.</summary>
+    public ImmutableArray<ObservedFigure> Figures { get; }
+
+    /// <summary>Some of the shape is nearer to flat than a tape can tell, so that nobody knows how sure it is.</summary>
+    public bool IsNearFlat { get; private init; }
+
+    /// <summary>As they were read.</summary>
+    public double[] Typed => [.. Figures.Select(figure => figure.Observation.Value)];
+
+    /// <summary>How the line lies on the car.</summary>
+    public Frame Start => _template.Start;
+
+    /// <summary>The figures of a line, however it was measured.</summary>
+    public static ObservedLine Of(LineTemplate template, MeasuringTolerance tolerance) => template switch
+    {
+        { Taped: not null } => OfShape(template),
+        { Corners.IsEmpty: false } => OfCorners(template, tolerance),
+        _ => OfRows(template, tolerance),
+    };
+
+    /// <summary>Nothing of the route was read: legs, bends and rotations only describe the shape that its distances came to.</summary>
+    private static ObservedLine OfShape(LineTemplate template)
+    {
+        var legs = template.Route.Legs.Select(leg => new Observation(ObservationKind.Leg, leg.Measured.Millimetres, leg.At)).ToList();
+        var turns = template.Route.Bends.Select(bend => new Observation(ObservationKind.Bend, bend.Turn.Radians, bend.TurnAt)).ToList();
+
+        // Out of a flat shape no distance says anything to first order.
+        var rolls = template.Route.Bends.Select((bend, i) => i > 0 && Math.Abs(Math.Sin(bend.Rotation.Radians)) > NearFlat
+            ? new Observation(ObservationKind.Rotation, bend.Rotation.Radians, bend.TurnAt)
+            : null).ToList();
+        var route = Route.Of(
+            [.. template.Route.Legs.Zip(legs, (leg, from) => leg with { From = from })],
+            [.. template.Route.Bends.Select((bend, i) => bend with { TurnFrom = turns[i], RotationFrom = rolls[i] })]);
+        return new(template with { Route = route },
+        [
+            .. legs.Concat(turns).Concat(rolls.OfType<Observation>()).Select(
+                one => new ObservedFigure(one, string.Empty, one.IsAngle ? Math.PI / 180 : 1) { IsUnmeasured = true }),
+        ])
+        {
+            IsNearFlat = rolls.Skip(1).Any(roll => roll is null),
+        };
+    }
+
+    private static ObservedLine OfCorners(LineTemplate template, MeasuringTolerance tolerance)
+    {
+        var corners = template.Corners;
+        var byLegs = corners[0].From is null;
+        var known = new HashSet<Observation>();
+        var figures = ImmutableArray.CreateBuilder<ObservedFigure>();
+        for (var i = 0; i < corners.Length; i++)
+        {
+            var number = FormattableString.Invariant($"{i}");
+            var point = byLegs ? $"leg {number}" : i == 0 ? "A" : i == corners.Length - 1 ? "B" : number;
+            corners[i].With(observation =>
+            {
+                if (known.Add(observation))
+                {
+                    figures.Add(new(observation, $"{point} {AxisWord(observation.Kind)}", DeviationOf(observation.Kind, tolerance)));
+                }
+
+                return observation.Value;
+            });
+        }
+
+        return new(template, [.. figures.Where(figure => figure.Deviation > 0)]);
+    }
+
+    private static string AxisWord(ObservationKind kind) => kind switch
+    {
+        ObservationKind.Forward => "forward",
+        ObservationKind.Left => "left",
+        _ => "up",
+    };
+
+    private static ObservedLine OfRows(LineTemplate template, MeasuringTolerance tolerance)
+    {
+        var figures = ImmutableArray.CreateBuilder<ObservedFigure>();
+        var known = new HashSet<Observation>();
+        var route = template.Route;
+        for (var i = 0; i < route.Legs.Length; i++)
+        {
+            Add(route.Legs[i].From, i + 1, bend: i);
+            if (i < route.Bends.Length)
+            {
+                // The first rotation only sets the starting plane, which swings the whole line.
+                Add(i == 0 ? null : route.Bends[i].RotationFrom, i + 1, bend: i + 1);
+                Add(route.Bends[i].TurnFrom, i + 1, bend: i + 1);
+            }
+        }
+
+        return new(template, figures.ToImmutable());
+
+        void Add(Term? term, int leg, int bend) => term?.ValueWith(observation =>
+        {
+            if (known.Add(observation) && DeviationOf(observation.Kind, tolerance) is var deviation && deviation > 0)
+            {
+                figures.Add(new(observation, NameOf(observation.Kind, leg, bend), deviation));
+            }
+
+            return observation.Value;
+        });
+    }
+
+    /// <summary>The line if its figures were these; the very same line if they are those that were read.</summary>
+    /// <param name="values">For each of <see cref="Figures"/>.</param>
+    public LineTemplate With(IReadOnlyList<double> values)
+    {
+        double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
+        if (!_template.Corners.IsEmpty)
+        {
+            var line = CornerRoute.Of([.. _template.Corners.Select(corner => corner.With(ValueOf))], _template.Bender);
+            return _template with { Route = line.Route, Start = line.Start, Corners = line.Corners };
+        }
+
+        var route = _template.Route;
+        return _template with
+        {
+            Route = Route.Of(
+                [
+                    .. route.Legs.Select(leg => leg.From is { } from
+                        ? leg with { Measured = Length.FromMillimetres(from.ValueWith(ValueOf)) }
+                        : leg),
+                ],
+                [
+                    .. route.Bends.Select(bend => bend with
+                    {
+                        Turn = bend.TurnFrom is { } turn ? Angle.FromRadians(turn.ValueWith(ValueOf)) : bend.Turn,
+                        IsUBend = !bend.HasCorner,
+                        Rotation = bend.RotationFrom is { } rotation ? Angle.FromRadians(rotation.ValueWith(ValueOf)) : bend.Rotation,
+                    }),
+                ]),
+        };
+    }
+
+    /// <summary>What a leg would have been typed as, had the ruler lain on the other face of the wire; null for anything else.</summary>
+    /// <param name="figure">One of <see cref="Figures"/>.</param>
+    public double? OtherFace(int figure)
+    {
+        var leg = _template.Route.Legs.IndexOf(_template.Route.Legs.FirstOrDefault(leg => leg.From == Figures[figure].Observation)!);
+        if (leg < 0 || _template.Habit is not (MeasuredTo.Outside or MeasuredTo.Inside) || _template.Wire.Diameter is null)
+        {
+            return null;
+        }
+
+        var (typed, bends) = (_template.Route.Legs[leg], _template.Route.Bends);
+        Angle? Turn(int bend) => bend < 0 || bend >= bends.Length || !bends[bend].HasCorner ? null : bends[bend].Turn;
+        Length Corners(MeasuredTo habit) =>
+            LegConversion.CornerToCorner(typed.Measured, habit, _template.Wire, Turn(leg - 1), Turn(leg));
+        var other = _template.Habit == MeasuredTo.Outside ? MeasuredTo.Inside : MeasuredTo.Outside;
+        return (typed.Measured + Corners(other) - Corners(_template.Habit)).Millimetres;
+    }
+
+    /// <summary>Where its corners and ends would be. A leg too short for its bends bends all the same, in numbers.</summary>
+    /// <param name="values">For each of <see cref="Figures"/>.</param>
+    /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
+    public Places? PlacesWith(IReadOnlyList<double> values) => PlacesOf(With(values));
+
+    private static Places? PlacesOf(LineTemplate template)
+    {
+        if (RouteLayout.Of(template).Layout is not { } layout)
+        {
+            return null;
+        }
+
+        var points = new Vector3D?[layout.Bends.Length + 2];
+        var frame = Frame.Default;
+        points[0] = frame.Position;
+        for (var i = 0; i < layout.Bends.Length; i++)
+        {
+            var bend = layout.Bends[i];
+            frame = frame.Advanced(layout.Legs[i].StraightLeft).Rolled(i == 0 ? Angle.Zero : bend.Bend.Rotation);
+            points[i + 1] = bend is { Setback: { } setback, Bend.FromTangent: false } ? frame.Advanced(setback).Position : null;
+            frame = frame.Bent(bend.Radius, bend.Bend.Turn);
+        }
+
+        points[^1] = frame.Advanced(layout.Legs[^1].StraightLeft).Position;
+        return new(points, frame.Direction);
+    }
+
+    private static double DeviationOf(ObservationKind kind, MeasuringTolerance tolerance) => kind switch
+    {
+        ObservationKind.Bend => tolerance.Bend.Radians,
+        ObservationKind.Rotation => tolerance.Rotate.Radians,
+        ObservationKind.Forward or ObservationKind.Left or ObservationKind.Up => tolerance.Tape.Millimetres,
+        _ => tolerance.Straight.Millimetres,
+    };
+
+    /// <summary>By the number of the leg or the bend; a figure of a slope by that of the bend before it.</summary>
+    private static string NameOf(ObservationKind kind, int leg, int bend) => kind switch
+    {
+        ObservationKind.Leg => FormattableString.Invariant($"leg {leg}"),
+        ObservationKind.Bend => FormattableString.Invariant($"bend {bend}"),
+        ObservationKind.Rotation => FormattableString.Invariant($"rotation {bend}"),
+        ObservationKind.Offset => FormattableString.Invariant($"offset {bend}"),
+        ObservationKind.Run => FormattableString.Invariant($"run {bend}"),
+        ObservationKind.Saddle => FormattableString.Invariant($"saddle {bend}"),
+        _ => FormattableString.Invariant($"width {bend}"),
+    };
+}

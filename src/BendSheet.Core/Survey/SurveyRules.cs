@@ -1,0 +1,74 @@
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+
+namespace BendSheet.Core.Survey;
+
+/// <summary>What is to be said of how a line was measured.</summary>
+public static class SurveyRules
+{
+    /// <summary>The far end is less sure than wanted.</summary>
+    public static Rule FarEndUnsure { get; } = new(
+        "far-end-unsure",
+        RuleSubject.Making,
+        "A small error in each row adds up along the line; a few measurements across it, well chosen, take most of it away again.");
+
+    /// <summary>Measurements that contradict each other.</summary>
+    public static Rule MeasuredApart { get; } = new(
+        "measured-apart",
+        RuleSubject.Making,
+        "Where measurements of one shape contradict each other, one of them was misread, and a tube made by all of them fits nowhere.");
+
+    /// <summary>All that is to be said.</summary>
+    public static IEnumerable<Finding> Check(LineTemplate template, LineSurvey survey)
+    {
+        if (survey.IsSuspect)
+        {
+            yield return MeasuredApart.Error(survey.Slips.IsEmpty ? template.At : survey.Slips[0].At, ApartInWords(survey));
+        }
+        else if (!template.Made && (survey.Miss > template.Wanted.Miss || survey.Askew > template.Wanted.Askew))
+        {
+            // Without a typed tolerance nobody knows; then it is only worth knowing.
+            yield return survey.IsCommonPractice
+                ? FarEndUnsure.Note(template.At, UnsureInWords(survey))
+                : FarEndUnsure.Warning(template.At, UnsureInWords(survey));
+        }
+    }
+
+    private static string UnsureInWords(LineSurvey survey)
+    {
+        var atLeast = survey.IsAtLeast ? "at least " : string.Empty;
+        var unsure = $"end B may miss its port by {atLeast}{FindingFigures.Mm(survey.Miss)} and enter it "
+            + $"{AngleNotation.Figure(survey.Askew)} askew (one standard deviation)";
+        return survey.Next.IsEmpty
+            ? $"{unsure}: nothing more can be measured that would help; leave trim at B and offer it up before the last bend"
+            : $"{unsure}: before cutting, measure on the wire "
+                + string.Join(", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)})"))
+                + " and type them as `taped`";
+    }
+
+    private static string ApartInWords(LineSurvey survey)
+    {
+        const string Apart = "the measurements of this line contradict each other";
+        if (survey.Slips.IsEmpty)
+        {
+            var worst = survey.Measurements.MaxBy(one => Math.Abs(one.Standardised ?? 0))!;
+            return $"{Apart}, and no single slip explains it: measure again, {worst.Name} first, which is "
+                + $"{Figure(worst.Measured, worst.IsAngle)} and {Figure(worst.Adjusted, worst.IsAngle)} by the others";
+        }
+
+        var slips = survey.Slips.Select(slip =>
+            $"with {slip.Name} {Figure(slip, slip.Instead)} instead of {Figure(slip, slip.Measured)} "
+                + $"everything agrees to {FindingFigures.Mm(Length.FromMillimetres(slip.AgreesTo))}");
+        var tell = survey.TellsSlipsApart is { } name ? $"; measure {name} as well, which tells them apart" : string.Empty;
+        return $"{Apart}: {string.Join(", or ", slips)}{tell}; look at the wire again and retype what is wrong";
+    }
+
+    private static string Figure(Slip slip, double value) => slip.IsRotation
+        ? AngleNotation.Rotation(Angle.FromRadians(value))
+        : Figure(value, slip.IsAngle);
+
+    private static string Figure(double value, bool isAngle) => isAngle
+        ? AngleNotation.Figure(Angle.FromRadians(value))
+        : FindingFigures.Mm(Length.FromMillimetres(value));
+}

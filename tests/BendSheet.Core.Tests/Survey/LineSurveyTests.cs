@@ -1,0 +1,80 @@
+using BendSheet.Core.Survey;
+using BendSheet.Core.Templates;
+
+namespace BendSheet.Core.Tests.Survey;
+
+/// <summary>
+/// The worked example measured further: every figure from a program of its own with numerical derivatives, outside this one. Straights to
+/// 1 mm, bends to 1.5°, rotations to 3°, tape to 1 mm, square to 0.5°.
+/// </summary>
+public class LineSurveyTests
+{
+    private const int B = 4;
+
+    private static MeasuringTolerance Tolerance { get; } = new(Lines.Mm(1), Lines.Deg(1.5), Lines.Deg(3)) { Tape = Lines.Mm(1) };
+
+    private static LineTemplate Example { get; } =
+        Lines.Of(Lines.Bender(Lines.NineSixteenths), [120, 60, 200, 80], (0, 45), (90, 30), (-45, 90)) with
+        {
+            Tolerance = Tolerance,
+            Wanted = WantedFit.CommonPractice,
+        };
+
+    [Fact]
+    public void Rows_alone()
+    {
+        var survey = LineSurvey.Of(Example)!;
+        AssertGeometry.Printed("9.0508", survey.Miss.Millimetres);
+        AssertGeometry.Printed("4.0390", survey.Askew.Degrees);
+        AssertGeometry.Printed("12.4958", survey.Spread.Millimetres);
+        Assert.Equal(0, survey.ToSpare);
+        Assert.Same(Example, survey.Line);
+    }
+
+    [Fact]
+    public void With_B_ahead_and_aside()
+    {
+        var survey = LineSurvey.Of(Example with { Beside = [Taped(TapedKind.Ahead, 0, B, 229), Taped(TapedKind.Aside, 0, B, 233)] })!;
+        AssertGeometry.Printed("2.3009", survey.Measurements[^2].Within);
+        AssertGeometry.Printed("2.2027", survey.Measurements[^1].Within);
+        Is(survey, ["119.9778", "59.8559", "199.8000", "79.8770"], ["44.3706", "29.9935", "90.6317"], ["91.4724", "-44.4407"]);
+        AssertGeometry.Printed("2.7778", survey.Miss.Millimetres);
+        AssertGeometry.Printed("3.2638", survey.Askew.Degrees);
+        AssertGeometry.Printed("7.6977", survey.Spread.Millimetres);
+        AssertGeometry.Printed("0.9855", survey.ChiSquare);
+        AssertGeometry.Printed("0.1474", survey.Measurements[0].Standardised!.Value);
+    }
+
+    [Fact]
+    public void With_two_distances_that_do_not_agree()
+    {
+        var survey = LineSurvey.Of(Example with { Beside = [Taped(TapedKind.Distance, 0, B, 321), Taped(TapedKind.Distance, 1, 3, 260)] })!;
+        Is(survey, ["119.5145", "61.7469", "201.8590", "80.1126"], ["47.1467", "29.5455", "92.3112"], ["85.4820", "-45.2097"]);
+        AssertGeometry.Printed("5.4123", survey.Miss.Millimetres);
+        AssertGeometry.Printed("3.3428", survey.Askew.Degrees);
+        AssertGeometry.Printed("20.9392", survey.ChiSquare);
+        AssertGeometry.Printed("4.35", Math.Abs(survey.Measurements[^1].Standardised!.Value));
+        AssertGeometry.Printed("2.96", Math.Abs(survey.Measurements[^2].Standardised!.Value));
+    }
+
+    /// <summary>The same program tried every candidate.</summary>
+    [Fact]
+    public void What_to_measure_next()
+    {
+        var next = LineSurvey.Of(Example)!.Next;
+        Assert.Equal(["B ahead", "1-B", "3 ahead"], next.Take(3).Select(one => one.Name), StringComparer.Ordinal);
+        Assert.All(new[] { "3.60", "2.64", "2.28" }.Zip(next), pair => AssertGeometry.Printed(pair.First, pair.Second.Miss.Millimetres));
+        AssertGeometry.Printed("224.9009", next[0].Expected.Millimetres);
+    }
+
+    private static TapedMeasurement Taped(TapedKind kind, int from, int to, double millimetres) =>
+        new(new(kind, from, to), Lines.Mm(millimetres), Lines.NameAt);
+
+    private static void Is(LineSurvey survey, string[] legs, string[] bends, string[] rotations)
+    {
+        var route = survey.Line.Route;
+        Assert.All(legs.Zip(route.Legs), pair => AssertGeometry.Printed(pair.First, pair.Second.Measured.Millimetres));
+        Assert.All(bends.Zip(route.Bends), pair => AssertGeometry.Printed(pair.First, pair.Second.Turn.Degrees));
+        Assert.All(rotations.Zip(route.Bends.Skip(1)), pair => AssertGeometry.Printed(pair.First, pair.Second.Rotation.Degrees));
+    }
+}
