@@ -1,3 +1,15 @@
 using BenchmarkDotNet.Running;
+using BendSheet.Benchmarks.Simulated;
 
-BenchmarkSwitcher.FromAssembly(typeof(BendSheet.Benchmarks.SheetBenchmarks).Assembly).Run(args);
+switch (args)
+{
+    case ["slips"]:
+        Console.Write(SlipExperiment.Run());
+        break;
+    case ["evening"]:
+        Console.Write(Evening.Run());
+        break;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(BendSheet.Benchmarks.SheetBenchmarks).Assembly).Run(args);
+        break;
+}

@@ -1,4 +1,3 @@
-using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
@@ -78,10 +77,10 @@ internal sealed class Adjustment
             return null;
         }
 
-        var misses = MissesOf(slopes.At, beside, line.Start);
+        var misses = MissesOf(slopes.At, beside, line);
         for (var step = 0; ; step++)
         {
-            double[][] rows = [.. beside.Select(one => Row(slopes, one, line.Start))];
+            double[][] rows = [.. beside.Select(one => Row(slopes, one, line))];
             if (step == MostSteps || beside.Count == 0
                 || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
             {
@@ -89,8 +88,13 @@ internal sealed class Adjustment
             }
 
             (values, moved) = next;
-            slopes = PlaceSlopes.Near(line, values)!;
-            misses = MissesOf(slopes.At, beside, line.Start);
+            if (PlaceSlopes.Near(line, values) is not { } moving)
+            {
+                return null;
+            }
+
+            slopes = moving;
+            misses = MissesOf(slopes.At, beside, line);
         }
     }
 
@@ -119,6 +123,22 @@ internal sealed class Adjustment
 
         return sum;
     }
+
+    /// <summary>How a quantity changes with the figures, both in standard deviations.</summary>
+    internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one, ObservedLine line)
+    {
+        var row = slopes.Of(places => places.ValueOf(one.Quantity, line.Start));
+        for (var i = 0; i < row.Length; i++)
+        {
+            row[i] /= one.Deviation;
+        }
+
+        return row;
+    }
+
+    /// <summary>What quantities were measured more than a line has, in standard deviations.</summary>
+    internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside, ObservedLine line) =>
+        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity, line.Start)) / one.Deviation)];
 
     private static (double[] Values, double[] Moved)? Next(
         ObservedLine line,
@@ -150,7 +170,7 @@ internal sealed class Adjustment
             double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
             double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
             if (line.PlacesWith(values) is { } places
-                && Sum(moved, MissesOf(places, beside, line.Start), weights) <= before * (1 + 1e-12))
+                && Sum(moved, MissesOf(places, beside, line), weights) <= before * (1 + 1e-12))
             {
                 return (values, moved);
             }
@@ -176,20 +196,6 @@ internal sealed class Adjustment
 
         return Matrix<double>.Build.DenseOfArray(normal);
     }
-
-    private static double[] Row(PlaceSlopes slopes, WeighedQuantity one, Frame start)
-    {
-        var row = slopes.Of(places => places.ValueOf(one.Quantity, start));
-        for (var i = 0; i < row.Length; i++)
-        {
-            row[i] /= one.Deviation;
-        }
-
-        return row;
-    }
-
-    private static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside, Frame start) =>
-        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity, start)) / one.Deviation)];
 
     private static double Sum(double[] moved, double[] misses, double[] weights)
     {

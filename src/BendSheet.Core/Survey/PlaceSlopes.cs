@@ -9,9 +9,9 @@ internal sealed class PlaceSlopes
     /// <summary>Of a standard deviation: a micrometre or so, where rounding is a billionth of it.</summary>
     private const double Step = 1e-3;
 
-    private readonly (Places Less, Places More)[] _moved;
+    private readonly (Places Less, Places More, double Apart)[] _moved;
 
-    private PlaceSlopes(Places at, (Places Less, Places More)[] moved)
+    private PlaceSlopes(Places at, (Places Less, Places More, double Apart)[] moved)
     {
         At = at;
         _moved = moved;
@@ -31,15 +31,12 @@ internal sealed class PlaceSlopes
             return null;
         }
 
-        var moved = new (Places, Places)[values.Length];
+        var moved = new (Places, Places, double)[values.Length];
         for (var i = 0; i < values.Length; i++)
         {
-            if (Moved(i, -Step) is not { } less || Moved(i, Step) is not { } more)
-            {
-                return null;
-            }
-
-            moved[i] = (less, more);
+            // At the edge of what a line can be, from one side only.
+            var (less, more) = (Moved(i, -Step), Moved(i, Step));
+            moved[i] = (less ?? at, more ?? at, less is null || more is null ? Step : 2 * Step);
         }
 
         return new(at, moved);
@@ -54,5 +51,5 @@ internal sealed class PlaceSlopes
 
     /// <summary>What a quantity changes by when each figure changes by its standard deviation.</summary>
     public double[] Of(Func<Places, double> quantity) =>
-        [.. _moved.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
+        [.. _moved.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / moved.Apart)];
 }

@@ -16,17 +16,20 @@ internal sealed class SlipSearch
     /// <summary>The same for all of them together: the part of honest lines that are not suspected.</summary>
     private const double Honest = 0.99;
 
-    /// <summary>Measurements that the others check by less are not looked at: anything would agree with them.</summary>
-    private const double LeastRedundancy = 0.01;
+    /// <summary>What explains all leaves less than this part of honest lines do: a slip is not the only thing that is not quite right.</summary>
+    private const double Explained = 0.999;
 
-    /// <summary>A standardised residual below this is none of a slip that has to be looked for.</summary>
-    private const double Noticed = 1.5;
+    /// <summary>Measurements that the others check by less are not looked at: they are what they are told to be.</summary>
+    private const double LeastRedundancy = 1e-6;
 
     /// <summary>So many mistakes are tried in full, the likeliest first.</summary>
-    private const int MostTried = 60;
+    private const int MostTried = 24;
 
     /// <summary>Twice the logarithm of how much likelier one explanation must be than another to stand alone.</summary>
     private const double TellsApart = 6;
+
+    /// <summary>A tape tells two figures apart that differ by more than this, in millimetres.</summary>
+    private const double LeastTelling = 5;
 
     /// <summary>With more of them, none is named.</summary>
     private const int MostNamed = 4;
@@ -75,10 +78,12 @@ internal sealed class SlipSearch
         return ([.. likely.Select(one => one.Slip)], likely.Count > 1 ? search.Telling(likely, quantities) : null);
     }
 
+    private int Figures => _measurements.Length - _beside.Count;
+
     /// <summary>The best for each measurement, the likeliest first; every one makes all agree.</summary>
     private List<Explanation> Explanations() =>
     [
-        .. Suspicions().OrderByDescending(one => one.Promise).Take(MostTried)
+        .. Suspicions().OrderBy(one => one.Screened).Take(MostTried)
             .Select(Tried)
             .OfType<Explanation>()
             .GroupBy(one => one.Slip.Name, StringComparer.Ordinal)
@@ -86,41 +91,66 @@ internal sealed class SlipSearch
             .OrderBy(one => one.Score),
     ];
 
-    /// <summary>Every mistake that would change a measurement towards what the others say.</summary>
+    /// <summary>Every mistake that may have been made, the better it would explain the misses the more promising.</summary>
     private IEnumerable<Suspicion> Suspicions()
     {
-        var figures = _line.Figures.Count(figure => !figure.IsUnmeasured);
+        var typed = _line.Typed;
+        if (_line.PlacesWith(typed) is not { } places || SlipScreen.Around(_line, typed, _beside) is not { } screen)
+        {
+            yield break;
+        }
+
+        var misses = Adjustment.MissesOf(places, _beside, _line);
         for (var i = 0; i < _measurements.Length; i++)
         {
-            var one = _measurements[i];
-            if (one.Redundancy < LeastRedundancy || one.Standardised is not { } standardised || Math.Abs(standardised) < Noticed)
+            if (_measurements[i].Redundancy < LeastRedundancy)
             {
                 continue;
             }
 
-            // What the measurement is wrong by if it alone is, to first order.
-            var wrongBy = (one.Measured - one.Adjusted) / one.Redundancy;
-            var unsure = one.Within / Math.Sqrt(one.Redundancy);
-            yield return new(i, SlipKind.Other, one.Measured - wrongBy, Math.Abs(standardised));
-            var misreadings = i < figures
-                ? Misreadings.Of(_line.Figures[i].Observation.Kind, one.Measured)
-                    .Concat(_line.OtherFace(i) is { } other ? [(SlipKind.Face, other)] : [])
-                : Misreadings.OfLength(one.Measured);
-            foreach (var (kind, instead) in misreadings)
+            foreach (var suspicion in i < Figures ? OfFigure(i, screen, misses) : OfQuantity(i - Figures, screen, misses))
             {
-                var (change, off) = (one.Measured - instead, Math.Abs(one.Measured - instead - wrongBy));
-                if (off <= Math.Max(5 * unsure, 0.6 * Math.Abs(change)))
-                {
-                    yield return new(i, kind, instead, Math.Abs(standardised) + 1 - (off / (off + unsure)));
-                }
+                yield return suspicion;
             }
+        }
+    }
+
+    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen, double[] misses)
+    {
+        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(misses, figure) + Surprise(SlipKind.Other));
+        var misreadings = Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
+            .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []);
+        foreach (var (kind, instead) in misreadings)
+        {
+            var typed = _line.Typed;
+            typed[figure] = instead;
+
+            // A rotation or a bend that is quite another one makes another line, on which all slopes are different.
+            var around = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside) : screen;
+            if (around is not null && _line.PlacesWith(typed) is { } places)
+            {
+                var left = around.ChiSquare(Adjustment.MissesOf(places, _beside, _line));
+                yield return new(figure, kind, instead, left + Surprise(kind));
+            }
+        }
+    }
+
+    private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen, double[] misses)
+    {
+        var index = Figures + quantity;
+        yield return new(index, SlipKind.Other, 0, screen.ChiSquareWithout(misses, quantity) + Surprise(SlipKind.Other));
+        foreach (var (kind, instead) in Misreadings.OfLength(_measurements[index].Measured))
+        {
+            double[] tried = [.. misses];
+            tried[quantity] += (instead - _measurements[index].Measured) / _beside[quantity].Deviation;
+            yield return new(index, kind, instead, screen.ChiSquare(tried) + Surprise(kind));
         }
     }
 
     private Explanation? Tried(Suspicion suspicion)
     {
         var index = suspicion.Measurement;
-        var figures = _line.Figures.Count(figure => !figure.IsUnmeasured);
+        var figures = Figures;
         var leftOut = suspicion.Kind == SlipKind.Other;
         var typed = _line.Typed;
         var beside = _beside.ToList();
@@ -139,7 +169,7 @@ internal sealed class SlipSearch
 
         var toSpare = _toSpare - (leftOut ? 1 : 0);
         if (Adjustment.Of(_line, typed, beside, leftOut && index < figures ? index : -1) is not { } tried
-            || (toSpare == 0 ? tried.ChiSquare > Unlikely : tried.ChiSquare > ChiSquared.InvCDF(toSpare, Honest)))
+            || (toSpare == 0 ? tried.ChiSquare > Unlikely : tried.ChiSquare > ChiSquared.InvCDF(toSpare, Explained)))
         {
             return null;
         }
@@ -148,6 +178,12 @@ internal sealed class SlipSearch
         var instead = !leftOut ? suspicion.Instead
             : index < figures ? tried.Values[index]
             : tried.Slopes.At.ValueOf(_beside[index - figures].Quantity, _line.Start);
+        if (instead < 0 && _measurements[index].Measured > 0 && !_measurements[index].IsRotation)
+        {
+            // Nothing is shorter than nothing.
+            return null;
+        }
+
         var misses = tried.Misses.Zip(beside, (miss, quantity) => miss * quantity.Deviation).ToList();
         var agreesTo = misses.Count == 0 ? 0 : Math.Sqrt(misses.Sum(miss => miss * miss) / misses.Count);
         return new(
@@ -169,18 +205,19 @@ internal sealed class SlipSearch
         _ => 8,
     };
 
-    /// <summary>What would read most differently if one or the other were true.</summary>
+    /// <summary>What would read most differently if one or the other were true; null where a tape cannot tell, as a mirror image.</summary>
     private TapedQuantity? Telling(List<Explanation> likely, IEnumerable<TapedQuantity> quantities)
     {
         var taken = _beside.Select(one => one.Quantity).ToHashSet();
         var (first, second) = (likely[0].Places, likely[1].Places);
-        return quantities.Where(quantity => !taken.Contains(quantity))
-            .Select(quantity => (TapedQuantity?)quantity)
-            .MaxBy(quantity => Math.Abs(
-                first.ValueOf(quantity!.Value, _line.Start) - second.ValueOf(quantity.Value, _line.Start)));
+        double Differs(TapedQuantity quantity) =>
+            Math.Abs(first.ValueOf(quantity, _line.Start) - second.ValueOf(quantity, _line.Start));
+        var best = quantities.Where(quantity => !taken.Contains(quantity)).Select(quantity => (TapedQuantity?)quantity)
+            .MaxBy(quantity => Differs(quantity!.Value));
+        return best is { } telling && Differs(telling) > LeastTelling ? best : null;
     }
 
-    private sealed record Suspicion(int Measurement, SlipKind Kind, double Instead, double Promise);
+    private sealed record Suspicion(int Measurement, SlipKind Kind, double Instead, double Screened);
 
     private sealed record Explanation(Slip Slip, double Score, Places Places);
 }
