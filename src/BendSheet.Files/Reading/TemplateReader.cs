@@ -123,7 +123,7 @@ public static class TemplateReader
 
     /// <summary>On the first evening no line may have a template yet, and then no tool is needed.</summary>
     private static bool OnlyRough(FieldReader map) =>
-        map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
+        map.Typed("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
 
     private static void RequireOne(FieldReader map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {
