@@ -26,7 +26,7 @@ public static class StockCsv
         {
             foreach (var roll in tube.Plan?.Rolls ?? [])
             {
-                AppendRoll(text, TubeWords.Of(tube.Tube, plan.Measured.Notation), roll);
+                AppendRoll(text, TubeWords.InWords(tube.Tube, plan.Measured.Notation), roll);
             }
         }
 

@@ -46,7 +46,7 @@ public static class CoverWriter
     private static CoverSection TubeInAll(IEnumerable<SolvedLine> lines, LengthNotation notation)
     {
         var rows = ImmutableArray.CreateBuilder<CoverRow>();
-        foreach (var ofTube in lines.GroupBy(line => TubeWords.Of(line.Template.Tube, notation), StringComparer.Ordinal))
+        foreach (var ofTube in lines.GroupBy(line => TubeWords.InWords(line.Template.Tube, notation), StringComparer.Ordinal))
         {
             var toMake = ofTube.Where(line => !line.Template.Made).ToList();
             rows.Add(Row($"{ofTube.Key}: {Counted.Words(ofTube.Count(), "line")}", ofTube));

@@ -43,14 +43,14 @@ public static class StockWriter
     private static StockLine Line(SolvedLine line, LengthNotation notation) => new(
         line.Template.Name,
         Ends(line.Template.From, line.Template.To),
-        TubeWords.Of(line.Template.Tube, notation),
+        TubeWords.InWords(line.Template.Tube, notation),
         line.Plan is { } plan ? Figure.Of(plan.CutLength, notation) : null,
         line.Template.Made ? LineState.Made : line.Plan is null ? LineState.CannotBeMade : LineState.ToMake);
 
     private static StockLine Line(RoughLine line, LengthNotation notation) => new(
         line.Name,
         Ends(line.From, line.To),
-        TubeWords.Of(line.Tube, notation),
+        TubeWords.InWords(line.Tube, notation),
         Figure.Of(line.Length, notation),
         line.Made ? LineState.Made : LineState.Rough);
 
