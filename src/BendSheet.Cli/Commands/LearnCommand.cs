@@ -31,14 +31,14 @@ internal static class LearnCommand
             var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
             var (benders, unknown) = Choice.Benders(typed, parsed.GetValue(bender) ?? []);
             ImmutableArray<Finding> findings = [.. unknown, .. CarPlan.Of(typed, []).Findings];
-            surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
+            surroundings.Error.Write(FindingText.Write(findings, typed.Source, surroundings.Colour));
             var verdict = findings.Verdict();
             if (verdict != Verdict.WrongFile)
             {
-                surroundings.Output.Write(LearnedTools.Of(benders, typed.Notation));
+                surroundings.Output.Write(LearnedTools.Write(benders, typed.Notation));
             }
 
-            return ExitCodes.Of(verdict);
+            return ExitCodes.For(verdict);
         });
         return command;
     }
