@@ -68,7 +68,7 @@ public static class CommandLine
         if (atRoot && parsed.UnmatchedTokens is [var typed, ..])
         {
             // The library would also say that a command is missing, which is one mistake said twice.
-            var nearest = NearestWord.Of(typed, parsed.RootCommandResult.Command.Subcommands.Select(command => command.Name));
+            var nearest = NearestWord.Among(typed, parsed.RootCommandResult.Command.Subcommands.Select(command => command.Name));
             error.WriteLine($"bendsheet: there is no command `{typed}`{(nearest is null ? "." : $": did you mean `{nearest}`?")}");
         }
         else

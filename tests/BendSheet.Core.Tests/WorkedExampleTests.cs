@@ -43,7 +43,11 @@ public class WorkedExampleTests
         AssertGeometry.Equal(0.5 * (bend.Start + bend.End), bend.Middle, "middle of bend");
         Assert.Equal(AssertGeometry.Number(dial), bend.Dial.Degrees);
         AssertGeometry.Printed(lever, bend.Lever.Millimetres, "lever of the bend");
-        AssertGeometry.Printed(rotationLever, bend.RotationLever.Millimetres, "lever of the rotation");
+
+        // A degree more of the rotation before it turns the rest about the straight that leads to it.
+        var straight = Line.Centreline!.Arcs[index].Start;
+        var moved = straight.Direction.Cross(Line.Centreline.EndB - straight.Position).Norm * Math.PI / 180;
+        AssertGeometry.Printed(rotationLever, moved, "lever of the rotation");
     }
 
     [Fact]

@@ -29,9 +29,9 @@ internal static class CheckCommand
             var typed = TypedFile.Read(name, surroundings.StandardInput);
             var plan = CarPlan.Of(typed, parsed.GetValue(line) ?? []);
             var findings = plan.IsWhole ? OfFileAndStock(plan) : plan.Findings;
-            surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
-            surroundings.Output.WriteLine(CheckSummary.Of(name, plan, findings));
-            return ExitCodes.Of(findings.Verdict());
+            surroundings.Error.Write(FindingText.Write(findings, typed.Source, surroundings.Colour));
+            surroundings.Output.WriteLine(CheckSummary.Write(name, plan, findings));
+            return ExitCodes.For(findings.Verdict());
         });
         return command;
     }

@@ -26,7 +26,7 @@ internal static class FileOptions
     {
         var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
         var plan = CarPlan.Of(typed, parsed.GetValue(line) ?? []);
-        surroundings.Error.Write(FindingText.Of(plan.Findings, typed.Source, surroundings.Colour));
+        surroundings.Error.Write(FindingText.Write(plan.Findings, typed.Source, surroundings.Colour));
         return plan;
     }
 }

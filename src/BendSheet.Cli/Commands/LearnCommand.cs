@@ -35,14 +35,14 @@ internal static class LearnCommand
             // How sure a line is says nothing of a tool.
             ImmutableArray<Finding> findings =
                 [.. unknown, .. CarPlan.Of(typed, []).Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure)];
-            surroundings.Error.Write(FindingText.Of(findings, typed.Source, surroundings.Colour));
+            surroundings.Error.Write(FindingText.Write(findings, typed.Source, surroundings.Colour));
             var verdict = findings.Verdict();
             if (verdict != Verdict.WrongFile)
             {
-                surroundings.Output.Write(LearnedTools.Of(benders, typed.Notation));
+                surroundings.Output.Write(LearnedTools.Write(benders, typed.Notation));
             }
 
-            return ExitCodes.Of(verdict);
+            return ExitCodes.For(verdict);
         });
         return command;
     }

@@ -59,7 +59,7 @@ internal static class PrintCommand
         if (plan.SheetsVerdict != Verdict.Good)
         {
             surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-            return ExitCodes.Of(plan.SheetsVerdict);
+            return ExitCodes.For(plan.SheetsVerdict);
         }
 
         foreach (var warning in AlikeOnPaper.Warnings(
@@ -72,7 +72,7 @@ internal static class PrintCommand
         if (options.WantsSvg(parsed))
         {
             var drawn = WriteDrawings([.. plan.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
-            return drawn == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : drawn;
+            return drawn == ExitCodes.Done ? ExitCodes.For(plan.Verdict) : drawn;
         }
 
         return PrintPages(plan, PrintTarget.Of(name, parsed.GetValue(options.Output)), wanted, lines, surroundings);
@@ -91,7 +91,7 @@ internal static class PrintCommand
         if (target.IsForDrawings)
         {
             surroundings.Error.WriteLine(
-                $"bendsheet: {Visible.Of(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
+                $"bendsheet: {Visible.Text(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
             return ExitCodes.WrongInput;
         }
 
@@ -111,7 +111,7 @@ internal static class PrintCommand
             ? PrintEach(sheets, wanted, target, surroundings)
             : Write(
                 PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(lines), surroundings);
-        return written == ExitCodes.Done ? ExitCodes.Of(plan.Verdict) : written;
+        return written == ExitCodes.Done ? ExitCodes.For(plan.Verdict) : written;
     }
 
     /// <summary>Stops at the first file that cannot be written: the next ones would fail alike.</summary>
@@ -191,13 +191,13 @@ internal static class PrintCommand
 
         if (OutputFile.ReplaceSheet(target, printed.Pdf.Span) is { } problem)
         {
-            surroundings.Error.WriteLine($"bendsheet: {Visible.Of(target)} was not written: {problem}");
+            surroundings.Error.WriteLine($"bendsheet: {Visible.Text(target)} was not written: {problem}");
             return ExitCodes.NotWritten;
         }
 
         var lines = printed.Lines == 0 ? "the cover" : Counted.Words(printed.Lines, "line");
         var pages = Counted.Words(printed.Pages, "page");
-        surroundings.Output.WriteLine($"{Visible.Of(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
+        surroundings.Output.WriteLine($"{Visible.Text(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
         return ExitCodes.Done;
     }
 }

@@ -9,13 +9,13 @@ internal static class ShowCommand
 {
     private static readonly (string Word, Func<CarPlan, string> Write)[] Formats =
     [
-        ("table", LineTable.Of),
-        ("json", SolvedJson.Of),
-        ("csv", SolvedCsv.Of),
-        ("rows", SolvedRows.Of),
+        ("table", LineTable.Write),
+        ("json", SolvedJson.Write),
+        ("csv", SolvedCsv.Write),
+        ("rows", SolvedRows.Write),
     ];
 
-    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats = [("table", PartsTree.Of), ("json", PartsJson.Of)];
+    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats = [("table", PartsTree.Write), ("json", PartsJson.Write)];
 
     public static Command Create(Surroundings surroundings)
     {
@@ -61,8 +61,8 @@ internal static class ShowCommand
             var word = parsed.GetRequiredValue(format);
             var write = (parsed.GetValue(parts) ? PartsFormats : Formats)
                 .First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
-            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Of ? LineTable.WithPictures(plan) : write(plan));
-            return ExitCodes.Of(plan.Verdict);
+            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Write ? LineTable.WithPictures(plan) : write(plan));
+            return ExitCodes.For(plan.Verdict);
         });
         return command;
     }

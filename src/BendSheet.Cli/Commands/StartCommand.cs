@@ -38,11 +38,11 @@ internal static class StartCommand
             var problem = OutputFile.WriteNew(path, Encoding.UTF8.GetBytes(StarterFile.Text));
             if (problem is not null)
             {
-                surroundings.Error.WriteLine($"bendsheet: {Visible.Of(path)} was not written: {problem}");
+                surroundings.Error.WriteLine($"bendsheet: {Visible.Text(path)} was not written: {problem}");
                 return ExitCodes.NotWritten;
             }
 
-            surroundings.Output.WriteLine($"{Visible.Of(path)}: fill it in, then `bendsheet check {Visible.Of(path)}`.");
+            surroundings.Output.WriteLine($"{Visible.Text(path)}: fill it in, then `bendsheet check {Visible.Text(path)}`.");
             return ExitCodes.Done;
         });
         return command;

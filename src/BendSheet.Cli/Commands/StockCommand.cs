@@ -10,9 +10,9 @@ internal static class StockCommand
 {
     private static readonly (string Word, Func<CarPlan, string> Write)[] Formats =
     [
-        ("table", StockTable.Of),
-        ("json", StockJson.Of),
-        ("csv", StockCsv.Of),
+        ("table", StockTable.Write),
+        ("json", StockJson.Write),
+        ("csv", StockCsv.Write),
     ];
 
     public static Command Create(Surroundings surroundings)
@@ -38,10 +38,10 @@ internal static class StockCommand
         {
             var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
             var plan = CarPlan.Of(typed, []);
-            surroundings.Error.Write(FindingText.Of(plan.Stock.Findings, typed.Source, surroundings.Colour));
+            surroundings.Error.Write(FindingText.Write(plan.Stock.Findings, typed.Source, surroundings.Colour));
             var word = parsed.GetRequiredValue(format);
             surroundings.Output.Write(Formats.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write(plan));
-            return ExitCodes.Of(plan.Stock.Verdict);
+            return ExitCodes.For(plan.Stock.Verdict);
         });
         return command;
     }

@@ -14,7 +14,7 @@ internal static class AlikeOnPaper
         .Where(alike => alike.Count() > 1)
         .Select(
             alike =>
-                $"the lines {Listed([.. alike.Select(name => $"`{Visible.Of(name)}`")])} {(alike.Count() == 2 ? "both" : "all")} print "
+                $"the lines {Listed([.. alike.Select(name => $"`{Visible.Text(name)}`")])} {(alike.Count() == 2 ? "both" : "all")} print "
                     + $"as `{alike.Key}`, and nobody can tell them apart on paper: "
             + "give them names that differ in letters, figures or signs that print.");
 

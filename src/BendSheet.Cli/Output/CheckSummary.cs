@@ -12,7 +12,7 @@ public static class CheckSummary
     /// <param name="name">Of the file.</param>
     /// <param name="plan">Its lines.</param>
     /// <param name="found">All that was said of them.</param>
-    public static string Of(string name, CarPlan plan, ImmutableArray<Finding> found)
+    public static string Write(string name, CarPlan plan, ImmutableArray<Finding> found)
     {
         var plans = plan.Lines.Select(line => line.Plan).OfType<Core.Bench.BenchPlan>().ToList();
         var counts = new[]
@@ -28,7 +28,7 @@ public static class CheckSummary
             ? ", cut length in all "
                 + $"{plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;
-        return $"{Visible.Of(name)}: "
+        return $"{Visible.Text(name)}: "
             + $"{(lines is null ? string.Empty : $"{lines}{tube}; ")}{(findings.Length == 0 ? "no findings" : findings)}";
     }
 

@@ -15,8 +15,8 @@ internal static class DrawingFiles
     {
         var what = target.Length == 0 ? "there is no name behind -o"
             : target.EndsWith(PrintTarget.Ending, StringComparison.OrdinalIgnoreCase) && !Directory.Exists(target)
-                ? $"{Visible.Of(target)} is the name of a PDF"
-            : File.Exists(target) && !target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? $"{Visible.Of(target)} is a file"
+                ? $"{Visible.Text(target)} is the name of a PDF"
+            : File.Exists(target) && !target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? $"{Visible.Text(target)} is a file"
             : null;
         return what is null
             ? null
@@ -35,7 +35,7 @@ internal static class DrawingFiles
         var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
         {
-            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Of(folder)}: make it first, or "
+            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Text(folder)}: make it first, or "
                 + "name one that is there with -o");
             return ExitCodes.NotWritten;
         }
@@ -52,11 +52,11 @@ internal static class DrawingFiles
                 var path = $"{begins}{line}-{drawing.Name}{Ending}";
                 if (OutputFile.ReplaceDrawing(path, drawing.Svg.Span) is { } problem)
                 {
-                    surroundings.Error.WriteLine($"bendsheet: {Visible.Of(path)} was not written: {problem}");
+                    surroundings.Error.WriteLine($"bendsheet: {Visible.Text(path)} was not written: {problem}");
                     return ExitCodes.NotWritten;
                 }
 
-                surroundings.Output.WriteLine(Visible.Of(path));
+                surroundings.Output.WriteLine(Visible.Text(path));
             }
         }
 

@@ -21,7 +21,7 @@ public static class ExitCodes
     public const int Interrupted = 130;
 
     /// <summary>The code that a verdict asks for.</summary>
-    public static int Of(Verdict verdict) => verdict switch
+    public static int For(Verdict verdict) => verdict switch
     {
         Verdict.WrongFile => WrongInput,
         Verdict.CannotBeMade => CannotBeMade,

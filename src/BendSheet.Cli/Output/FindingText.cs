@@ -13,7 +13,7 @@ public static class FindingText
     private const int After = 40;
 
     /// <summary>All findings, one after the other; empty where there are none.</summary>
-    public static string Of(IEnumerable<Finding> findings, SourceLines source, bool colour)
+    public static string Write(IEnumerable<Finding> findings, SourceLines source, bool colour)
     {
         var text = new StringBuilder();
         foreach (var finding in findings)
@@ -27,7 +27,7 @@ public static class FindingText
     private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour)
     {
         var word = colour ? Coloured(finding) : finding.SeverityWord;
-        text.Append(CultureInfo.InvariantCulture, $"{Visible.Of(finding.Position.ToString())}: {word}: {Visible.Of(finding.Message)}");
+        text.Append(CultureInfo.InvariantCulture, $"{Visible.Text(finding.Position.ToString())}: {word}: {Visible.Text(finding.Message)}");
         text.Append(CultureInfo.InvariantCulture, $" [{finding.Rule.Name}]").Append('\n');
         var position = finding.Position;
         if (position.Line == 0 || position.Line > source.Count || source[position.Line].IsWhiteSpace())
@@ -41,7 +41,7 @@ public static class FindingText
         var to = BesidePair(line, Math.Min(line.Length, column + After));
         var number = position.Line.ToString(CultureInfo.InvariantCulture);
         text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
-        text.Append(Visible.Of(line[from..to], keepTabs: true));
+        text.Append(Visible.Text(line[from..to], keepTabs: true));
         text.Append(to < line.Length ? "…" : string.Empty).Append('\n');
         text.Append(' ', number.Length + 2).Append(" | ").Append(' ', from > 0 ? 1 : 0);
         foreach (var character in line[from..column])

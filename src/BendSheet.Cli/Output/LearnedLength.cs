@@ -15,7 +15,7 @@ internal static class LearnedLength
     private static readonly Length Reading = Length.FromMillimetres(0.5);
 
     /// <summary>The lines of the part.</summary>
-    public static IEnumerable<string> Of(Bender bender, BenderCalibration tool, LengthNotation notation)
+    public static IEnumerable<string> Lines(Bender bender, BenderCalibration tool, LengthNotation notation)
     {
         if (tool.Gain is not { } gain)
         {

@@ -16,7 +16,7 @@ internal static class LearnedPull
     private static readonly Angle[] Large = [.. new[] { 120.0, 180 }.Select(Angle.FromDegrees)];
 
     /// <summary>The lines of the part.</summary>
-    public static IEnumerable<string> Of(Bender bender, Springback springback)
+    public static IEnumerable<string> Lines(Bender bender, Springback springback)
     {
         if (springback.Law == SpringbackLaw.Unknown)
         {

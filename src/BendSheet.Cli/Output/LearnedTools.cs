@@ -12,7 +12,7 @@ public static class LearnedTools
     /// Every tool, one below the other; a tool whose tests name tubes has a part for each of them. The steps for making a test stand below
     /// the first tool that has none.
     /// </summary>
-    public static string Of(IEnumerable<Bender> benders, LengthNotation notation)
+    public static string Write(IEnumerable<Bender> benders, LengthNotation notation)
     {
         var parts = new List<string>();
         var stepsAreShown = false;
@@ -61,13 +61,13 @@ public static class LearnedTools
             + $"{Factor(tool.ArcFactor)}{InBrackets(tool)}.",
         .. stepsAreShown
             ? [$"  Test it as above, with a piece about {TestSteps.PieceLength(bender, notation)} long."]
-            : TestSteps.Of(bender, notation).Select(line => "  " + line),
+            : TestSteps.Lines(bender, notation).Select(line => "  " + line),
     ];
 
     private static IEnumerable<string> Tested(Bender bender, BenderCalibration tool, LengthNotation notation) =>
     [
-        .. LearnedPull.Of(bender, tool.Springback).Select(line => "  " + line),
-        .. LearnedLength.Of(bender, tool, notation).Select(line => "  " + line),
+        .. LearnedPull.Lines(bender, tool.Springback).Select(line => "  " + line),
+        .. LearnedLength.Lines(bender, tool, notation).Select(line => "  " + line),
         $"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
     ];
 

@@ -15,7 +15,7 @@ public static class LinePicture
     private const int TopMargin = 1;
 
     /// <summary>Rows of characters; a last one names the bends whose numbers found no room.</summary>
-    public static IReadOnlyList<string> Of(SheetContent sheet)
+    public static IReadOnlyList<string> Rows(SheetContent sheet)
     {
         var outline = PictorialOutline.Of(sheet);
         var picture = new Braille(Width, Height);

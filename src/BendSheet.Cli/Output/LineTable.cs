@@ -10,12 +10,12 @@ public static class LineTable
     private const string Gap = "  ";
 
     /// <summary>Every line that can be made, one below the other.</summary>
-    public static string Of(CarPlan plan) => Of(plan, drawn: false);
+    public static string Write(CarPlan plan) => Write(plan, drawn: false);
 
     /// <summary>The same with each line's picture, for a terminal that can show it.</summary>
-    public static string WithPictures(CarPlan plan) => Of(plan, drawn: true);
+    public static string WithPictures(CarPlan plan) => Write(plan, drawn: true);
 
-    private static string Of(CarPlan plan, bool drawn)
+    private static string Write(CarPlan plan, bool drawn)
     {
         var text = new StringBuilder();
         foreach (var sheet in plan.Sheets())
@@ -80,7 +80,7 @@ public static class LineTable
     private static void AppendPicture(StringBuilder text, SheetContent sheet)
     {
         text.Append('\n');
-        foreach (var row in LinePicture.Of(sheet))
+        foreach (var row in LinePicture.Rows(sheet))
         {
             text.Append((Gap + row).TrimEnd()).Append('\n');
         }

@@ -11,7 +11,7 @@ namespace BendSheet.Cli.Output;
 public static class PartsJson
 {
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         var network = plan.Network;
         var buffer = new ArrayBufferWriter<byte>();

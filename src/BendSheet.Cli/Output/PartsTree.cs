@@ -38,7 +38,7 @@ public sealed class PartsTree
     }
 
     /// <summary>The whole tree; one sentence where the file has no parts.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         if (plan.Verdict == Verdict.WrongFile)
         {

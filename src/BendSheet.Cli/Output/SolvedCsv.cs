@@ -22,7 +22,7 @@ public static class SolvedCsv
     ];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
-    public static string Of(CarPlan car)
+    public static string Write(CarPlan car)
     {
         var text = new StringBuilder();
         AppendRow(text, Columns);

@@ -23,7 +23,7 @@ public static class SolvedJson
     };
 
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, Options))

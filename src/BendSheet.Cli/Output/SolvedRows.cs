@@ -18,7 +18,7 @@ public static class SolvedRows
     private const string FigureFormat = "0.############";
 
     /// <summary>The lines with their remarks.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         var text = new StringBuilder(
             "# Each route as rows: go straight, roll the bending plane, bend. Paste what you need below `lines:` of your file.\n");

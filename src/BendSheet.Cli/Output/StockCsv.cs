@@ -18,7 +18,7 @@ public static class StockCsv
     ];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         var text = new StringBuilder();
         SolvedCsv.AppendRow(text, Columns);
@@ -26,7 +26,7 @@ public static class StockCsv
         {
             foreach (var roll in tube.Plan?.Rolls ?? [])
             {
-                AppendRoll(text, TubeWords.Of(tube.Tube, plan.Measured.Notation), roll);
+                AppendRoll(text, TubeWords.InWords(tube.Tube, plan.Measured.Notation), roll);
             }
         }
 

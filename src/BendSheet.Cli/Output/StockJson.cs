@@ -10,7 +10,7 @@ namespace BendSheet.Cli.Output;
 public static class StockJson
 {
     /// <summary>One JSON document, with a line end behind it.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();
         using (var json = new Utf8JsonWriter(buffer, SolvedJson.Options))

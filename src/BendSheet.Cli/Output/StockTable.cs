@@ -12,7 +12,7 @@ public static class StockTable
     private const string Gap = "  ";
 
     /// <summary>Nothing of a wrong file.</summary>
-    public static string Of(CarPlan plan)
+    public static string Write(CarPlan plan)
     {
         if (plan.Stock.Verdict == Verdict.WrongFile)
         {

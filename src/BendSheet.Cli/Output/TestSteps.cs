@@ -8,7 +8,7 @@ namespace BendSheet.Cli.Output;
 internal static class TestSteps
 {
     /// <summary>The steps, one on a line.</summary>
-    public static IEnumerable<string> Of(Bender bender, LengthNotation notation)
+    public static IEnumerable<string> Lines(Bender bender, LengthNotation notation)
     {
         var bend = Math.Min(90, bender.LargestBend?.Degrees ?? 90).ToString("0.#", CultureInfo.InvariantCulture);
         return

@@ -6,7 +6,7 @@ internal static class Visible
     private const char StandIn = '\uFFFD';
 
     /// <summary>The text without control characters; a tab is kept where columns are to stay.</summary>
-    public static string Of(ReadOnlySpan<char> text, bool keepTabs = false)
+    public static string Text(ReadOnlySpan<char> text, bool keepTabs = false)
     {
         var visible = text.ToArray();
         for (var i = 0; i < visible.Length; i++)

@@ -28,10 +28,6 @@ public sealed record BenchBend(int Number, BendLayout Layout, Angle Dial, Angle 
     /// <summary>How far end B moves for one degree more of this bend.</summary>
     public required Length Lever { get; init; }
 
-    /// <summary>How far end B moves for one degree more of the rotation before it.</summary>
-    public required Length RotationLever { get; init; }
-
-
     /// <summary>Start of the bend.</summary>
     public Length Start => Place.Start;
 

@@ -75,7 +75,6 @@ public sealed record BenchPlan(
                 Swing = step.Swing,
                 StraightAfter = layout.Legs[i + 1].StraightLeft,
                 Lever = Lever.OfBend(centreline, i),
-                RotationLever = Lever.OfRotation(centreline, i),
             };
         }
 

@@ -65,7 +65,7 @@ public sealed class CarPlan
 
         // A line that cannot be read would leave its ports open: one cause is enough.
         var network = car.Findings.Verdict() == Verdict.WrongFile ? PipeNetwork.None : PipeNetwork.Of(car.Parts, car.Lines, car.RoughLines);
-        var plumbing = PlumbingRules.Of(network);
+        var plumbing = PlumbingRules.Check(network);
         var lines = templates.Select(Line).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
 
         List<Finding> ofLines =
@@ -107,7 +107,7 @@ public sealed class CarPlan
             return new(template, null, null, null, findings);
         }
 
-        findings = findings.AddRange(LayoutRules.Of(template, layout));
+        findings = findings.AddRange(LayoutRules.Check(template, layout));
         if (layout.Legs.Any(leg => leg.StraightLeft < Length.Zero))
         {
             return new(template, layout, null, null, findings);

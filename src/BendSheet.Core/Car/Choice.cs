@@ -25,7 +25,7 @@ public static class Choice
         var known = car.Lines.Select(line => line.Name).Concat(car.RoughLines.Select(line => line.Name)).ToList();
         return Unknown(car, wanted, known).Select(line => UnknownLine.Error(
             SourcePosition.Whole(car.FileName),
-            $"there is no line `{line}`: " + (NearestWord.Of(line, known) is { } nearest
+            $"there is no line `{line}`: " + (NearestWord.Among(line, known) is { } nearest
                 ? $"did you mean `{nearest}`?"
                 : $"the file has `{string.Join("`, `", known)}`")));
     }
@@ -39,7 +39,7 @@ public static class Choice
         var known = car.Benders.Select(bender => bender.Name).Where(bender => bender.Length > 0).ToList();
         var findings = Unknown(car, wanted, known).Select(bender => UnknownBender.Error(
             SourcePosition.Whole(car.FileName),
-            $"there is no bender `{bender}`: " + (NearestWord.Of(bender, known) is { } nearest ? $"did you mean `{nearest}`?"
+            $"there is no bender `{bender}`: " + (NearestWord.Among(bender, known) is { } nearest ? $"did you mean `{nearest}`?"
                 : known.Count == 0 ? "the file's only bender has no name; leave `--bender` out"
                 : $"the file has `{string.Join("`, `", known)}`")));
         return ([.. car.Benders.Where(bender => wanted.Asks(bender.Name))], [.. findings]);

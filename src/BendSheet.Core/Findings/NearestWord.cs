@@ -9,7 +9,7 @@ public static class NearestWord
     /// </summary>
     /// <returns>Null when even the nearest has more slips than a third of the typed word's letters; one slip is always allowed, but not in
     /// nothing.</returns>
-    public static string? Of(string typed, IEnumerable<string> known)
+    public static string? Among(string typed, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(known);

@@ -65,7 +65,7 @@ public sealed record StandardPort(Seat Seat, Length Size, ScrewThread Thread, Pu
     ];
 
     /// <summary>All rows for tube, or a pipe thread, of a size.</summary>
-    public static IEnumerable<StandardPort> Of(Seat seat, Length size) => All.Where(row => row.Seat == seat && row.IsOfSize(size));
+    public static IEnumerable<StandardPort> Find(Seat seat, Length size) => All.Where(row => row.Seat == seat && row.IsOfSize(size));
 
     /// <summary>The row that a dash size names; null where the standard has none.</summary>
     public static StandardPort? OfDash(int dash) => All.FirstOrDefault(row => row.Dash > 0 && row.Dash == dash);

@@ -2,7 +2,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Geometry;
 
-/// <summary>How far end B moves when one angle on the bench is one degree off.</summary>
+/// <summary>How far end B moves when a bend is one degree off.</summary>
 /// <remarks>First-order motion of a rigid body about an axis: |axis × arm|·π/180.</remarks>
 public static class Lever
 {
@@ -16,12 +16,5 @@ public static class Lever
     {
         var end = centreline.Arcs[bend].End;
         return Length.FromMillimetres(end.Axis.Cross(centreline.EndB - end.Position).Norm * OneDegree);
-    }
-
-    /// <summary>For one degree more of rotation before a bend: the rest turns about the straight that leads to it.</summary>
-    public static Length OfRotation(TubeCentreline centreline, int bend)
-    {
-        var start = centreline.Arcs[bend].Start;
-        return Length.FromMillimetres(start.Direction.Cross(centreline.EndB - start.Position).Norm * OneDegree);
     }
 }

@@ -8,10 +8,7 @@ namespace BendSheet.Core.Geometry;
 /// <param name="OnSecond">How far along the second stretch.</param>
 public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond)
 {
-    /// <summary>Of any two stretches.</summary>
-    public static NearPlaces Of(Stretch first, Stretch second) => Nearer(first, second, double.PositiveInfinity)!;
-
-    /// <summary>The same; null where they do not come nearer than so many millimetres.</summary>
+    /// <summary>Of any two stretches; null where they do not come nearer than so many millimetres.</summary>
     internal static NearPlaces? Nearer(Stretch first, Stretch second, double than)
     {
         if (first.IsStraight && second.IsStraight)

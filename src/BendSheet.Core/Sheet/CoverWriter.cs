@@ -71,7 +71,7 @@ public static class CoverWriter
         line.Template.Name,
         EndWords.A(line.Template.From),
         EndWords.B(line.Template.To),
-        TubeWords.Of(line.Template.Tube, notation),
+        TubeWords.InWords(line.Template.Tube, notation),
         line.Plan is { } plan ? Figure.Of(plan.CutLength, notation) : null,
         line.Template.Made ? LineState.Made : line.Plan is null ? LineState.CannotBeMade : LineState.ToMake,
         line.Plan is null ? null : Fingerprint.Of(line.Template, project, typed ?? notation));
@@ -80,7 +80,7 @@ public static class CoverWriter
         line.Name,
         EndWords.A(line.From),
         EndWords.B(line.To),
-        TubeWords.Of(line.Tube, notation),
+        TubeWords.InWords(line.Tube, notation),
         Figure.Of(line.Length, notation),
         line.Made ? LineState.Made : LineState.Rough,
         Fingerprint: null);
@@ -103,7 +103,7 @@ public static class CoverWriter
     /// <summary>By size and material, as a person would ask for it in a shop.</summary>
     private static IEnumerable<StockAmount> CutLengths(IEnumerable<SolvedLine> lines, LengthNotation notation)
     {
-        foreach (var ofTube in lines.GroupBy(line => TubeWords.Of(line.Template.Tube, notation), StringComparer.Ordinal))
+        foreach (var ofTube in lines.GroupBy(line => TubeWords.InWords(line.Template.Tube, notation), StringComparer.Ordinal))
         {
             var toMake = ofTube.Where(line => !line.Template.Made).ToList();
             yield return Amount($"{ofTube.Key}: {Counted.Words(ofTube.Count(), "line")}", ofTube);

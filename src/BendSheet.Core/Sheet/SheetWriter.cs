@@ -34,7 +34,7 @@ public static class SheetWriter
             Line = template.Name,
             Project = project,
             Ends = EndWords.WithLetters(EndWords.A(template.From), EndWords.B(template.To)),
-            Tube = TubeWords.Of(template.Tube, notation),
+            Tube = TubeWords.InWords(template.Tube, notation),
             Bender = BendersInWords(template, notation),
             CutLength = Figure.Of(plan.CutLength, notation),
             DevelopedLength = Figure.Of(plan.DevelopedLength, notation),

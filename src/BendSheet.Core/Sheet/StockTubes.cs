@@ -9,7 +9,7 @@ internal static class StockTubes
 {
     /// <summary>The words.</summary>
     public static StockTube Of(TubePlan tube, LengthNotation notation) => new(
-        TubeWords.Of(tube.Tube, notation),
+        TubeWords.InWords(tube.Tube, notation),
         [.. Amounts(tube).Select(amount => new StockAmount(amount.Label, Figure.Of(amount.Length, notation)))],
         [.. Rolls(tube, notation)],
         [.. Remarks(tube, notation)]);

@@ -14,12 +14,11 @@ public sealed record Cut(Piece Piece, Length From, Length To);
 /// be made again from what is left.
 /// </summary>
 /// <param name="Name">What the file calls it, or a name for a new one.</param>
-/// <param name="Roll">What it is.</param>
 /// <param name="IsBought">It has to be bought first.</param>
 /// <param name="Before">What it holds before the first cut.</param>
 /// <param name="Cuts">In cutting order.</param>
 /// <param name="Left">The offcut.</param>
-public sealed record RollCuts(string Name, Roll Roll, bool IsBought, Length Before, ImmutableArray<Cut> Cuts, Length Left);
+public sealed record RollCuts(string Name, bool IsBought, Length Before, ImmutableArray<Cut> Cuts, Length Left);
 
 /// <summary>
 /// How the pieces of one kind of tube are cut: as few rolls bought as can be, then the longest single piece left (an untouched roll
@@ -107,7 +106,7 @@ public sealed record CuttingPlan(
         var more = inOnePiece ? 1 : (int)Math.Ceiling((spare - left) / buy.Length);
         var isProven = RollsAreProven && (!inOnePiece || LongestLeftAtMost.FallsShortOf(spare));
         var whole = Enumerable.Range(Bought + 1, more)
-            .Select(number => new RollCuts(NewName(buy, number), buy, IsBought: true, buy.Length, [], buy.Length));
+            .Select(number => new RollCuts(NewName(buy, number), IsBought: true, buy.Length, [], buy.Length));
         return this with
         {
             Rolls = [.. Rolls, .. whole],
@@ -140,21 +139,21 @@ public sealed record CuttingPlan(
             var at = filled.FindIndex(roll => roll.Roll == room[i]);
             if (at < 0)
             {
-                yield return Whole(there[i].Name, there[i].Roll);
+                yield return Whole(there[i].Name, there[i].Roll.Left);
                 continue;
             }
 
-            yield return pieces.Cut(there[i].Name, there[i].Roll, isBought: false, there[i].Roll.Left, filled[at]);
+            yield return pieces.Cut(there[i].Name, isBought: false, there[i].Roll.Left, filled[at]);
             filled.RemoveAt(at);
         }
 
         for (var i = 0; i < filled.Count; i++)
         {
-            yield return pieces.Cut(NewName(buy, i + 1), buy, isBought: true, buy.Length, filled[i]);
+            yield return pieces.Cut(NewName(buy, i + 1), isBought: true, buy.Length, filled[i]);
         }
     }
 
-    private static RollCuts Whole(string name, Roll roll) => new(name, roll, IsBought: false, roll.Left, [], roll.Left);
+    private static RollCuts Whole(string name, Length left) => new(name, IsBought: false, left, [], left);
 
     private static long Steps(Length length) => (long)Math.Round(length.Millimetres / Step);
 
@@ -168,7 +167,7 @@ public sealed record CuttingPlan(
         private readonly Dictionary<long, Queue<Piece>> _bySize = pieces.GroupBy(piece => Steps(piece.Length) + loss)
             .ToDictionary(same => same.Key, same => new Queue<Piece>(same.OrderBy(piece => piece.Use)));
 
-        public RollCuts Cut(string name, Roll roll, bool isBought, Length before, FilledRoll filled)
+        public RollCuts Cut(string name, bool isBought, Length before, FilledRoll filled)
         {
             var own = filled.Sizes.Select(size => _bySize[size].Dequeue()).OrderBy(piece => piece.Use)
                 .ThenByDescending(piece => piece.Length).ToList();
@@ -181,7 +180,7 @@ public sealed record CuttingPlan(
             }
 
             var left = at < before ? before - at : Length.Zero;
-            return new(name, roll, isBought, before, cuts.ToImmutable(), left);
+            return new(name, isBought, before, cuts.ToImmutable(), left);
         }
     }
 }

@@ -54,7 +54,7 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     /// <summary>New rolls; where no roll is typed, the length alone.</summary>
     private static IEnumerable<ShoppingItem> Tube(TubePlan tube, LengthNotation notation)
     {
-        var size = TubeWords.Of(tube.Tube, notation);
+        var size = TubeWords.InWords(tube.Tube, notation);
         var lines = tube.Need.Pieces.Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name);
         if (tube.Plan is null && tube.Need.Total > Length.Zero)
         {

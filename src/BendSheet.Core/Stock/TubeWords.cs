@@ -7,7 +7,7 @@ namespace BendSheet.Core.Stock;
 public static class TubeWords
 {
     /// <summary><c>3/16 in × 0.028 in, copper-nickel</c>.</summary>
-    public static string Of(Tube tube, LengthNotation notation)
+    public static string InWords(Tube tube, LengthNotation notation)
     {
         var size = notation.Size(tube.OutsideDiameter) + (tube.Wall is { } wall ? " × " + notation.Size(wall) : string.Empty);
         return tube.Material is { } material ? $"{size}, {material}" : size;

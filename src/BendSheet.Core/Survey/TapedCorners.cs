@@ -43,7 +43,7 @@ public static class TapedCorners
             return (null, [.. findings]);
         }
 
-        var sided = TapedSides.Of(rotations, table, sides, at, findings);
+        var sided = TapedSides.Rotations(rotations, table, sides, at, findings);
         var search = new TapedSearch(table, [.. turns.Select(turn => turn ?? 0)], sided);
         var best = SidesFromDistances.Settle(search, at, findings);
         if (!double.IsFinite(best.Misfit))
@@ -56,7 +56,7 @@ public static class TapedCorners
             return (null, [.. findings]);
         }
 
-        return (TapedMisfit.Of(table, best, search.Spans, at, findings), [.. findings]);
+        return (TapedMisfit.Judged(table, best, search.Spans, at, findings), [.. findings]);
     }
 
     private static bool Stopped(List<Finding> findings) => findings.Exists(finding => finding.Severity == Severity.Error);

@@ -30,7 +30,7 @@ internal static class TapedMisfit
     private const int MostNamed = 3;
 
     /// <summary>The corners with what is to be said about them.</summary>
-    public static TapedFit Of(
+    public static TapedFit Judged(
         DistanceTable table, Placing placing, IReadOnlyList<TapedSpan> spans, SourcePosition at, List<Finding> findings)
     {
         var residuals = table.All.Select(taped => new TapedResidual(

@@ -69,7 +69,7 @@ internal static class TapedSides
 
     /// <summary>The rotations with their sides, as far as they are known before the distances over several bends are looked at.</summary>
     /// <remarks>Where a side must be seen, the finding says so and the bend turns to the right for the time being.</remarks>
-    public static ImmutableArray<SidedRotation> Of(
+    public static ImmutableArray<SidedRotation> Rotations(
         IReadOnlyList<TapedRotation> rotations,
         DistanceTable table,
         IReadOnlyList<TapedSide> sides,

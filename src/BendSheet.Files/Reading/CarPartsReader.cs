@@ -24,7 +24,7 @@ internal sealed class CarPartsReader
     public PortFinder Ports { get; }
 
     /// <summary>Reads the parts; what connects them is read when all of them are known.</summary>
-    public static CarPartsReader Of(FieldReader file, FileContext context)
+    public static CarPartsReader ReadParts(FieldReader file, FileContext context)
     {
         var reader = new CarPartsReader(file, context);
         var places = (file.Typed("parts") as YamlMap)?.Entries

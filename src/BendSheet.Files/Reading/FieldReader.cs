@@ -98,9 +98,6 @@ internal sealed class FieldReader
         return entry.Value;
     }
 
-    /// <summary>The word's value as it stands, without a finding.</summary>
-    public YamlValue? Peek(string word) => _words.Entry(word)?.Value;
-
     /// <summary>The word's text.</summary>
     public YamlText? Text(string word)
     {

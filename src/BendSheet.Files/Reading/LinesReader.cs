@@ -88,7 +88,7 @@ internal sealed class LinesReader
             return Line(entry);
         }
 
-        var nearest = NearestWord.Of(name.Text, _typed.Keys);
+        var nearest = NearestWord.Among(name.Text, _typed.Keys);
         _context.Report(FileRules.UnknownName.Error(
             name.Position,
             $"there is no line called {AsTyped.Show(name.Text)} to mirror: "

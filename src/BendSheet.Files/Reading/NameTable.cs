@@ -64,7 +64,7 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
         }
 
         var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).Take(MostCompared).ToList();
-        var nearest = NearestWord.Of(name.Text, names);
+        var nearest = NearestWord.Among(name.Text, names);
         var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
             : names.Count > 0 ? $"the file has {Listed(names)}"
             : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"

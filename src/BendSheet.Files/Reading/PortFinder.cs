@@ -95,7 +95,7 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
             return new(part, port, at.Position);
         }
 
-        var nearest = NearestWord.Of(name, part.Ports.Select(known => known.Name).Take(MostCompared));
+        var nearest = NearestWord.Among(name, part.Ports.Select(known => known.Name).Take(MostCompared));
         var cure = nearest is not null ? $"did you mean {AsTyped.Show($"{part.Name}.{nearest}")}?"
             : $"it has {string.Join(", ", part.Ports.Take(8).Select(known => AsTyped.Show(known.Name)))}"
                 + $"{(part.Ports.Length > 8 ? " and others" : string.Empty)}";
@@ -106,7 +106,7 @@ internal sealed class PortFinder(NameTable<Part> parts, FileContext context)
     /// <summary>Words that lead to no part: a slip only where they look like a part and its port.</summary>
     private void ReportWords(string name, YamlText at, bool isOnlyPort, bool mayBeMeant)
     {
-        var nearest = isOnlyPort || mayBeMeant ? NearestWord.Of(name, parts.Names.Take(MostCompared)) : null;
+        var nearest = isOnlyPort || mayBeMeant ? NearestWord.Among(name, parts.Names.Take(MostCompared)) : null;
         if (isOnlyPort)
         {
             var cure = nearest is null ? "write part and port, such as `tee.left`" : $"did you mean {AsTyped.Show(nearest)}?";

@@ -28,7 +28,7 @@ internal sealed class TemplateLibrary
     public static Bender LinesOwn { get; } = new(string.Empty, Length.FromMillimetres(1), default);
 
     /// <summary>Reads every template of the file, used or not.</summary>
-    public static TemplateLibrary Of(FieldReader file, NameTable<Bender> benders, FileContext context)
+    public static TemplateLibrary Read(FieldReader file, NameTable<Bender> benders, FileContext context)
     {
         var library = new TemplateLibrary(benders, context);
         if (file.Value("templates") is not { } value)
@@ -74,7 +74,7 @@ internal sealed class TemplateLibrary
             return Read(entry);
         }
 
-        var nearest = NearestWord.Of(name.Text, _typed.Keys);
+        var nearest = NearestWord.Among(name.Text, _typed.Keys);
         var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
             : _typed.Count > 0 ? $"the file has {string.Join(", ", _typed.Keys.Select(known => AsTyped.Show(known)))}"
             : "add `templates:` to the top of the file, and below it this name with its rows";

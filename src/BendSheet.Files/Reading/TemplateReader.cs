@@ -59,7 +59,7 @@ public static class TemplateReader
         var notation = new LengthNotation(imperial, map.Choice("fractions", FractionChoices) ?? DefaultFractions);
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
-        var parts = CarPartsReader.Of(map, context);
+        var parts = CarPartsReader.ReadParts(map, context);
         var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with
         {
             Parts = parts.Car()
@@ -88,7 +88,7 @@ public static class TemplateReader
         tubes.Read(map, WorkshopReader.Tube, shortForm: true, context);
         benders.Read(map, (name, value, of) => WorkshopReader.Bender(name, value, tubes, of), shortForm: true, context);
         fittings.Read(map, WorkshopReader.Fitting, shortForm: false, context);
-        var templates = TemplateLibrary.Of(map, benders, context);
+        var templates = TemplateLibrary.Read(map, benders, context);
         var wire = MeasuringReader.Wire(map, context);
         var tolerance = MeasuringReader.Tolerance(map, context);
         var wanted = MeasuringReader.Wanted(map, context);
@@ -124,7 +124,7 @@ public static class TemplateReader
 
     /// <summary>On the first evening no line may have a template yet, and then no tool is needed.</summary>
     private static bool OnlyRough(FieldReader map) =>
-        map.Peek("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
+        map.Typed("lines") is YamlMap { Entries.Count: > 0 } lines && lines.Entries.All(RoughLineReader.IsRough);
 
     private static void RequireOne(FieldReader map, bool any, string word, Vocabulary vocabulary, FileContext context)
     {

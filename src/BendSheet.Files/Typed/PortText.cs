@@ -84,7 +84,7 @@ public static class PortText
             return Unreadable;
         }
 
-        if (StandardPort.Of(seat, Length.FromMillimetres(millimetres)).FirstOrDefault() is { } row)
+        if (StandardPort.Find(seat, Length.FromMillimetres(millimetres)).FirstOrDefault() is { } row)
         {
             port = row.Port;
             return null;

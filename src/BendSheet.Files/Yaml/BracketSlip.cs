@@ -12,7 +12,7 @@ namespace BendSheet.Files.Yaml;
 internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool BelongsToPrevious)
 {
     /// <summary>The slip in an entry of braces, or null.</summary>
-    public static BracketSlip? Of(YamlEntry entry, YamlEntry? previous, SourceLines source)
+    public static BracketSlip? In(YamlEntry entry, YamlEntry? previous, SourceLines source)
     {
         if (entry is not { Key: { IsPlain: true, Text.Length: > 0 }, Value: YamlText { IsPlain: true, Text: "" } nothing }
             || HasOwnColon(entry.Key, nothing, source))

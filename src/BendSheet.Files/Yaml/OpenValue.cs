@@ -87,7 +87,7 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
             return;
         }
 
-        if (isFlow && BracketSlip.Of(entry, _entries.LastOrDefault(), source) is { } slip)
+        if (isFlow && BracketSlip.In(entry, _entries.LastOrDefault(), source) is { } slip)
         {
             report(slip.Finding);
             if (slip.BelongsToPrevious)

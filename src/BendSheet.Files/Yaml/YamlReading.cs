@@ -8,8 +8,4 @@ namespace BendSheet.Files.Yaml;
 /// <param name="Source">The text as it was decoded, by lines, to show the place of a finding. Empty when the file is no text at
 /// all.</param>
 /// <param name="Findings">In the order of the file.</param>
-public sealed record YamlReading(YamlValue? Root, SourceLines Source, IReadOnlyList<Finding> Findings)
-{
-    /// <summary>The decoded text, without a byte order mark. May hold control characters (those were reported).</summary>
-    public string Text => Source.Text;
-}
+public sealed record YamlReading(YamlValue? Root, SourceLines Source, IReadOnlyList<Finding> Findings);

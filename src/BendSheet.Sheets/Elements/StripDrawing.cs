@@ -1,5 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Labels;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.Elements;
@@ -45,8 +46,8 @@ internal static class StripDrawing
     private static Block Part(SheetContent sheet, StripPart part, double pitch, TextMeasure measure, double width)
     {
         var marks = part.Bends.Select(bend => part.At(bend.Mark)).ToList();
-        var bubbles = LabelRow.Spread(marks, BubblePitch, width - (part.HasTrim ? TubeOnStrip.TrimRoom : 0));
-        var labels = LabelRow.Spread(marks, pitch, width);
+        var bubbles = SideBySide.Middles(marks.ConvertAll(mark => (mark, BubblePitch)), width - (part.HasTrim ? TubeOnStrip.TrimRoom : 0));
+        var labels = SideBySide.Middles(marks.ConvertAll(mark => (mark, pitch)), width);
         var tubeTop = marks.Count == 0 ? 3 : (2 * BubbleRadius) + 0.7 + Tick + Fan(marks, bubbles);
         var labelTop = tubeTop + TubeOnStrip.Height + Tick + 0.5 + Fan(marks, labels);
 

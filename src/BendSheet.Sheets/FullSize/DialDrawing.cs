@@ -1,5 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Labels;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
@@ -50,9 +51,9 @@ internal static class DialDrawing
         var hole = sheet.TubeDiameter.Millimetres / 2;
         DrawHole(canvas, centre, hole);
         DrawSlit(canvas, centre, hole, sheet.DialStops);
-        List<Place> taken = [];
-        DrawName(canvas, centre, hole, sheet, measure, taken);
-        DrawStops(canvas, centre, hole, sheet.DialStops, taken);
+        var placer = new LabelPlacer<Box>((box, placed) => !placed.Any(box.Meets), (_, _) => 0);
+        DrawName(canvas, centre, hole, sheet, measure, placer);
+        DrawStops(canvas, centre, hole, sheet.DialStops, placer);
     });
 
     /// <summary>A strip with an arrowhead, to be fixed beside the dial.</summary>
@@ -91,7 +92,8 @@ internal static class DialDrawing
     }
 
     /// <summary>Above the hole, as far as there is room.</summary>
-    private static void DrawName(Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, List<Place> taken)
+    private static void DrawName(
+        Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, LabelPlacer<Box> placer)
     {
         const double NameWidth = 50;
         var lines = DialWords.OnDial(sheet).Select(line => measure.Wrap(line, TextStyle.Small, NameWidth)[0]).ToArray();
@@ -103,7 +105,7 @@ internal static class DialDrawing
         }
 
         var half = lines.Max(line => TextStyle.Small.Width(line)) / 2;
-        taken.Add(new(centre.X - half, top, centre.X + half, bottom));
+        placer.Place([new(0, 0, new(new(centre.X, (top + bottom) / 2), half, (bottom - top) / 2))]);
         for (var i = 0; i < lines.Length; i++)
         {
             canvas.Text(lines[i], TextStyle.Small, centre.X, top + TextStyle.Small.Ascent + (i * TextStyle.Small.LineHeight), Align.Centre);
@@ -111,19 +113,19 @@ internal static class DialDrawing
     }
 
     /// <summary>Bend numbers in boxes, each on the line of its reading, the further in the more of them there are.</summary>
-    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, List<Place> taken)
+    private static void DrawStops(Canvas canvas, PagePoint centre, double hole, IReadOnlyList<DialStop> stops, LabelPlacer<Box> placer)
     {
-        var boxes = new List<(string Text, Place Box)>();
+        var boxes = new List<(string Text, Box Box)>();
         foreach (var stop in stops)
         {
             var text = stop.BendsShown(MostBendsShown);
-            var box = Free(centre, hole, stop.Reading.Degrees, (StopStyle.Width(text) / 2) + BoxPadding, taken);
             var inner = StopStart - 3;
-            if (box is not null)
+
+            // Where there is no room, the list of stops has to do.
+            if (placer.Place(Inwards(centre, hole, stop.Reading.Degrees, (StopStyle.Width(text) / 2) + BoxPadding)) is { } box)
             {
-                taken.Add(box);
                 boxes.Add((text, box));
-                inner = (new PagePoint((box.Left + box.Right) / 2, (box.Top + box.Bottom) / 2) - centre).Norm;
+                inner = (box.Middle - centre).Norm;
             }
 
             Radial(canvas, centre, StopStart, inner, stop.Reading.Degrees, Canvas.Medium);
@@ -131,17 +133,17 @@ internal static class DialDrawing
         }
 
         // Over the lines, so that none runs through a number.
-        foreach (var (text, box) in boxes)
+        foreach (var (text, (middle, halfWidth, halfHeight)) in boxes)
         {
-            canvas.Blank(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top);
-            canvas.Box(box.Left, box.Top, box.Right - box.Left, box.Bottom - box.Top, Canvas.Thin);
-            canvas.Text(
-                text, StopStyle, (box.Left + box.Right) / 2, ((box.Top + box.Bottom) / 2) + (StopStyle.CapHeight / 2), Align.Centre);
+            var (left, top) = (middle.X - halfWidth, middle.Y - halfHeight);
+            canvas.Blank(left, top, 2 * halfWidth, 2 * halfHeight);
+            canvas.Box(left, top, 2 * halfWidth, 2 * halfHeight, Canvas.Thin);
+            canvas.Text(text, StopStyle, middle.X, middle.Y + (StopStyle.CapHeight / 2), Align.Centre);
         }
     }
 
-    /// <summary>The outermost place on a reading's line that is free; null where there is none, and the list of stops has to do.</summary>
-    private static Place? Free(PagePoint centre, double hole, double degrees, double halfWidth, List<Place> taken)
+    /// <summary>Places on a reading's line, from the outside inwards.</summary>
+    private static IEnumerable<Candidate<Box>> Inwards(PagePoint centre, double hole, double degrees, double halfWidth)
     {
         var halfHeight = (StopStyle.CapHeight / 2) + BoxPadding;
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180);
@@ -150,15 +152,8 @@ internal static class DialDrawing
         var reach = (halfWidth * Math.Abs(sin)) + (halfHeight * Math.Abs(cos));
         for (var radius = FirstRing - reach; radius > hole + CrossOver + reach; radius -= RingStep)
         {
-            var middle = centre + GaugeShape.OnCircle(radius, degrees);
-            var place = new Place(middle.X - halfWidth, middle.Y - halfHeight, middle.X + halfWidth, middle.Y + halfHeight);
-            if (taken.TrueForAll(other => !other.Meets(place)))
-            {
-                return place;
-            }
+            yield return new(-radius, -radius, new(centre + GaugeShape.OnCircle(radius, degrees), halfWidth, halfHeight));
         }
-
-        return null;
     }
 
     /// <summary>At the end of the ticks, pointing outwards: which of them is a stop.</summary>
@@ -184,11 +179,12 @@ internal static class DialDrawing
         return Math.Min(apart, 360 - apart);
     }
 
-    private sealed record Place(double Left, double Top, double Right, double Bottom)
+    private sealed record Box(PagePoint Middle, double HalfWidth, double HalfHeight)
     {
         private const double Apart = 0.6;
 
-        public bool Meets(Place other) =>
-            Left < other.Right + Apart && other.Left < Right + Apart && Top < other.Bottom + Apart && other.Top < Bottom + Apart;
+        public bool Meets(Box other) =>
+            Math.Abs(Middle.X - other.Middle.X) < HalfWidth + other.HalfWidth + Apart
+            && Math.Abs(Middle.Y - other.Middle.Y) < HalfHeight + other.HalfHeight + Apart;
     }
 }

@@ -1,6 +1,7 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Labels;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
@@ -43,19 +44,16 @@ internal static class TileDrawing
         var all = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text), name.Must)).ToList();
 
         // Short names find room near the tube; what must be there goes first only where it would be left out otherwise.
-        var (names, rows) = new[] { all.OrderBy(name => name.Must), all.OrderByDescending(name => name.Must) }
-            .Select(order => order.ToList())
-            .Select(
-                order => (Names: order, Rows: LabelRows.Place(
-                    order.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), tileWidth, MostNameRows)))
-            .OrderBy(placed => placed.Names.Index().Count(name => name.Item.Must && !placed.Rows.Has(name.Index))).First();
+        var names = new[] { all.OrderBy(name => name.Must), all.OrderByDescending(name => name.Must) }
+            .Select(order => Placed([.. order], tileWidth))
+            .MinBy(placed => placed.Count(name => name.Must && name.At is null))!;
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
         var titleStyle = TextStyle.Body with { Bold = true };
         var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), titleStyle, tileWidth - Inset)[0];
 
         var tubeTop = TextStyle.Body.LineHeight + 2 + labels.HeightAbove;
         var namesTop = tubeTop + diameter + labels.HeightBelow + 1;
-        var barTop = namesTop + (rows.Count * TextStyle.Small.LineHeight) + 1;
+        var barTop = namesTop + ((names.Max(name => name.At?.Row + 1) ?? 0) * TextStyle.Small.LineHeight) + 1;
         var height = barTop + bar.Height + Foot;
         return new(height, (page, top) =>
         {
@@ -63,26 +61,17 @@ internal static class TileDrawing
             canvas.Text(title, titleStyle, Inset, top + 0.5 + TextStyle.Body.Ascent);
             DrawTube(canvas, sheet, tile, top + tubeTop, At);
             DrawJoints(canvas, tile, top, height - Foot);
-            for (var i = 0; i < names.Count; i++)
+            foreach (var at in names.Select(name => name.At).OfType<RowLabel>().Where(at => at.X >= 0))
             {
-                if (rows.Has(i) && names[i].X >= 0)
-                {
-                    canvas.Line(
-                        names[i].X, top + tubeTop + diameter, names[i].X, top + namesTop
-                            + (rows.Row(i) * TextStyle.Small.LineHeight), Canvas.Thin);
-                }
+                canvas.Line(at.X, top + tubeTop + diameter, at.X, top + namesTop + (at.Row * TextStyle.Small.LineHeight), Canvas.Thin);
             }
 
             labels.Draw(canvas, top + tubeTop, diameter);
-            for (var i = 0; i < names.Count; i++)
+            foreach (var (text, _, at) in names.Where(name => name.At is not null))
             {
-                if (rows.Has(i))
-                {
-                    var nameTop = top + namesTop + (rows.Row(i) * TextStyle.Small.LineHeight);
-                    var half = TextStyle.Small.Width(names[i].Text) / 2;
-                    canvas.Blank(rows.X(i) - half, nameTop, 2 * half, TextStyle.Small.LineHeight);
-                    canvas.Text(names[i].Text, TextStyle.Small, rows.X(i), nameTop + TextStyle.Small.Ascent, Align.Centre);
-                }
+                var nameTop = top + namesTop + (at!.Row * TextStyle.Small.LineHeight);
+                canvas.Blank(at.Middle - (TextStyle.Small.Width(text) / 2), nameTop, TextStyle.Small.Width(text), TextStyle.Small.LineHeight);
+                canvas.Text(text, TextStyle.Small, at.Middle, nameTop + TextStyle.Small.Ascent, Align.Centre);
             }
 
             bar.Draw(canvas.MovedRight(Inset), top + barTop);
@@ -91,6 +80,12 @@ internal static class TileDrawing
                 page.DashedLine(0, top + height - 1, page.Width, top + height - 1);
             }
         });
+    }
+
+    private static List<(string Text, bool Must, RowLabel? At)> Placed(List<(double X, string Text, bool Must)> names, double width)
+    {
+        var rows = RowLabel.Place(names.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), width, MostNameRows);
+        return [.. names.Zip(rows, (name, at) => (name.Text, name.Must, at))];
     }
 
     /// <summary>What is named below the tube: joints and ends must be there whatever else finds room.</summary>

@@ -1,5 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.Labels;
 
 namespace BendSheet.Sheets.FullSize;
 
@@ -55,31 +56,14 @@ internal sealed class TileLabels
     public static TileLabels Of(IEnumerable<StripBend> bends, Func<StripBend, double> at, double width)
     {
         var labels = bends.OrderBy(bend => bend.Mark).Select(bend => new Label(bend, at(bend))).ToList();
-        if (labels.Count == 0)
-        {
-            return new(labels, [], 0, width);
-        }
+        var count = Enumerable.Range(1, labels.Count)
+            .FirstOrDefault(rows => Rows(rows).All(row => row.Sum(label => label.Width) <= width), labels.Count);
+        var middles = Rows(count).Select(row => SideBySide.Middles(row, width)).ToList();
+        return new(labels, [.. labels.Select((_, i) => middles[i % count][i / count])], count, width);
 
-        for (var rows = 1; ; rows++)
-        {
-            var middles = new double[labels.Count];
-            var fits = true;
-            for (var row = 0; row < rows && fits; row++)
-            {
-                var ofRow = Enumerable.Range(0, labels.Count).Where(i => i % rows == row).ToList();
-                var placed = SpreadLabels.Middles([.. ofRow.Select(i => (labels[i].X, labels[i].Width + Between))], width);
-                fits = placed is not null || rows >= labels.Count;
-                for (var i = 0; fits && i < ofRow.Count; i++)
-                {
-                    middles[ofRow[i]] = placed?[i] ?? width / 2;
-                }
-            }
-
-            if (fits)
-            {
-                return new(labels, middles, rows, width);
-            }
-        }
+        // One label after another goes into the next row.
+        IEnumerable<List<(double X, double Width)>> Rows(int rows) => Enumerable.Range(0, rows)
+            .Select(row => labels.Where((_, i) => i % rows == row).Select(label => (label.X, label.Width + Between)).ToList());
     }
 
     /// <summary>Marks right across the tube, labels, and lines between them.</summary>

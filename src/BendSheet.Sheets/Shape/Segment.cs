@@ -32,10 +32,27 @@ internal readonly record struct Segment(PagePoint From, PagePoint To)
     public bool Crosses(Segment other) =>
         SideOf(other.From) * SideOf(other.To) < 0 && other.SideOf(From) * other.SideOf(To) < 0;
 
+    /// <summary>Whether another piece is nearer than a distance.</summary>
+    public bool IsNear(Segment other, double distance) => !IsClearOf(other, distance) && DistanceTo(other) < distance;
+
+    /// <summary>Whether any of other pieces is nearer than a distance.</summary>
+    public bool IsNearAny(IReadOnlyList<Segment> others, double distance)
+    {
+        for (var i = 0; i < others.Count; i++)
+        {
+            if (IsNear(others[i], distance))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>
     /// Whether all of the other piece is further away than a distance, at a glance: a false answer does not say that it is near.
     /// </summary>
-    public bool IsClearOf(Segment other, double distance) =>
+    private bool IsClearOf(Segment other, double distance) =>
         Math.Min(From.X, To.X) - distance > Math.Max(other.From.X, other.To.X)
             || Math.Max(From.X, To.X) + distance < Math.Min(other.From.X, other.To.X)
         || Math.Min(From.Y, To.Y) - distance > Math.Max(other.From.Y, other.To.Y)

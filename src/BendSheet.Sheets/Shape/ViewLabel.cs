@@ -12,6 +12,12 @@ internal sealed record ViewLabel(string Text, PagePoint Place, double HalfWidth,
     /// <summary>Half of its height.</summary>
     public const double Radius = 2.3;
 
+    /// <summary>Between it and another label.</summary>
+    public const double Clearance = 0.7;
+
+    /// <summary>Between it and a leader line that is not its own.</summary>
+    private const double FromLeader = 0.4;
+
     /// <summary>What is at most the radius away from this piece lies in the label.</summary>
     public Segment Core => CoreAt(Place, HalfWidth);
 
@@ -21,4 +27,10 @@ internal sealed record ViewLabel(string Text, PagePoint Place, double HalfWidth,
         var reach = new PagePoint(halfWidth - Radius, 0);
         return new(place - reach, place + reach);
     }
+
+    /// <summary>Whether it touches another one, or a leader line of one passes under the other.</summary>
+    public bool Meets(ViewLabel other) =>
+        Core.IsNear(other.Core, (2 * Radius) + Clearance)
+        || Core.IsNearAny(other.Leaders, Radius + FromLeader)
+        || other.Core.IsNearAny(Leaders, Radius + FromLeader);
 }

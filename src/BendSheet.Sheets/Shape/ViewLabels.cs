@@ -39,7 +39,7 @@ internal static class ViewLabels
     }
 
     private static (IReadOnlyList<ViewLabel> Labels, bool Complete) Placed(
-        DrawnTube drawn, LabelPlaces places, List<(int First, int Last)> groups)
+        DrawnTube drawn, LabelsAround places, List<(int First, int Last)> groups)
     {
         var labels = new List<ViewLabel>(groups.Count + 2);
         var complete = Add("A", [drawn.Points[0]], drawn.AwayFromA) && Add("B", [drawn.Points[^1]], drawn.AwayFromB);

@@ -74,7 +74,7 @@ public class FindingTextTests
     public void A_finding_about_the_whole_file_has_no_place()
     {
         Assert.Equal("f: error: wrong [some-rule]\n",
-            FindingText.Of([Rule.Error(SourcePosition.Whole("f"), "wrong")], new SourceLines("f", "abc"), colour: false));
+            FindingText.Write([Rule.Error(SourcePosition.Whole("f"), "wrong")], new SourceLines("f", "abc"), colour: false));
     }
 
     [Fact]
@@ -89,16 +89,16 @@ public class FindingTextTests
         var nothing = new SourceLines("f", string.Empty);
         Assert.Equal(
             "f: error: e [some-rule]\nf: warning: w [some-rule]\nf: note: n [some-rule]\n",
-            FindingText.Of(findings, nothing, colour: false));
+            FindingText.Write(findings, nothing, colour: false));
         Assert.Equal(
             "f: \e[1;31merror\e[0m: e [some-rule]\nf: \e[1;33mwarning\e[0m: w [some-rule]\nf: \e[1;36mnote\e[0m: n [some-rule]\n",
-            FindingText.Of(findings, nothing, colour: true));
+            FindingText.Write(findings, nothing, colour: true));
     }
 
     [Fact]
     public void What_was_typed_cannot_forge_a_finding_or_colour_the_terminal()
     {
-        var text = FindingText.Of(
+        var text = FindingText.Write(
             [Rule.Error(SourcePosition.Whole("f"), "no tube `\e[2J\nf: note: all is well`")],
             new SourceLines("f", string.Empty),
             colour: false);
@@ -106,7 +106,7 @@ public class FindingTextTests
     }
 
     private static string Shown(string text, int column, int row = 1) =>
-        FindingText.Of([Rule.Error(new("f", row, column), "wrong")], new SourceLines("f", text), colour: false);
+        FindingText.Write([Rule.Error(new("f", row, column), "wrong")], new SourceLines("f", text), colour: false);
 
     /// <summary>Of a row as a terminal shows it, one cell for each character.</summary>
     private static string WholeCharacterAt(string row, int cell) => row.EnumerateRunes().ElementAt(cell).ToString();

@@ -17,7 +17,7 @@ public class NearestWordTests
     [InlineData("usr", "use")]
     [InlineData("Mirror", "mirror")] // only the case is wrong
     public void A_mistyped_word_finds_the_one_it_was_meant_to_be(string typed, string meant) =>
-        Assert.Equal(meant, NearestWord.Of(typed, Known));
+        Assert.Equal(meant, NearestWord.Among(typed, Known));
 
     [Theory]
     [InlineData("fitting")]
@@ -25,10 +25,10 @@ public class NearestWordTests
     [InlineData("5")]
     [InlineData("")]
     [InlineData("xyzxyzxyzxyzxyzxyzxyzxyzxyzxyz")]
-    public void A_word_that_is_near_to_none_finds_none(string typed) => Assert.Null(NearestWord.Of(typed, Known));
+    public void A_word_that_is_near_to_none_finds_none(string typed) => Assert.Null(NearestWord.Among(typed, Known));
 
     [Fact]
-    public void Of_equally_near_words_the_first_is_offered() => Assert.Equal("cat", NearestWord.Of("bat", ["cat", "hat"]));
+    public void Of_equally_near_words_the_first_is_offered() => Assert.Equal("cat", NearestWord.Among("bat", ["cat", "hat"]));
 
     [Theory]
     [InlineData("", "", 0)]

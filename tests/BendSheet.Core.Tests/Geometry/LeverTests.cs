@@ -27,20 +27,6 @@ public class LeverTests
         iter: 300);
 
     [Fact]
-    public void Lever_of_a_rotation_is_how_far_end_B_moves_for_a_degree() => Shape.Roomy.Sample(
-        shape =>
-        {
-            var line = shape.Centreline();
-            for (var i = 0; i < shape.Turns.Length; i++)
-            {
-                var bend = i;
-                var moved = Slope.Of(more => Rolled(shape, bend, more).EndB, StepDegrees).Norm;
-                AssertGeometry.Equal(moved, Lever.OfRotation(line, i).Millimetres, $"lever of rotation {i + 1}");
-            }
-        },
-        iter: 300);
-
-    [Fact]
     public void A_bend_right_at_end_B_moves_nothing()
     {
         var line = new Shape(15, [100, 0], [90], [0]).Centreline();
@@ -54,12 +40,5 @@ public class LeverTests
         turns[bend] += moreDegrees;
         straights[bend + 1] -= shape.Radius * moreDegrees * Math.PI / 180;
         return (shape with { Straights = straights, Turns = turns }).Centreline();
-    }
-
-    private static TubeCentreline Rolled(Shape shape, int bend, double moreDegrees)
-    {
-        var rotations = shape.Rotations.ToArray();
-        rotations[bend] += moreDegrees;
-        return (shape with { Rotations = rotations }).Centreline();
     }
 }

@@ -22,7 +22,7 @@ public class NearPlacesTests
 
     [Fact]
     public void Parallel_straights_are_as_far_apart_everywhere() => Assert.Equal(
-        7, NearPlaces.Of(Straight(default, X, 100), Straight(new(30, 7, 0), X, 20)).Distance.Millimetres, 9);
+        7, Nearest(Straight(default, X, 100), Straight(new(30, 7, 0), X, 20)).Distance.Millimetres, 9);
 
     [Fact]
     public void Straights_in_line_are_nearest_end_to_end() => Are(10, 50, 0, Straight(default, X, 50), Straight(new(60, 0, 0), X, 50));
@@ -30,12 +30,12 @@ public class NearPlacesTests
     [Fact]
     public void Straights_almost_in_one_direction_that_cross_are_found_to_cross() => Assert.Equal(
         0,
-        NearPlaces.Of(Straight(new(-500, -500e-7, 0), new(1, 1e-7, 0), 1000), Straight(new(-500, 0, 0), X, 1000)).Distance.Millimetres,
+        Nearest(Straight(new(-500, -500e-7, 0), new(1, 1e-7, 0), 1000), Straight(new(-500, 0, 0), X, 1000)).Distance.Millimetres,
         9);
 
     [Fact]
     public void A_straight_through_the_eye_of_a_ring_is_a_radius_away() => Assert.Equal(
-        25, NearPlaces.Of(Straight(new(0, 25, -50), Z, 100), Arc(default, X, Y, 25, 360)).Distance.Millimetres, 6);
+        25, Nearest(Straight(new(0, 25, -50), Z, 100), Arc(default, X, Y, 25, 360)).Distance.Millimetres, 6);
 
     [Fact]
     public void A_straight_past_a_ring_is_nearest_where_the_ring_bulges() =>
@@ -47,31 +47,31 @@ public class NearPlacesTests
 
     [Fact]
     public void Rings_one_above_the_other_are_as_far_apart_everywhere() => Assert.Equal(
-        5, NearPlaces.Of(Arc(default, X, Y, 25, 360), Arc(new(0, 0, 5), X, Y, 25, 360)).Distance.Millimetres, 6);
+        5, Nearest(Arc(default, X, Y, 25, 360), Arc(new(0, 0, 5), X, Y, 25, 360)).Distance.Millimetres, 6);
 
     [Fact]
     public void Rings_in_one_another_are_as_far_apart_as_their_radii() => Assert.Equal(
-        5, NearPlaces.Of(Arc(default, X, Y, 25, 360), Arc(new(0, 5, 0), X, Y, 20, 360)).Distance.Millimetres, 6);
+        5, Nearest(Arc(default, X, Y, 25, 360), Arc(new(0, 5, 0), X, Y, 20, 360)).Distance.Millimetres, 6);
 
     [Fact]
     public void A_ring_on_itself_is_nowhere_apart() =>
-        Assert.Equal(0, NearPlaces.Of(Arc(default, X, Y, 25, 360), Arc(new(25, 25, 0), Y, -1 * X, 25, 300)).Distance.Millimetres, 6);
+        Assert.Equal(0, Nearest(Arc(default, X, Y, 25, 360), Arc(new(25, 25, 0), Y, -1 * X, 25, 300)).Distance.Millimetres, 6);
 
     [Fact]
     public void Links_of_a_chain_that_lie_half_a_radius_inside_each_other_are_half_a_radius_apart() => Assert.Equal(
-        10, NearPlaces.Of(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, 10, 0), Z, Y, 20, 360)).Distance.Millimetres, 6);
+        10, Nearest(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, 10, 0), Z, Y, 20, 360)).Distance.Millimetres, 6);
 
     [Fact]
     public void Rings_square_to_each_other_about_one_centre_cross_or_keep_their_radii_apart()
     {
-        Assert.Equal(0, NearPlaces.Of(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, -20, 0), Z, Y, 20, 360)).Distance.Millimetres, 6);
-        Assert.Equal(8, NearPlaces.Of(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, -12, 0), Z, Y, 12, 360)).Distance.Millimetres, 6);
+        Assert.Equal(0, Nearest(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, -20, 0), Z, Y, 20, 360)).Distance.Millimetres, 6);
+        Assert.Equal(8, Nearest(Arc(new(0, -20, 0), X, Y, 20, 360), Arc(new(0, -12, 0), Z, Y, 12, 360)).Distance.Millimetres, 6);
     }
 
     [Fact]
     public void The_open_ends_of_two_half_rings_are_told_from_their_circles() =>
         Assert.Equal(
-            10 * Root2, NearPlaces.Of(Arc(default, X, Y, 25, 180), Arc(new(-10, -10, 0), -1 * X, -1 * Y, 25, 180)).Distance.Millimetres, 6);
+            10 * Root2, Nearest(Arc(default, X, Y, 25, 180), Arc(new(-10, -10, 0), -1 * X, -1 * Y, 25, 180)).Distance.Millimetres, 6);
 
     /// <summary>
     /// No pair of steps may be nearer than what was found; and the nearest of them, from which no place of the two stretches is further
@@ -85,7 +85,7 @@ public class NearPlacesTests
         {
             var first = Any(random);
             var second = Any(random);
-            var found = NearPlaces.Of(first, second).Distance.Millimetres;
+            var found = Nearest(first, second).Distance.Millimetres;
             var (stepped, step) = Stepped(first, second);
             Assert.True(found <= stepped + Tolerances.SamePoint.Millimetres, $"pair {pair}: found {found}, but steps come to {stepped}");
             Assert.True(found >= stepped - step, $"pair {pair}: found {found}, and steps of {step} come only to {stepped}");
@@ -119,7 +119,7 @@ public class NearPlacesTests
 
     private static void Are(double distance, double onFirst, double onSecond, Stretch first, Stretch second)
     {
-        foreach (var (places, swapped) in new[] { (NearPlaces.Of(first, second), false), (NearPlaces.Of(second, first), true) })
+        foreach (var (places, swapped) in new[] { (Nearest(first, second), false), (Nearest(second, first), true) })
         {
             Assert.Equal(distance, places.Distance.Millimetres, 6);
 
@@ -128,6 +128,8 @@ public class NearPlacesTests
             Assert.Equal(onSecond, (swapped ? places.OnFirst : places.OnSecond).Millimetres, 0.01);
         }
     }
+
+    private static NearPlaces Nearest(Stretch first, Stretch second) => NearPlaces.Nearer(first, second, double.PositiveInfinity)!;
 
     private static Stretch Straight(Vector3D start, Vector3D direction, double length) =>
         Stretch.Of(new Straight(new(start, direction, default), Lines.Mm(length)));

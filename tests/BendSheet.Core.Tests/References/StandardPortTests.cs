@@ -18,7 +18,7 @@ public class StandardPortTests
     {
         var row = ReferenceTable.Read(Table).Single(row => string.Equals(row["id"], id, StringComparison.Ordinal));
         var confidence = PublishedValue.Confidence(row["mark"]);
-        var own = StandardPort.Of(SeatOf(row["seat"]), PublishedValue.Length(row["tube"], row["unit"]));
+        var own = StandardPort.Find(SeatOf(row["seat"]), PublishedValue.Length(row["tube"], row["unit"]));
         var found = Assert.Single(own, port => port.Source.Confidence == confidence && port.Thread.Fits(ThreadOf(row["printed"])));
         Assert.Equal(row["dash"], found.Dash == 0 ? string.Empty : found.Dash.ToString(CultureInfo.InvariantCulture));
     }
@@ -33,7 +33,7 @@ public class StandardPortTests
     [Fact]
     public void What_a_size_alone_stands_for_is_as_sure_as_any_row_of_the_same_thread() => Assert.All(StandardPort.All, own =>
     {
-        var first = StandardPort.Of(own.Seat, own.Size).First();
+        var first = StandardPort.Find(own.Seat, own.Size).First();
         Assert.True(!first.Thread.Fits(own.Thread) || first.Source.Confidence <= own.Source.Confidence);
     });
 

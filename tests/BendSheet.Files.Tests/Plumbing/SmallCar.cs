@@ -61,7 +61,7 @@ internal static class SmallCar
     public static List<Finding> Findings(string typed)
     {
         var file = TypedTemplates.Read(typed.Replace("^", string.Empty, StringComparison.Ordinal));
-        var found = PlumbingRules.Of(PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines));
+        var found = PlumbingRules.Check(PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines));
         var isWrong = file.Findings.Any(finding => finding.Severity == Severity.Error);
         return
         [

@@ -208,7 +208,7 @@ public class MutatedTemplateTests
     private static void CheckPlumbing(TemplateFile file)
     {
         var network = PipeNetwork.Of(file.Parts, file.Lines, file.RoughLines);
-        var found = PlumbingRules.Of(network);
+        var found = PlumbingRules.Check(network);
         CheckFindings([.. found.OfLines.SelectMany(line => line).Distinct(), .. found.OfCar], file.Source);
         Assert.All(PlumbingNeeds.Of(network, file.Notation), need => Assert.InRange(need.Count, 1, 1000));
     }

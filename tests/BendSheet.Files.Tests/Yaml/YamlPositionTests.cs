@@ -162,7 +162,7 @@ public class YamlPositionTests
     {
         var latin1 = YamlDocument.Read("f", Encoding.Latin1.GetBytes("a: 1\nb: ° 45°"));
         Assert.Equal("2:4 not-utf8", YamlTexts.Places(latin1));
-        Assert.Equal("a: 1\nb: \uFFFD 45\uFFFD", latin1.Text);
+        Assert.Equal("a: 1\nb: \uFFFD 45\uFFFD", latin1.Source.Text);
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", Encoding.Unicode.GetBytes("a: 1"))));
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", Encoding.BigEndianUnicode.GetBytes("a: 1"))));
         Assert.Equal("1:1 not-utf8", YamlTexts.Places(YamlDocument.Read("f", (byte[])[0xFF, 0xFE, (byte)'a', 0])));
@@ -178,7 +178,7 @@ public class YamlPositionTests
         {
             var reading = YamlDocument.Read("f", bytes);
             Assert.Equal("1:1 not-text", YamlTexts.Places(reading));
-            Assert.Equal("", reading.Text);
+            Assert.Equal("", reading.Source.Text);
         }
     }
 

@@ -7,7 +7,7 @@ namespace BendSheet.Core.Bench.Rules;
 public static class LayoutRules
 {
     /// <summary>What does not hold, in the order of the tube.</summary>
-    public static IEnumerable<Finding> Of(LineTemplate template, RouteLayout layout) =>
+    public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout) =>
     [
         .. LegTooShort.Check(template, layout),
         .. EndTooShort.Check(template, layout),

@@ -12,7 +12,7 @@ public sealed record PlumbingFindings(ILookup<string, Finding> OfLines, Immutabl
 public static class PlumbingRules
 {
     /// <summary>What does not hold.</summary>
-    public static PlumbingFindings Of(PipeNetwork network)
+    public static PlumbingFindings Check(PipeNetwork network)
     {
         if (network.IsEmpty)
         {

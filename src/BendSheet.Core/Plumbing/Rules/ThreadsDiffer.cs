@@ -31,7 +31,7 @@ public static class ThreadsDiffer
             }
         }
         else if (port.Seat is { } seat && end.Fitting is { } fitting && end.Tube is { } tube
-            && StandardPort.Of(seat, tube.OutsideDiameter).ToList() is { Count: > 0 } usual
+            && StandardPort.Find(seat, tube.OutsideDiameter).ToList() is { Count: > 0 } usual
             && !usual.Exists(row => row.Thread.Fits(thread)))
         {
             var sources = string.Join(

@@ -8,7 +8,7 @@ using CsCheck;
 
 namespace BendSheet.Core.Tests.Bench.Order;
 
-public class SwingTests
+public class SweepReachTests
 {
     [Fact]
     public void A_straight_end_reaches_as_far_as_its_length_and_the_radius_over_the_corner()

@@ -5,7 +5,7 @@ using CsCheck;
 
 namespace BendSheet.Core.Tests.Templates;
 
-public class MeasuringHabitTests
+public class MeasuredToTests
 {
     public static TheoryData<MeasuredTo> Habits { get; } = [.. MeasuredToWords.All.Select(entry => entry.Habit)];
 
