@@ -15,7 +15,11 @@ internal static class ShowCommand
         ("rows", SolvedRows.Write),
     ];
 
-    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats = [("table", PartsTree.Write), ("json", PartsJson.Write)];
+    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats =
+    [
+        ("table", PartsTree.Write),
+        ("json", PartsJson.Write),
+    ];
 
     public static Command Create(Surroundings surroundings)
     {

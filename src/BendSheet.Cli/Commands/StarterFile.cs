@@ -20,7 +20,6 @@ internal static class StarterFile
           mark: start                 # what the tool's own line stands over: start or middle of the bend
           # grip: 12                  # straight tube the tool needs where it holds
           # follow: 10                # straight tube it needs where it sweeps
-          # tests: [{pull: 93, got: 90}]   # bends tried on scraps: `bendsheet learn FILE` says how to make them
           # tests: [{pull: 93, got: 90}]    # pulled to, and came back to: `bendsheet learn FILE` says how to make a test
 
         fittings:
@@ -31,6 +30,7 @@ internal static class StarterFile
             straight: 35              # straight tube that flaring bar and hardware need
 
         # wire: {diameter: 2.4, radius: 4}        # needed where legs are measured straight, outside, inside or along
+        # tolerance: {straight: 1, bend: 1.5, rotate: 3, tape: 1}   # how well you measured, one standard deviation
 
         lines:
           front-left:
@@ -45,6 +45,7 @@ internal static class StarterFile
               - {straight: 60, rotate: 90 cw, bend: 30}
               - {straight: 200, rotate: 45 ccw, bend: 90}
               - {straight: 80}        # the last row only goes straight, to end B
+            # taped: {A-B: 327, B ahead: 225}     # measured across the wire: `bendsheet check FILE` says what helps most
 
         """;
 }

@@ -32,6 +32,16 @@ internal static class Landing
         ];
     }
 
+    /// <summary>B along its last straight: what trim left on at B takes up.</summary>
+    public static double[] AlongLastStraight(PlaceSlopes slopes)
+    {
+        var b = slopes.At.EndB;
+        var aside = Places.AsideOf(b);
+        var way = slopes.At.LastDirection;
+        var sideways = aside > 1e-6 ? ((way.Y * b.Y) + (way.Z * b.Z)) / aside : 0;
+        return slopes.Of(places => (way.X * places.EndB.X) + (sideways * Places.AsideOf(places.EndB)));
+    }
+
     /// <summary>B in A's frame, whose side is where the first bend turns to.</summary>
     public static double[][] Spread(PlaceSlopes slopes) =>
     [

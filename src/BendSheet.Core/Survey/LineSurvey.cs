@@ -40,6 +40,9 @@ public sealed record LineSurvey(
     /// <summary>How far B may be off its port once the line is rolled in A to suit: one standard deviation.</summary>
     public required Length Miss { get; init; }
 
+    /// <summary>The part of the miss that lies along the last straight, which trim left on at B takes up.</summary>
+    public required Length Along { get; init; }
+
     /// <summary>How far off square the last straight may enter: one standard deviation.</summary>
     public required Angle Askew { get; init; }
 
@@ -120,6 +123,7 @@ public sealed record LineSurvey(
             return new(Template.Beside.IsEmpty ? Template : Line.With(Adjustment.Values), measurements, Adjustment.ChiSquare, toSpare)
             {
                 Miss = Length.FromMillimetres(Root(Landing.OfB(Adjustment.Slopes))),
+                Along = Length.FromMillimetres(Root([Landing.AlongLastStraight(Adjustment.Slopes)])),
                 Askew = Angle.FromRadians(Root(Landing.OfLastStraight(Adjustment.Slopes))),
                 Spread = Length.FromMillimetres(Root(Landing.Spread(Adjustment.Slopes))),
                 Next = isSuspect ? [] : NextMeasurements.Of(Line, Adjustment, Template, Tolerance, Template.Wanted),

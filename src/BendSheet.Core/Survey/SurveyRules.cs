@@ -30,21 +30,26 @@ public static class SurveyRules
         {
             // Without a typed tolerance nobody knows; then it is only worth knowing.
             yield return survey.IsCommonPractice
-                ? FarEndUnsure.Note(template.At, UnsureInWords(survey))
-                : FarEndUnsure.Warning(template.At, UnsureInWords(survey));
+                ? FarEndUnsure.Note(template.At, UnsureInWords(template, survey))
+                : FarEndUnsure.Warning(template.At, UnsureInWords(template, survey));
         }
     }
 
-    private static string UnsureInWords(LineSurvey survey)
+    private static string UnsureInWords(LineTemplate template, LineSurvey survey)
     {
+        // Twice the deviation is enough on nineteen lines of twenty.
+        var needed = Length.FromMillimetres(Math.Ceiling(2 * survey.Along.Millimetres));
+        var trim = survey.Along > template.To.Trim && survey.Along > template.Wanted.Miss
+            ? $"; or leave {FindingFigures.Mm(needed)} to trim at B and flare it on the car"
+            : string.Empty;
         var atLeast = survey.IsAtLeast ? "at least " : string.Empty;
         var unsure = $"end B may miss its port by {atLeast}{FindingFigures.Mm(survey.Miss)} and enter it "
             + $"{AngleNotation.Figure(survey.Askew)} askew (one standard deviation)";
         return survey.Next.IsEmpty
-            ? $"{unsure}: nothing more can be measured that would help; leave trim at B and offer it up before the last bend"
+            ? $"{unsure}: nothing more can be measured that would help{trim}"
             : $"{unsure}: before cutting, measure on the wire "
                 + string.Join(", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)})"))
-                + " and type them as `taped`";
+                + $" and type them as `taped`{trim}";
     }
 
     private static string ApartInWords(LineSurvey survey)

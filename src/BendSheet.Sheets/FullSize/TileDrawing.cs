@@ -70,7 +70,8 @@ internal static class TileDrawing
             foreach (var (text, _, at) in names.Where(name => name.At is not null))
             {
                 var nameTop = top + namesTop + (at!.Row * TextStyle.Small.LineHeight);
-                canvas.Blank(at.Middle - (TextStyle.Small.Width(text) / 2), nameTop, TextStyle.Small.Width(text), TextStyle.Small.LineHeight);
+                var half = TextStyle.Small.Width(text) / 2;
+                canvas.Blank(at.Middle - half, nameTop, 2 * half, TextStyle.Small.LineHeight);
                 canvas.Text(text, TextStyle.Small, at.Middle, nameTop + TextStyle.Small.Ascent, Align.Centre);
             }
 

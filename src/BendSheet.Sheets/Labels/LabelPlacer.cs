@@ -15,7 +15,7 @@ internal sealed class LabelPlacer<TLabel>(
 {
     private readonly List<TLabel> _placed = [];
 
-    /// <summary>Places a label; null, and nothing placed, where none of its places is free. Of two that cost the same it takes the first.</summary>
+    /// <summary>Places a label; null, and nothing placed, where none of its places is free. Of equal ones it takes the first.</summary>
     public TLabel? Place(IEnumerable<Candidate<TLabel>> candidates)
     {
         TLabel? best = null;

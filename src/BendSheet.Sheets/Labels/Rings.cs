@@ -2,12 +2,12 @@ using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Labels;
 
-/// <summary>Places all around something, the nearest first and on each ring beginning in the direction where the label would like to lie.</summary>
+/// <summary>Places all around something: ring by ring outwards, each from the direction in which the label would like to lie.</summary>
 internal static class Rings
 {
     private const double Step = 1.5;
 
-    /// <summary>How much further away, in millimetres, a place may be instead of one a quarter turn away from the wanted direction.</summary>
+    /// <summary>How much further away, in millimetres, a place may be instead of one a quarter turn from the wanted direction.</summary>
     private const double TurnCost = 1.5;
 
     /// <summary>Directions, in degrees from the wanted one.</summary>

@@ -20,7 +20,8 @@ internal static class SideBySide
             {
                 var before = groups[^1];
                 groups.RemoveAt(groups.Count - 1);
-                group = Group(before.Width + group.Width, before.Count + group.Count, before.Wish + group.Wish - (group.Count * before.Width));
+                var wish = before.Wish + group.Wish - (group.Count * before.Width);
+                group = Group(before.Width + group.Width, before.Count + group.Count, wish);
             }
 
             groups.Add(group);

@@ -67,6 +67,69 @@ public class LineSurveyTests
         AssertGeometry.Printed("224.9009", next[0].Expected.Millimetres);
     }
 
+    /// <summary>Every candidate measured at what it should be, and the line adjusted in full: none says more than the one that is named.</summary>
+    [Fact]
+    public void Nothing_else_that_could_be_measured_says_more()
+    {
+        var random = new Random(20261126);
+        for (var round = 0; round < 20; round++)
+        {
+            var bends = random.Next(2, 5);
+            var line = Lines.Of(
+                Lines.Bender(10),
+                [.. Enumerable.Range(0, bends + 1).Select(_ => 80 + (200 * random.NextDouble()))],
+                [.. Enumerable.Range(0, bends).Select(_ => ((180 * random.NextDouble()) - 90, 30 + (60 * random.NextDouble())))]) with
+            {
+                Tolerance = Tolerance,
+                Wanted = new(Lines.Mm(1e-6), Lines.Deg(1e-6)),
+            };
+            var next = LineSurvey.Of(line)!.Next;
+            var beside = line;
+            foreach (var best in next.Take(2))
+            {
+                var corners = line.Centreline().Corners.Select(corner => corner!.Value).ToList();
+                foreach (var kind in new[] { TapedKind.Distance, TapedKind.Ahead, TapedKind.Aside })
+                {
+                    for (var (from, to) = (0, 2); to < corners.Count; (from, to) = Following(kind, from, to))
+                    {
+                        var quantity = new TapedQuantity(kind, from, to);
+                        if (beside.Beside.Any(one => one.Quantity == quantity))
+                        {
+                            continue;
+                        }
+
+                        var (point, other) = (corners[to], corners[from]);
+                        var value = kind switch
+                        {
+                            TapedKind.Ahead => point.X,
+                            TapedKind.Aside => Math.Sqrt((point.Y * point.Y) + (point.Z * point.Z)),
+                            _ => point.DistanceTo(other),
+                        };
+                        if (value < 30 && kind != TapedKind.Ahead)
+                        {
+                            // Too near to the line through A's straight, or to the other point, to be offered.
+                            continue;
+                        }
+
+                        var measured = new TapedMeasurement(quantity, Lines.Mm(value), Lines.NameAt);
+                        var after = LineSurvey.Of(beside with { Beside = [.. beside.Beside, measured] })!.Miss;
+                        Assert.True(after.Millimetres >= best.Miss.Millimetres - 1e-6, $"round {round}: {quantity.Name(bends)}");
+                        if (quantity == best.Quantity)
+                        {
+                            Assert.Equal(best.Miss.Millimetres, after.Millimetres, 1e-6);
+                        }
+                    }
+                }
+
+                beside = beside with { Beside = [.. beside.Beside, new(best.Quantity, best.Expected, Lines.NameAt)] };
+            }
+        }
+    }
+
+    /// <summary>The next pair that is more than a leg; of one point, the next point.</summary>
+    private static (int From, int To) Following(TapedKind kind, int from, int to) =>
+        kind == TapedKind.Distance && from + 2 < to ? (from + 1, to) : (0, to + 1);
+
     private static TapedMeasurement Taped(TapedKind kind, int from, int to, double millimetres) =>
         new(new(kind, from, to), Lines.Mm(millimetres), Lines.NameAt);
 
