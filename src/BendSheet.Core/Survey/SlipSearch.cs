@@ -16,7 +16,7 @@ internal sealed class SlipSearch
     /// <summary>The same for all of them together: the part of honest lines that are not suspected.</summary>
     private const double Honest = 0.99;
 
-    /// <summary>What explains all leaves less than this part of honest lines do: a slip is not the only thing that is not quite right.</summary>
+    /// <summary>What explains all leaves no more than this part of honest lines does.</summary>
     private const double Explained = 0.999;
 
     /// <summary>Measurements that the others check by less are not looked at: they are what they are told to be.</summary>

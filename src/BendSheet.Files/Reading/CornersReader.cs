@@ -79,7 +79,7 @@ internal static class CornersReader
         }
 
         var lengths = figures.Select(figure => FigureReader.Length(figure, "corner", Range.SignedLength, context)).ToList();
-        return lengths is [{ } x, { } y, { } z] 
+        return lengths is [{ } x, { } y, { } z]
             ? new(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position)
             {
                 From = Observed(new(x.Millimetres, y.Millimetres, z.Millimetres), item.Position),

@@ -16,7 +16,7 @@ internal static class Evening
 {
     private const int Lines = 1000;
 
-    /// <summary>Of a mark, in millimetres, of a bend and of a roll, in degrees: a practised hand with a tool that has been learned.</summary>
+    /// <summary>Of a mark, in millimetres, of a bend and of a roll, in degrees: a practised hand, a tool that has been learned.</summary>
     private const double MarkError = 0.5;
     private const double BendError = 0.7;
     private const double RollError = 1;
@@ -35,12 +35,14 @@ internal static class Evening
                     .Append(CultureInfo.InvariantCulture, $"{Median(landings.Select(one => one.Miss)),8:0.0} mm  ")
                     .Append(CultureInfo.InvariantCulture, $"{Median(landings.Select(one => one.Askew)),11:0.0}°  ")
                     .Append(CultureInfo.InvariantCulture, $"{100.0 * landings.Count(one => one.Miss <= 3) / Lines,9:0.0} %  ")
-                    .Append(CultureInfo.InvariantCulture, $"{100.0 * landings.Count(one => one is { Miss: <= 3, Askew: <= 2 }) / Lines,16:0.0} %\n");
+                    .Append(CultureInfo.InvariantCulture, $"{100.0 * landings.Count(Fits) / Lines,16:0.0} %\n");
             }
         }
 
         return text.ToString();
     }
+
+    private static bool Fits((double Miss, double Askew) landing) => landing is { Miss: <= 3, Askew: <= 2 };
 
     private static double Median(IEnumerable<double> figures) => figures.Order().ElementAt(Lines / 2);
 

@@ -67,7 +67,7 @@ public class LineSurveyTests
         AssertGeometry.Printed("224.9009", next[0].Expected.Millimetres);
     }
 
-    /// <summary>Every candidate measured at what it should be, and the line adjusted in full: none says more than the one that is named.</summary>
+    /// <summary>Every candidate measured at what it should be, and the line adjusted in full: none says more than the one named.</summary>
     [Fact]
     public void Nothing_else_that_could_be_measured_says_more()
     {

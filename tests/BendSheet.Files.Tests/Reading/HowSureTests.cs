@@ -7,8 +7,8 @@ using static BendSheet.Files.Tests.Reading.TypedTemplates;
 namespace BendSheet.Files.Tests.Reading;
 
 /// <summary>
-/// What is said of how sure end B is, held against chance: the figures are typed again and again with errors as large as the tolerance says,
-/// the file is read anew each time, and B lies where it lies (JCGM 101:2008, propagation of distributions by a Monte Carlo method).
+/// What is said of how sure end B is, held against chance: the figures are typed again and again with errors as large as the tolerance
+/// says, the file is read anew each time, and B lies where it lies (JCGM 101:2008, propagation of distributions by a Monte Carlo method).
 /// </summary>
 public class HowSureTests
 {
@@ -66,11 +66,13 @@ public class HowSureTests
         {
             "u-bend" => $"    measured: straight\n    rows: [{{straight: {N(0)}, bend: {N(1)}}}, {{straight: {N(2)}, rotate: {N(3)}, bend: "
                 + $"{N(4)}}}, {{straight: {N(5)}}}]\n",
-            "offset" => $"    rows: [{{straight: {N(0)}, offset: {N(1)}, bend: {N(2)}, rotate: 0}}, {{straight: {N(3)}, rotate: {N(4)}, bend: "
+            "offset" =>
+                $"    rows: [{{straight: {N(0)}, offset: {N(1)}, bend: {N(2)}, rotate: 0}}, {{straight: {N(3)}, rotate: {N(4)}, bend: "
                 + $"{N(5)}}}, {{straight: {N(6)}}}]\n",
             "run" => $"    rows: [{{straight: {N(0)}, offset: {N(1)}, run: {N(2)}, rotate: 0}}, {{straight: {N(3)}, rotate: {N(4)}, bend: "
                 + $"{N(5)}}}, {{straight: {N(6)}}}]\n",
-            "saddle" => $"    rows: [{{straight: {N(0)}, saddle: {N(1)}, bends: 3, bend: {N(2)}}}, {{straight: {N(3)}, rotate: {N(4)}, bend: "
+            "saddle" =>
+                $"    rows: [{{straight: {N(0)}, saddle: {N(1)}, bends: 3, bend: {N(2)}}}, {{straight: {N(3)}, rotate: {N(4)}, bend: "
                 + $"{N(5)}}}, {{straight: {N(6)}}}]\n",
             "box" => $"    rows: [{{straight: {N(0)}, saddle: {N(1)}, bends: 4, bend: {N(2)}, width: {N(3)}}}, {{straight: {N(4)}, rotate: "
                 + $"{N(5)}, bend: {N(6)}}}, {{straight: {N(7)}}}]\n",
@@ -78,14 +80,18 @@ public class HowSureTests
                 + $"rotate: {N(4)}, reverse: true, mirror: true}}, {{straight: {N(5)}}}]\n",
             "corners" => $"    corners: [[{N(0)}, {N(1)}, {N(2)}], [{N(3)}, {N(4)}, {N(5)}], [{N(6)}, {N(7)}, {N(8)}], [{N(9)}, {N(10)}, "
                 + $"{N(11)}]]\n",
-            "legs" => $"    legs: [{{forward: {N(0)}, left: {N(1)}, up: {N(2)}}}, {{forward: {N(3)}, left: {N(4)}, up: {N(5)}}}, {{forward: "
+            "legs" =>
+                $"    legs: [{{forward: {N(0)}, left: {N(1)}, up: {N(2)}}}, {{forward: {N(3)}, left: {N(4)}, up: {N(5)}}}, {{forward: "
                 + $"{N(6)}, left: {N(7)}, up: {N(8)}}}]\n",
             "distances" => $"    distances: {{0-1: {N(0)}, 0-2: {N(1)}, 1-2: {N(2)}, 0-3: {N(3)}, 1-3: {N(4)}, 2-3: {N(5)}, 0-4: {N(6)}, "
                 + $"1-4: {N(7)}, 2-4: {N(8)}, 3-4: {N(9)}}}\n    side: {{2: right, 3: right}}\n",
-            _ => $"    measured: {form}\n    rows: [{{straight: {N(0)}, bend: {N(1)}}}, {{straight: {N(2)}, rotate: {N(3)}, bend: {N(4)}}}, "
+            _ =>
+                $"    measured: {form}\n    rows: [{{straight: {N(0)}, bend: {N(1)}}}, {{straight: {N(2)}, rotate: {N(3)}, bend: {N(4)}}}, "
                 + $"{{straight: {N(5)}, rotate: {N(6)}, bend: {N(7)}}}, {{straight: {N(8)}}}]\n",
         };
-        var templates = form is "use" ? $"templates: {{piece: [{{straight: {N(6)}, bend: {N(7)}}}, {{straight: {N(8)}}}]}}\n" : string.Empty;
+        var templates = form is "use"
+            ? $"templates: {{piece: [{{straight: {N(6)}, bend: {N(7)}}}, {{straight: {N(8)}}}]}}\n"
+            : string.Empty;
         return Assert.Single(Read(Top + templates + "lines:\n  a:\n" + body).Lines);
     }
 
