@@ -1,6 +1,5 @@
 using BendSheet.Core.Templates;
 using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace BendSheet.Core.Survey;
 
@@ -33,7 +32,7 @@ internal sealed class Adjustment
 
     private readonly double[] _weights;
     private readonly double[][] _rows;
-    private readonly Cholesky<double> _normal;
+    private readonly Matrix<double>? _covariance;
 
     private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, double[] misses)
     {
@@ -43,7 +42,9 @@ internal sealed class Adjustment
         Slopes = slopes;
         _rows = rows;
         Misses = misses;
-        _normal = Normal(weights, rows).Cholesky();
+        _covariance = rows.Length == 0
+            ? null
+            : Normal(weights, rows).Cholesky().Solve(Matrix<double>.Build.DenseIdentity(weights.Length));
     }
 
     /// <summary>The adjusted figures, in millimetres or radians.</summary>
@@ -99,15 +100,13 @@ internal sealed class Adjustment
     }
 
     /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
-    public double[] Covariance(double[] slope) => _normal.Solve(Vector<double>.Build.DenseOfArray(slope)).AsArray();
+    public double[] Covariance(double[] slope) => _covariance is null
+        ? [.. slope.Select((part, i) => part / _weights[i])]
+        : (_covariance * Vector<double>.Build.Dense(slope)).AsArray();
 
     /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
-    public double RedundancyOfFigure(int figure)
-    {
-        var unit = new double[Values.Length];
-        unit[figure] = 1;
-        return Math.Clamp(1 - (_weights[figure] * Covariance(unit)[figure]), 0, 1);
-    }
+    public double RedundancyOfFigure(int figure) =>
+        _covariance is null ? 0 : Math.Clamp(1 - (_weights[figure] * _covariance[figure, figure]), 0, 1);
 
     /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyBeside(int quantity) => Math.Clamp(1 - Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
@@ -181,20 +180,14 @@ internal sealed class Adjustment
 
     private static Matrix<double> Normal(double[] weights, double[][] rows)
     {
-        var normal = new double[weights.Length, weights.Length];
+        var slopes = Matrix<double>.Build.DenseOfRowArrays(rows);
+        var normal = slopes.TransposeThisAndMultiply(slopes);
         for (var i = 0; i < weights.Length; i++)
         {
-            normal[i, i] = weights[i];
-            foreach (var row in rows)
-            {
-                for (var j = 0; j < weights.Length; j++)
-                {
-                    normal[i, j] += row[i] * row[j];
-                }
-            }
+            normal[i, i] += weights[i];
         }
 
-        return Matrix<double>.Build.DenseOfArray(normal);
+        return normal;
     }
 
     private static double Sum(double[] moved, double[] misses, double[] weights)

@@ -141,7 +141,7 @@ public sealed record LineSurvey(
                 figure.Item.Observation.Value,
                 figure.Item.Deviation,
                 Adjustment.Values[figure.Index],
-                Weighed.Count == 0 ? 0 : Adjustment.RedundancyOfFigure(figure.Index),
+                Adjustment.RedundancyOfFigure(figure.Index),
                 figure.Item.Observation.IsAngle,
                 figure.Item.Observation.At)
             {

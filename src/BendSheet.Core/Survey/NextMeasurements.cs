@@ -31,6 +31,7 @@ internal sealed class NextMeasurements
 
     private readonly Adjustment _adjustment;
     private readonly List<Candidate> _candidates;
+    private readonly List<Candidate> _taken = [];
     private readonly List<double[]> _endB;
     private readonly List<double[]> _lastStraight;
 
@@ -56,7 +57,6 @@ internal sealed class NextMeasurements
         var candidates = Quantities(template.Route, adjustment.Slopes.At)
             .Where(quantity => !taken.Contains(quantity))
             .Select(quantity => Candidate.Of(quantity, line, adjustment, typed, tolerance))
-            .Where(candidate => candidate.IsOffered)
             .ToList();
         return [.. new NextMeasurements(adjustment, candidates).Best(template.Route.Bends.Length, wanted)];
     }
@@ -95,7 +95,11 @@ internal sealed class NextMeasurements
                 yield break;
             }
 
-            var best = _candidates.MaxBy(candidate => Gain(candidate, spread))!;
+            if (BestOf(spread) is not { } best)
+            {
+                yield break;
+            }
+
             _candidates.Remove(best);
             Take(best, spread, turned);
             yield return new(
@@ -111,31 +115,46 @@ internal sealed class NextMeasurements
     /// <summary>The covariance times each slope.</summary>
     private List<double[]> Forces(List<double[]> slopes) => slopes.ConvertAll(_adjustment.Covariance);
 
-    /// <summary>What a candidate takes from the trace of a covariance.</summary>
-    private static double Gain(Candidate candidate, List<double[]> forces) =>
-        forces.Sum(force => Adjustment.Dot(force, candidate.Slope) is var part ? part * part : 0) / (1 + candidate.Variance);
+    /// <summary>
+    /// The candidate that takes most from the trace of the covariance. None takes more than it would if it were itself sure already, so
+    /// that most need not be looked at closer.
+    /// </summary>
+    private Candidate? BestOf(List<double[]> forces)
+    {
+        Candidate? best = null;
+        var most = 0.0;
+        foreach (var (candidate, atMost) in _candidates.Select(one => (one, forces.Sum(force => Squared(force, one.Slope))))
+            .OrderByDescending(one => one.Item2))
+        {
+            if (atMost <= most)
+            {
+                break;
+            }
 
-    /// <summary>The covariance as if the candidate had been measured, and every other candidate under it.</summary>
+            candidate.Follow(_taken, _adjustment);
+            if (candidate.IsOffered && atMost / (1 + candidate.Variance) is var gain && gain > most)
+            {
+                (best, most) = (candidate, gain);
+            }
+        }
+
+        return best;
+    }
+
+    /// <summary>The covariance as if the candidate had been measured.</summary>
     private void Take(Candidate best, List<double[]> spread, List<double[]> turned)
     {
+        _taken.Add(best);
         foreach (var force in spread.Concat(turned))
         {
-            var part = Adjustment.Dot(force, best.Slope) / (1 + best.Variance);
-            for (var i = 0; i < force.Length; i++)
-            {
-                force[i] -= part * best.Force[i];
-            }
+            best.TakeFrom(force, Adjustment.Dot(force, best.Slope));
         }
+    }
 
-        foreach (var candidate in _candidates)
-        {
-            var part = Adjustment.Dot(candidate.Slope, best.Force);
-            candidate.Variance -= part * part / (1 + best.Variance);
-            for (var i = 0; i < candidate.Force.Length; i++)
-            {
-                candidate.Force[i] -= part / (1 + best.Variance) * best.Force[i];
-            }
-        }
+    private static double Squared(double[] force, double[] slope)
+    {
+        var part = Adjustment.Dot(force, slope);
+        return part * part;
     }
 
     private static double Root(List<double[]> slopes, List<double[]> forces) =>
@@ -144,15 +163,17 @@ internal sealed class NextMeasurements
     /// <summary>Something that could be measured.</summary>
     private sealed class Candidate
     {
-        private Candidate(TapedQuantity quantity, double expected, double deviation, double[] slope, double[] force, bool isOffered)
+        private readonly Places _places;
+        private double[] _force = [];
+        private int _followed;
+
+        private Candidate(TapedQuantity quantity, double expected, double deviation, double[] slope, Places places)
         {
             Quantity = quantity;
             Expected = expected;
             Deviation = deviation;
             Slope = slope;
-            Force = force;
-            Variance = Adjustment.Dot(slope, force);
-            IsOffered = isOffered;
+            _places = places;
         }
 
         public TapedQuantity Quantity { get; }
@@ -166,43 +187,68 @@ internal sealed class NextMeasurements
         /// <summary>With the figures, in its own standard deviations.</summary>
         public double[] Slope { get; }
 
-        /// <summary>The figures' covariance times the slope.</summary>
-        public double[] Force { get; }
-
-        /// <summary>Of what it should be, in its own variances.</summary>
-        public double Variance { get; set; }
+        /// <summary>Of what it should be, in its own variances, once what was taken before is known.</summary>
+        public double Variance { get; private set; }
 
         /// <summary>It says to first order what it would say.</summary>
-        public bool IsOffered { get; }
+        public bool IsOffered { get; private set; }
 
         public static Candidate Of(
             TapedQuantity quantity, ObservedLine line, Adjustment adjustment, Places typed, MeasuringTolerance tolerance)
         {
             double Value(Places places) => places.ValueOf(quantity, line.Start);
-            var (expected, deviation) = (Value(adjustment.Slopes.At), Weighing.Deviation(quantity, typed, tolerance));
+            var deviation = Weighing.Deviation(quantity, typed, tolerance);
             var slope = adjustment.Slopes.Of(Value);
             for (var i = 0; i < slope.Length; i++)
             {
                 slope[i] /= deviation;
             }
 
-            var force = adjustment.Covariance(slope);
-            var spread = deviation * Math.Sqrt(1 + Adjustment.Dot(slope, force));
-            return new(quantity, expected, deviation, slope, force, quantity.Kind switch
-            {
-                TapedKind.Aside => expected > ClearOfStraight * spread,
-                TapedKind.Distance => expected > ClearOfStraight * spread && !NearlyInLine(quantity, adjustment.Slopes.At, deviation),
-                _ => true,
-            });
+            return new(quantity, Value(adjustment.Slopes.At), deviation, slope, adjustment.Slopes.At);
         }
 
+        /// <summary>Takes into account what was taken since it was last looked at.</summary>
+        public void Follow(List<Candidate> taken, Adjustment adjustment)
+        {
+            if (_force.Length == 0)
+            {
+                _force = adjustment.Covariance(Slope);
+                IsOffered = MayBeOffered(Deviation * Math.Sqrt(1 + Adjustment.Dot(Slope, _force)));
+            }
+
+            for (; _followed < taken.Count; _followed++)
+            {
+                taken[_followed].TakeFrom(_force, Adjustment.Dot(taken[_followed]._force, Slope));
+            }
+
+            Variance = Adjustment.Dot(Slope, _force);
+        }
+
+        /// <summary>What is left of a force once this is measured.</summary>
+        /// <param name="force">Of something else.</param>
+        /// <param name="shared">What it moves this by.</param>
+        public void TakeFrom(double[] force, double shared)
+        {
+            for (var i = 0; i < force.Length; i++)
+            {
+                force[i] -= shared / (1 + Variance) * _force[i];
+            }
+        }
+
+        private bool MayBeOffered(double spread) => Quantity.Kind switch
+        {
+            TapedKind.Aside => Expected > ClearOfStraight * spread,
+            TapedKind.Distance => Expected > ClearOfStraight * spread && !IsNearlyInLine(),
+            _ => true,
+        };
+
         /// <summary>The tape lies all but along the legs between its ends, and would read the same if they were bent a little.</summary>
-        private static bool NearlyInLine(TapedQuantity quantity, Places places, double deviation)
+        private bool IsNearlyInLine()
         {
             var along = 0.0;
-            for (var i = quantity.From; i < quantity.To; i++)
+            for (var i = Quantity.From; i < Quantity.To; i++)
             {
-                if (places.Points[i] is not { } from || places.Points[i + 1] is not { } to)
+                if (_places.Points[i] is not { } from || _places.Points[i + 1] is not { } to)
                 {
                     return false;
                 }
@@ -210,8 +256,8 @@ internal sealed class NextMeasurements
                 along += from.DistanceTo(to);
             }
 
-            return along - places.Points[quantity.From]!.Value.DistanceTo(places.Points[quantity.To]!.Value)
-                < ClearOfStraight * deviation;
+            return along - _places.Points[Quantity.From]!.Value.DistanceTo(_places.Points[Quantity.To]!.Value)
+                < ClearOfStraight * Deviation;
         }
     }
 }
