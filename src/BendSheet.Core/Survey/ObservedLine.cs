@@ -187,27 +187,42 @@ internal sealed class ObservedLine
     /// <summary>Where its corners and ends would be. A leg too short for its bends bends all the same, in numbers.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
-    public Places? PlacesWith(IReadOnlyList<double> values) => PlacesOf(With(values));
-
-    private static Places? PlacesOf(LineTemplate template)
+    public Places? PlacesWith(IReadOnlyList<double> values)
     {
-        if (RouteLayout.Of(template).Layout is not { } layout)
+        double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
+        var route = _template.Corners.IsEmpty ? _template.Route : With(values).Route;
+        var turns = new Angle[route.Bends.Length];
+        for (var i = 0; i < turns.Length; i++)
         {
-            return null;
+            turns[i] = route.Bends[i].TurnFrom is { } turn ? Angle.FromRadians(turn.ValueWith(ValueOf)) : route.Bends[i].Turn;
+            if (turns[i] >= Tolerances.NoCorner && (route.Bends[i].HasCorner || _template.Habit != MeasuredTo.Straight))
+            {
+                return null;
+            }
         }
 
-        var points = new Vector3D?[layout.Bends.Length + 2];
+        var points = new Vector3D?[route.Bends.Length + 2];
         var frame = Frame.Default;
         points[0] = frame.Position;
-        for (var i = 0; i < layout.Bends.Length; i++)
+        for (var i = 0; i <= turns.Length; i++)
         {
-            var bend = layout.Bends[i];
-            frame = frame.Advanced(layout.Legs[i].StraightLeft).Rolled(i == 0 ? Angle.Zero : bend.Bend.Rotation);
-            points[i + 1] = bend is { Setback: { } setback, Bend.FromTangent: false } ? frame.Advanced(setback).Position : null;
-            frame = frame.Bent(bend.Radius, bend.Bend.Turn);
+            var leg = route.Legs[i];
+            var measured = leg.From is { } from ? Length.FromMillimetres(from.ValueWith(ValueOf)) : leg.Measured;
+            BendShape? before = i == 0 ? null : BendShape.Of(route.Bends[i - 1], turns[i - 1]);
+            BendShape? after = i == turns.Length ? null : BendShape.Of(route.Bends[i], turns[i]);
+            frame = frame.Advanced(RouteLayout.StraightLeft(_template, leg, measured, before, after));
+            if (after is { } bend)
+            {
+                var rotation = route.Bends[i].RotationFrom is { } roll
+                    ? Angle.FromRadians(roll.ValueWith(ValueOf))
+                    : route.Bends[i].Rotation;
+                frame = frame.Rolled(i == 0 ? Angle.Zero : rotation);
+                points[i + 1] = bend is { HasCorner: true, FromTangent: false } ? frame.Advanced(bend.Setback).Position : null;
+                frame = frame.Bent(bend.Radius, bend.Turn);
+            }
         }
 
-        points[^1] = frame.Advanced(layout.Legs[^1].StraightLeft).Position;
+        points[^1] = frame.Position;
         return new(points, frame.Direction);
     }
 

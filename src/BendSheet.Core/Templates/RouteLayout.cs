@@ -88,15 +88,31 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
         return TubeCentreline.Walk(start, straights, arcs);
     }
 
-    private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
+    /// <summary>What stays straight of a leg between its bends; below zero where it is too short for them.</summary>
+    /// <param name="template">With the wire, and how its legs were measured.</param>
+    /// <param name="leg">Which.</param>
+    /// <param name="measured">Its length as it was, or as it may have been, measured.</param>
+    /// <param name="before">The bend at its start; null at end A.</param>
+    /// <param name="after">The bend at its end; null at end B.</param>
+    internal static Length StraightLeft(LineTemplate template, Leg leg, Length measured, BendShape? before, BendShape? after) =>
+        Whole(template, leg, measured, before, after) - SetbackOf(before) - SetbackOf(after);
+
+    /// <summary>From corner to corner; at a bend without one, from where it begins.</summary>
+    private static Length Whole(LineTemplate template, Leg leg, Length measured, BendShape? before, BendShape? after)
     {
         // Where a bend of 180° or more begins is where the wire has it, and a corner at the other end stays where it is as well.
         var (first, second) = (CornerTouched(before), CornerTouched(after));
-        var measured = first is null && second is null
-            ? leg.Measured
-            : LegConversion.CornerToCorner(leg.Measured, leg.Habit ?? template.Habit, template.Wire, first, second);
-        var whole = measured + BeyondTangent(before) + BeyondTangent(after);
-        var left = whole - (before?.Setback ?? Length.Zero) - (after?.Setback ?? Length.Zero);
+        var between = first is null && second is null
+            ? measured
+            : LegConversion.CornerToCorner(measured, leg.Habit ?? template.Habit, template.Wire, first, second);
+        return between + BeyondTangent(before) + BeyondTangent(after);
+    }
+
+    private static LegLayout LegOf(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after)
+    {
+        var (first, second) = (BendShape.Of(before), BendShape.Of(after));
+        var whole = Whole(template, leg, leg.Measured, first, second);
+        var left = whole - SetbackOf(first) - SetbackOf(second);
 
         // Bends that just meet leave nothing, not the last digit of a subtraction.
         return new(
@@ -107,9 +123,26 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
     /// <summary>
     /// The bend whose corner the ruler touched; null at a free end, and at a bend that was measured to its tangent point or has no corner.
     /// </summary>
-    private static Angle? CornerTouched(BendLayout? bend) =>
-        bend is { Bend: { FromTangent: false, HasCorner: true } } ? bend.Bend.Turn : null;
+    private static Angle? CornerTouched(BendShape? bend) => bend is { FromTangent: false, HasCorner: true } ? bend.Value.Turn : null;
 
-    private static Length BeyondTangent(BendLayout? bend) =>
-        bend is { Bend.FromTangent: true, Setback: { } setback } ? setback : Length.Zero;
+    private static Length BeyondTangent(BendShape? bend) => bend is { FromTangent: true } ? SetbackOf(bend) : Length.Zero;
+
+    private static Length SetbackOf(BendShape? bend) => bend is { HasCorner: true } ? bend.Value.Setback : Length.Zero;
+}
+
+/// <summary>What of a bend a leg beside it depends on.</summary>
+/// <param name="Turn">What the tube turns.</param>
+/// <param name="Radius">To the centreline.</param>
+/// <param name="HasCorner">False from 180° on.</param>
+/// <param name="FromTangent">The straights beside it were measured to its tangent points.</param>
+internal readonly record struct BendShape(Angle Turn, Length Radius, bool HasCorner, bool FromTangent)
+{
+    /// <summary>From the corner to the tangent point, R·tan(bend/2); of a bend with a corner.</summary>
+    public Length Setback => Math.Tan(Turn.Radians / 2) * Radius;
+
+    /// <summary>Of a bend, if it turned so much.</summary>
+    public static BendShape Of(Bend bend, Angle turn) => new(turn, bend.Bender.Radius, bend.HasCorner, bend.FromTangent);
+
+    /// <summary>Of a bend on the tool's radius; null for none.</summary>
+    public static BendShape? Of(BendLayout? bend) => bend is null ? null : Of(bend.Bend, bend.Bend.Turn);
 }
