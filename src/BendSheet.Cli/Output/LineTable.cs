@@ -61,6 +61,11 @@ public static class LineTable
             text.Append(Gap).Append("! ").Append(remark).Append('\n');
         }
 
+        if (sheet.HowSure is { } sure)
+        {
+            text.Append(Gap).Append(sure).Append('\n');
+        }
+
         if (!sheet.Adjusted.IsEmpty)
         {
             text.Append(Gap).Append("Typed → used: ")

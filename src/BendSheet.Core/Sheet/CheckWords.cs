@@ -26,8 +26,8 @@ public static class CheckWords
         {
             sheet.Rows.IsEmpty ? null : "A corner is where two straights would meet.",
             $"Outside box, X × Y × Z: {sheet.Envelope}",
-            sheet.Levers,
-        }.OfType<string>();
+            string.Join(' ', new[] { sheet.Levers, sheet.HowSure }.OfType<string>()),
+        }.OfType<string>().Where(sentence => sentence.Length > 0);
     }
 
     /// <summary>Null where the distances start at several.</summary>

@@ -52,6 +52,9 @@ public sealed record SheetContent
     /// <summary>Figures that were typed and are not used as they were, because other measurements say better; none where all are.</summary>
     public ImmutableArray<AdjustedFigure> Adjusted { get; init; } = [];
 
+    /// <summary>How sure end B is; null where that is to be read first.</summary>
+    public string? HowSure { get; init; }
+
     /// <summary>The order of work.</summary>
     public required ImmutableArray<string> Order { get; init; }
 

@@ -54,6 +54,7 @@ public static class SheetWriter
             TubeDiameter = template.Tube.OutsideDiameter,
             Notation = notation,
             Adjusted = line.Survey is { } survey ? [.. SurveyWords.Adjusted(survey, notation)] : [],
+            HowSure = line.Survey is { } sure && sure.FitsAs(template.Wanted) ? SurveyWords.HowSure(sure, notation) : null,
             LiesOnCar = template.LiesOnCar,
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
             Gauges = [.. BendGauge.Of(plan, notation)],
@@ -157,9 +158,14 @@ public static class SheetWriter
 
         if (line.Survey is { } survey)
         {
-            foreach (var sentence in SurveyWords.ReadFirst(survey, notation))
+            if (SurveyWords.LargestChange(survey, notation) is { } change)
             {
-                yield return sentence;
+                yield return change;
+            }
+
+            if (!survey.FitsAs(line.Template.Wanted))
+            {
+                yield return SurveyWords.HowSure(survey, notation);
             }
         }
     }

@@ -1,5 +1,4 @@
 using BendSheet.Core.Survey;
-using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
@@ -7,32 +6,25 @@ namespace BendSheet.Core.Sheet;
 /// <summary>How sure a line is, what was adjusted, and what to measure before cutting, in words.</summary>
 internal static class SurveyWords
 {
-    /// <summary>What a person must know of it before the first mark.</summary>
-    public static IEnumerable<string> ReadFirst(LineSurvey survey, LengthNotation notation)
-    {
-        if (LargestChange(survey, notation) is { } change)
-        {
-            yield return change;
-        }
-
-        yield return $"End B may miss its port by {(survey.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(survey.Miss)}, "
-            + $"{AngleNotation.Figure(survey.Askew)} askew (one standard deviation"
-            + $"{(survey.IsCommonPractice ? "; no tolerance is typed" : string.Empty)}).";
-    }
+    /// <summary>How sure B is.</summary>
+    public static string HowSure(LineSurvey survey, LengthNotation notation) =>
+        $"End B may miss its port by {(survey.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(survey.Miss)}, "
+            + $"{AngleNotation.Figure(survey.Askew)} askew ({(survey.IsCommonPractice ? "no tolerance typed" : "standard deviation")}).";
 
     /// <summary>What to measure on the wire before cutting, what it should be, and room to write; null where nothing is to be.</summary>
     public static string? BeforeCutting(LineSurvey survey, LengthNotation notation) => survey.Next.IsEmpty
         ? null
         : "Before cutting, measure on the wire: "
             + string.Join("; ", survey.Next.Select(
-                next => $"{InWords(next.Quantity, next.Name)} (about {notation.WithUnit(next.Expected)}) ______")) + ".";
+                next => $"{next.Quantity.InWords(survey.Line.Route.Bends.Length)} (about {notation.WithUnit(next.Expected)}) ______")) + ".";
 
     /// <summary>The figures that were typed and those that are used, where they print differently.</summary>
     public static IEnumerable<AdjustedFigure> Adjusted(LineSurvey survey, LengthNotation notation) => survey.Measurements
         .Select(one => new AdjustedFigure(one.Name, Figure(one, one.Measured, notation), Figure(one, one.Adjusted, notation)))
         .Where(one => !string.Equals(one.Typed, one.Used, StringComparison.Ordinal));
 
-    private static string? LargestChange(LineSurvey survey, LengthNotation notation)
+    /// <summary>What the adjustment changed most; null where nothing was to adjust.</summary>
+    public static string? LargestChange(LineSurvey survey, LengthNotation notation)
     {
         if (survey.Measurements.All(one => one.Adjusted == one.Measured))
         {
@@ -45,9 +37,6 @@ internal static class SurveyWords
             ? "All that was measured agrees."
             : $"Adjusted so that all that was measured agrees best; the largest change: {most.Name} typed {typed}, used {used}.";
     }
-
-    private static string InWords(TapedQuantity quantity, string name) =>
-        quantity.Kind == TapedKind.Distance ? name.Replace("-", " to ", StringComparison.Ordinal) : name;
 
     private static string Figure(SurveyedMeasurement one, double value, LengthNotation notation) => one switch
     {

@@ -67,6 +67,9 @@ public sealed record LineSurvey(
     /// <summary>It may be less sure: part of the shape is too flat for its distances to say how sure it is.</summary>
     public bool IsAtLeast { get; private init; }
 
+    /// <summary>B is as sure as wanted.</summary>
+    public bool FitsAs(WantedFit wanted) => Miss <= wanted.Miss && Askew <= wanted.Askew;
+
     /// <summary>Adjusts a line and says how sure it is. First order: JCGM 100:2008, 5.1 and JCGM 102:2011, 6.2.</summary>
     /// <returns>Null where the line has no bend, no shape, or nothing that was measured.</returns>
     public static LineSurvey? Of(LineTemplate template)

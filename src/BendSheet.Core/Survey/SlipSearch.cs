@@ -31,7 +31,7 @@ internal sealed class SlipSearch
     /// <summary>A tape tells two figures apart that differ by more than this, in millimetres.</summary>
     private const double LeastTelling = 5;
 
-    /// <summary>With more of them, none is named.</summary>
+    /// <summary>So many are named at most.</summary>
     private const int MostNamed = 4;
 
     private readonly ObservedLine _line;

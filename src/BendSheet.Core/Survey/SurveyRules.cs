@@ -26,7 +26,7 @@ public static class SurveyRules
         {
             yield return MeasuredApart.Error(survey.Slips.IsEmpty ? template.At : survey.Slips[0].At, ApartInWords(survey));
         }
-        else if (!template.Made && (survey.Miss > template.Wanted.Miss || survey.Askew > template.Wanted.Askew))
+        else if (!template.Made && !survey.FitsAs(template.Wanted))
         {
             // Without a typed tolerance nobody knows; then it is only worth knowing.
             yield return survey.IsCommonPractice
@@ -46,7 +46,7 @@ public static class SurveyRules
         var unsure = $"end B may miss its port by {atLeast}{FindingFigures.Mm(survey.Miss)} and enter it "
             + $"{AngleNotation.Figure(survey.Askew)} askew (one standard deviation)";
         return survey.Next.IsEmpty
-            ? $"{unsure}: nothing more can be measured that would help{trim}"
+            ? $"{unsure}: all that could be taped across it is taken, so measure its rows again, more surely{trim}"
             : $"{unsure}: before cutting, measure on the wire "
                 + string.Join(", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)})"))
                 + $" and type them as `taped`{trim}";
@@ -65,7 +65,8 @@ public static class SurveyRules
         var slips = survey.Slips.Select(slip =>
             $"with {slip.Name} {Figure(slip, slip.Instead)} instead of {Figure(slip, slip.Measured)} "
                 + $"everything agrees to {FindingFigures.Mm(Length.FromMillimetres(slip.AgreesTo))}");
-        var tell = survey.TellsSlipsApart is { } name ? $"; measure {name} as well, which tells them apart" : string.Empty;
+        var which = survey.Slips.Length == 2 ? "them" : "the first two";
+        var tell = survey.TellsSlipsApart is { } name ? $"; measure {name} as well, which tells {which} apart" : string.Empty;
         return $"{Apart}: {string.Join(", or ", slips)}{tell}; look at the wire again and retype what is wrong";
     }
 

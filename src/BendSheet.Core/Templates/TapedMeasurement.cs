@@ -40,6 +40,11 @@ public readonly record struct TapedQuantity(TapedKind Kind, int From, int To)
         _ => $"{PointName(From, bends)}-{PointName(To, bends)}",
     };
 
+    /// <summary>As it is said: <c>A to 3</c>, <c>B ahead</c>.</summary>
+    /// <param name="bends">Of the line.</param>
+    public string InWords(int bends) =>
+        Kind == TapedKind.Distance ? $"{PointName(From, bends)} to {PointName(To, bends)}" : Name(bends);
+
     private string AxisName => Axis.X != 0 ? "forward" : Axis.Y != 0 ? "left" : "up";
 
     private static string PointName(int point, int bends) =>

@@ -147,15 +147,17 @@ public class SheetWriterTests
         var measured = Lines.Of(template.Bender, [120, 60, 200, 80], (0, 45), (90, 30), (-45, 90)).Route;
         var tight = template with { Tube = template.Tube with { SmallestRadius = Lines.Mm(15) }, Route = measured };
         var (warning, sheet) = (Assert.Single(CarPlan.Line(tight).Findings), FullLine.Content(tight));
-        Assert.Equal(3, sheet.ReadFirst.Length);
+        Assert.Equal(2, sheet.ReadFirst.Length);
         Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
         Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
+        Assert.Equal("End B may miss its port by 9.0 mm, 4° askew (standard deviation).", sheet.HowSure);
         Assert.Equal(
-            "End B may miss its port by 9.0 mm, 4° askew (one standard deviation).",
-            sheet.ReadFirst[2]);
-        Assert.Equal(
-            "End B may miss its port by 12.0 mm, 5.4° askew (one standard deviation; no tolerance is typed).",
-            FullLine.Content(tight with { Tolerance = null }).ReadFirst[2]);
+            "End B may miss its port by 12.0 mm, 5.4° askew (no tolerance typed).",
+            FullLine.Content(tight with { Tolerance = null }).HowSure);
+
+        // Less sure than wanted is to be read first.
+        var unsure = FullLine.Content(tight with { Wanted = WantedFit.CommonPractice });
+        Assert.Equal((sheet.HowSure, (string?)null), (unsure.ReadFirst[2], unsure.HowSure));
     }
 
     [Fact]
