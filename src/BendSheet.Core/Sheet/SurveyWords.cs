@@ -9,14 +9,16 @@ internal static class SurveyWords
     /// <summary>How sure B is.</summary>
     public static string HowSure(LineSurvey survey, LengthNotation notation) =>
         $"End B may miss its port by {(survey.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(survey.Miss)}, "
-            + $"{AngleNotation.Figure(survey.Askew)} askew ({(survey.IsCommonPractice ? "no tolerance typed" : "standard deviation")}).";
+            + $"{AngleNotation.Figure(survey.Askew)} askew "
+            + $"({(survey.IsCommonPractice ? "no tolerance typed" : "standard deviation")}).";
 
     /// <summary>What to measure on the wire before cutting, what it should be, and room to write; null where nothing is to be.</summary>
     public static string? BeforeCutting(LineSurvey survey, LengthNotation notation) => survey.Next.IsEmpty
         ? null
         : "Before cutting, measure on the wire: "
             + string.Join("; ", survey.Next.Select(
-                next => $"{next.Quantity.InWords(survey.Line.Route.Bends.Length)} (about {notation.WithUnit(next.Expected)}) ______")) + ".";
+                next => $"{next.Quantity.InWords(survey.Line.Route.Bends.Length)} "
+                    + $"(about {notation.WithUnit(next.Expected)}) ______")) + ".";
 
     /// <summary>The figures that were typed and those that are used, where they print differently.</summary>
     public static IEnumerable<AdjustedFigure> Adjusted(LineSurvey survey, LengthNotation notation) => survey.Measurements
