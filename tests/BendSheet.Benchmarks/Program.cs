@@ -6,6 +6,9 @@ switch (args)
     case ["slips"]:
         Console.Write(SlipExperiment.Run());
         break;
+    case ["piece"]:
+        Console.Write(PieceExperiment.Run());
+        break;
     case ["evening"]:
         Console.Write(Evening.Run());
         break;

@@ -29,7 +29,7 @@ public class PrintedSheetsTests
             content.Line, content.Project, content.Ends, content.Tube, content.Bender, content.CutLength.Main, content.CutLength.Other,
             content.DevelopedLength.Main, content.Fingerprint, content.DatumName, content.Envelope, Cautions.Rounded, Cautions.Rotation,
             .. content.ReadFirst, .. content.Order, .. Cautions.All,
-            .. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}"),
+            .. content.Checks.Select(check => $"{check.Name}: {check.Figure}"),
             .. content.Rows.SelectMany(row => new[]
             {
                 FormattableString.Invariant($"{row.Number}"),

@@ -32,7 +32,7 @@ public class ReadingOrderTests
             {
                 content.ReadFirst,
                 content.Order,
-                [.. content.Checks.Select(check => $"to {check.To}: {check.Distance.Main}")],
+                [.. content.Checks.Select(check => $"{check.Name}: {check.Figure}")],
                 [.. Cautions.All],
             }.Zip(lists),
             pair => Assert.Equal(

@@ -77,8 +77,8 @@ public static class LineTable
             text.Append(Gap).AppendJoin(' ', sheet.Clips).Append('\n');
         }
 
-        text.Append(Gap).Append("Check: ")
-            .AppendJoin("; ", sheet.Checks.Select(check => $"{check.From} to {check.To} {check.Distance.Main}"))
+        text.Append(Gap).Append(CheckWords.Heading(sheet)).Append(": ")
+            .AppendJoin("; ", sheet.Checks.Select(check => $"{check.Name} {check.Figure}"))
             .Append(". Box over the outside, X × Y × Z: ").Append(sheet.Envelope).Append(" (").Append(sheet.Axes).Append(").\n");
     }
 

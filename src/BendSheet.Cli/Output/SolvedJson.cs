@@ -6,7 +6,6 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
-using BendSheet.Core.Survey;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
@@ -78,26 +77,9 @@ public static class SolvedJson
         json.WriteEndArray();
         WriteNumbers(json, "clips", line.Clips?.Clips.Select(clip => (Length?)clip.Mark) ?? []);
         SurveyJson.Write(json, line.Survey);
-        WriteChecks(json, line);
+        PieceJson.Write(json, line.Piece, line.Template.Route.Bends.Length);
         WriteFindings(json, line.Findings);
         json.WriteEndObject();
-    }
-
-    /// <summary>What was measured on the finished piece.</summary>
-    private static void WriteChecks(Utf8JsonWriter json, SolvedLine line)
-    {
-        json.WriteStartArray("checks");
-        foreach (var check in line.Centreline is { } centreline ? FinishedCheck.Of(line.Template, centreline) : [])
-        {
-            json.WriteStartObject();
-            json.WriteString("between", check.Name);
-            WriteLength(json, "measured", check.Measured.Distance);
-            WriteLength(json, "expected", check.Expected);
-            WriteLength(json, "residual", check.Residual);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
     }
 
     private static void WriteBend(Utf8JsonWriter json, BenchBend bend)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Survey;
+using BendSheet.Core.Survey.Pieces;
 using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Bench;
@@ -21,6 +22,9 @@ public sealed record SolvedLine(
 {
     /// <summary>What its measurements came to; null where it has no bend or no shape.</summary>
     public LineSurvey? Survey { get; init; }
+
+    /// <summary>What the piece in hand came out as; null where nothing was measured on one.</summary>
+    public PieceInHand? Piece { get; init; }
 
     /// <summary>Where its clips go; null where the file asks for none.</summary>
     public ClipPlan? Clips { get; init; }

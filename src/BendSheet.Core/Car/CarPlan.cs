@@ -7,6 +7,7 @@ using BendSheet.Core.Plumbing;
 using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Survey;
+using BendSheet.Core.Survey.Pieces;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
@@ -115,15 +116,13 @@ public sealed class CarPlan
 
         var centreline = layout.Centreline(template.Start);
         var tube = StraightTube.Of(template, layout);
-        ImmutableArray<Angle> pulls =
-        [
-            .. layout.Bends.Select(bend => BenderCalibration.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn)),
-        ];
+        var pulls = Pulls(template, layout);
         var reach = new SweepReach(layout, tube, pulls);
         var order = OrderPlanner.Find(template, layout, tube, reach);
         var plan = BenchPlan.Of(template, layout, centreline, tube, pulls, order ?? OrderPlanner.FromA(layout, reach));
         var clips = ClipPlan.Of(template, layout, tube);
-        return new(template, layout, centreline, plan,
+        var piece = PieceInHand.Of(template, layout, [.. plan.Bends.Select(bend => bend.Held)]);
+        var solved = new SolvedLine(template, layout, centreline, plan,
         [
             .. findings,
             .. survey is null ? [] : SurveyRules.Check(typed, survey),
@@ -132,13 +131,34 @@ public sealed class CarPlan
             .. TubeAgainstItself.Check(template, layout, centreline),
             .. ClipsFarApart.Check(template),
             .. NoPlaceForClip.Check(template, clips),
-            .. FinishedDiffers.Check(template, centreline),
+            .. PieceRules.Check(template, piece),
         ])
         {
             Survey = survey,
             Clips = clips,
+            Piece = piece,
+        };
+        return piece?.Aimed is { } aimed ? WithTheRestAimedAnew(solved, aimed.Template) : solved;
+    }
+
+    /// <summary>A half-made line in the order of work that it was begun in.</summary>
+    private static SolvedLine WithTheRestAimedAnew(SolvedLine begun, LineTemplate aimed)
+    {
+        var layout = RouteLayout.Of(aimed).Layout!;
+        var centreline = layout.Centreline(aimed.Start);
+        var tube = StraightTube.Of(aimed, layout);
+        return begun with
+        {
+            Template = aimed,
+            Layout = layout,
+            Centreline = centreline,
+            Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), begun.Plan!.Order),
+            Clips = ClipPlan.Of(aimed, layout, tube),
         };
     }
+
+    private static ImmutableArray<Angle> Pulls(LineTemplate template, RouteLayout layout) =>
+        [.. layout.Bends.Select(bend => BenderCalibration.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn))];
 
     /// <summary>The sheets' content of every line that can be made.</summary>
     /// <param name="notation">How lengths are shown; null as the file has them. The fingerprint tells what was typed, not how it is

@@ -46,9 +46,11 @@ public static class Fingerprint
 
         foreach (var check in template.Checks)
         {
-            Add(text, check.From, check.To, check.Distance);
+            Add(text, check.Quantity.Kind, check.Quantity.From, check.Quantity.To, check.Value, check.Within);
         }
 
+        Add(text, [.. template.Bent]);
+        Add(text, template.TrialFit?.Ahead, template.TrialFit?.Aside);
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
     }
 

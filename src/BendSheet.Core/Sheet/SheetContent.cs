@@ -171,8 +171,7 @@ public sealed record BendRow
 /// <param name="Used">As all measurements together have it.</param>
 public sealed record AdjustedFigure(string Name, string Typed, string Used);
 
-/// <summary>A straight-line distance to measure on the finished piece.</summary>
-/// <param name="From">What it starts at.</param>
-/// <param name="To">What it ends at.</param>
-/// <param name="Distance">Along a stretched tape.</param>
-public sealed record CheckDistance(string From, string To, Figure Distance);
+/// <summary>What to measure on the finished piece.</summary>
+/// <param name="Name">As it is typed: <c>A-3</c>, <c>roll 2</c>.</param>
+/// <param name="Figure">A distance without its unit, or a roll.</param>
+public sealed record CheckDistance(string Name, string Figure);

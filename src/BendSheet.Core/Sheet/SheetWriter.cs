@@ -3,6 +3,7 @@ using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Survey;
+using BendSheet.Core.Survey.Pieces;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -45,7 +46,7 @@ public static class SheetWriter
             Rows = [.. Rows(template, plan, notation)],
             ReadFirst = [.. ReadFirst(line, notation)],
             Order = [.. Order(line, notation)],
-            Checks = [.. Checks(template.Route, centreline, notation)],
+            Checks = [.. Checks(line, notation)],
             Levers = LeversInWords(plan, notation),
             Envelope = EnvelopeInWords(Envelope.Of(centreline, template.Tube.OutsideDiameter), notation),
             Axes = AxesInWords(template),
@@ -129,7 +130,8 @@ public static class SheetWriter
     private static IEnumerable<string> ReadFirst(SolvedLine line, LengthNotation notation)
     {
         foreach (var finding in line.Findings.Where(
-            finding => finding.Severity != Severity.Note && finding.Rule != SurveyRules.FarEndUnsure))
+            finding => (finding.Severity != Severity.Note || finding.Rule == PieceRules.FinishedDiffers)
+                && finding.Rule != SurveyRules.FarEndUnsure))
         {
             yield return Sentence(finding.Message);
         }
@@ -139,11 +141,10 @@ public static class SheetWriter
             yield return TapedInWords(taped, notation);
         }
 
-        if (!line.Template.Checks.IsEmpty)
+        if (line.Piece is { Readings.IsEmpty: false } piece)
         {
-            yield return "Measured on the finished piece less the sheet's: "
-                + string.Join(", ", FinishedCheck.Of(line.Template, line.Centreline!).Select(check =>
-                $"{check.Name} {notation.Difference(check.Residual)}")) + ".";
+            yield return "Measured on the piece less the sheet's: "
+                + string.Join(", ", piece.Readings.Select(reading => $"{reading.Name} {Difference(reading, notation)}")) + ".";
         }
 
         if (line.Template.Route.Bends.IsEmpty)
@@ -185,19 +186,23 @@ public static class SheetWriter
             + $"(root mean square), {worst.Measured.Name} the worst. Measured less reconciled: {all}.";
     }
 
-    /// <summary>To every corner that can be found on the piece, which those inside a coil cannot.</summary>
-    private static IEnumerable<CheckDistance> Checks(Route route, TubeCentreline centreline, LengthNotation notation)
+    /// <summary>What shows every bend and every roll of the finished piece.</summary>
+    private static IEnumerable<CheckDistance> Checks(SolvedLine line, LengthNotation notation)
     {
-        var corners = centreline.Corners;
-        for (var i = 1; i < corners.Length; i++)
-        {
-            if (corners[i] is { } corner && (i > route.Bends.Length || !route.Bends[i - 1].FromTangent))
-            {
-                var to = i == corners.Length - 1 ? "finished B" : FormattableString.Invariant($"corner {i}");
-                yield return new("A", to, Figure.Of(Length.FromMillimetres(centreline.EndA.DistanceTo(corner)), notation));
-            }
-        }
+        var template = line.Template;
+        var piece = new BentPiece(line.Layout!, [.. line.Plan!.Bends.Select(bend => bend.Held)], template.Tube.OutsideDiameter);
+        var places = piece.Nominal;
+        return PieceChecks.Of(piece, PieceWeighing.Tape(template)).Select(
+            one => new CheckDistance(one.Name(piece.Bends), Checked(one, places.ValueOf(one), notation)));
     }
+
+    private static string Checked(PieceQuantity quantity, double value, LengthNotation notation) => quantity.IsAngle
+        ? AngleNotation.Rotation(Angle.FromRadians(value))
+        : notation.Figure(Length.FromMillimetres(value));
+
+    private static string Difference(PieceReading reading, LengthNotation notation) => reading.Quantity.IsAngle
+        ? (reading.Residual > 0 ? "+" : string.Empty) + AngleNotation.Figure(Angle.FromRadians(reading.Residual))
+        : notation.Difference(Length.FromMillimetres(reading.Residual));
 
     private static string AxesInWords(LineTemplate template) => template switch
     {

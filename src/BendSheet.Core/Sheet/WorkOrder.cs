@@ -48,8 +48,8 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the "
-                + "corners.";
+            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure "
+                + "what stands under Check.";
         }
 
         if (template.To.Trim > Length.Zero)

@@ -43,8 +43,14 @@ public sealed record LineTemplate(
     /// <summary>What was measured on wire or car beside the route, in the order of the file.</summary>
     public ImmutableArray<TapedMeasurement> Beside { get; init; } = [];
 
-    /// <summary>What was measured on the finished piece, in the order of the file.</summary>
-    public ImmutableArray<FinishedDistance> Checks { get; init; } = [];
+    /// <summary>What was measured on the piece in hand, in the order of the file.</summary>
+    public ImmutableArray<PieceMeasurement> Checks { get; init; } = [];
+
+    /// <summary>The numbers of the bends of the piece in hand that are made already; none means that all are.</summary>
+    public ImmutableArray<int> Bent { get; init; } = [];
+
+    /// <summary>What was seen when the piece was offered up; null where it was not.</summary>
+    public TrialFit? TrialFit { get; init; }
 
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }

@@ -50,6 +50,9 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// </summary>
     public double? ArcFactor { get; init; }
 
+    /// <summary>How far from what was aimed at it comes out, where the file says so.</summary>
+    public HandScatter? Scatter { get; init; }
+
     /// <summary>Bends made to learn how far it has to be pulled and how much tube it takes up, in the order of the file.</summary>
     public ImmutableArray<BenderTest> Tests { get; init; } = [];
 }

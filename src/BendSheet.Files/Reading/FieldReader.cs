@@ -1,7 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
-using BendSheet.Files.Typed;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -135,32 +134,10 @@ internal sealed class FieldReader
     public Length? Length(string word, Range range) => Text(word) is { } text ? FigureReader.Length(text, word, range, _context) : null;
 
     /// <summary>An angle in degrees.</summary>
-    public Angle? Angle(string word, Range range)
-    {
-        if (Text(word) is not { } text)
-        {
-            return null;
-        }
-
-        var wrong = AngleText.Read(text.Text, out var degrees);
-        return Figure(word, text, wrong, FileRules.UnreadableAngle, degrees, range) is { } figure
-            ? Core.Units.Angle.FromDegrees(figure)
-            : null;
-    }
+    public Angle? Angle(string word, Range range) => Text(word) is { } text ? FigureReader.Angle(text, word, range, _context) : null;
 
     /// <summary>A rotation, clockwise positive.</summary>
-    public Angle? Rotation(string word)
-    {
-        if (Text(word) is not { } text)
-        {
-            return null;
-        }
-
-        var wrong = AngleText.ReadRotation(text.Text, out var degrees);
-        return Figure(word, text, wrong, FileRules.UnreadableAngle, degrees, Range.Rotation) is { } figure
-            ? Core.Units.Angle.FromDegrees(figure)
-            : null;
-    }
+    public Angle? Rotation(string word) => Text(word) is { } text ? FigureReader.Rotation(text, word, _context) : null;
 
     /// <summary>A plain number.</summary>
     public double? Number(string word, Range range)

@@ -16,10 +16,8 @@ internal static class FigureReader
     /// <param name="context">For findings.</param>
     public static Length? Length(YamlValue value, string word, Range range, FileContext context)
     {
-        if (value is not YamlText text)
+        if (Text(value, word, context) is not { } text)
         {
-            context.Report(
-                FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {FieldReader.Kind(value)}"));
             return null;
         }
 
@@ -27,6 +25,46 @@ internal static class FigureReader
         return Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is { } figure
             ? Core.Units.Length.FromMillimetres(figure)
             : null;
+    }
+
+    /// <summary>An angle in degrees; null after a finding.</summary>
+    public static Angle? Angle(YamlValue value, string word, Range range, FileContext context)
+    {
+        if (Text(value, word, context) is not { } text)
+        {
+            return null;
+        }
+
+        var wrong = AngleText.Read(text.Text, out var degrees);
+        return Checked(word, text, wrong, FileRules.UnreadableAngle, degrees, range, context) is { } figure
+            ? Core.Units.Angle.FromDegrees(figure)
+            : null;
+    }
+
+    /// <summary>A rotation, clockwise positive; null after a finding.</summary>
+    public static Angle? Rotation(YamlValue value, string word, FileContext context)
+    {
+        if (Text(value, word, context) is not { } text)
+        {
+            return null;
+        }
+
+        var wrong = AngleText.ReadRotation(text.Text, out var degrees);
+        return Checked(word, text, wrong, FileRules.UnreadableAngle, degrees, Range.Rotation, context) is { } figure
+            ? Core.Units.Angle.FromDegrees(figure)
+            : null;
+    }
+
+    private static YamlText? Text(YamlValue value, string word, FileContext context)
+    {
+        if (value is YamlText text)
+        {
+            return text;
+        }
+
+        context.Report(
+            FileRules.WrongKind.Error(value.Position, $"`{word}` is one word or figure, and this is {FieldReader.Kind(value)}"));
+        return null;
     }
 
     /// <summary>A whole number of things; null after a finding.</summary>

@@ -70,7 +70,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : file.Clips;
         var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
         var taped = TapedReader.Read(map, route, context);
-        var checks = ChecksReader.Read(map, route?.Route, context);
+        var piece = PieceReader.Read(map, route?.Route, context);
         if (known is null || bender is null || route is null || (map.Has("measured") && habit is null))
         {
             return null;
@@ -80,7 +80,9 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         {
             Clips = held,
             Beside = taped,
-            Checks = checks,
+            Checks = piece.Checks,
+            Bent = piece.Bent,
+            TrialFit = piece.TrialFit,
         };
         return WireIsKnown(map, line) ? line : null;
     }
@@ -107,7 +109,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         var known = head.Mirrored(map, entry, new(other.Tube, other.From, other.To, other.Made));
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
-        var checks = ChecksReader.Read(map, other.Route, context);
+        var piece = PieceReader.Read(map, other.Route, context);
         return known is null ? null : other.Mirrored() with
         {
             Name = entry.Key.Text,
@@ -117,7 +119,9 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             To = known.To,
             Made = known.Made,
             Clips = held,
-            Checks = checks,
+            Checks = piece.Checks,
+            Bent = piece.Bent,
+            TrialFit = piece.TrialFit,
         };
     }
 

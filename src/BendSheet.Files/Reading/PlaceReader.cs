@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Survey;
@@ -17,6 +18,12 @@ internal sealed class PlaceReader(Route route, string piece, FileContext context
 {
     private int Last => route.Bends.Length + 1;
 
+    /// <summary>A tape is held to the backs of bends, as on a tube, and not to their corners.</summary>
+    public bool ToBacks { get; init; }
+
+    /// <summary>The bends that are made; none means all.</summary>
+    public ImmutableArray<int> Bent { get; init; } = [];
+
     /// <summary>A place: 0 is end A, then the corners, then end B.</summary>
     public int? Place(string text, SourcePosition at)
     {
@@ -27,22 +34,76 @@ internal sealed class PlaceReader(Route route, string piece, FileContext context
 
         if (text is "B" or "b")
         {
-            return Last;
+            return EndB(at);
         }
 
         if (!int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) || number > Last)
         {
-            var corners = route.Bends.Length switch
+            var word = ToBacks ? "bend" : "corner";
+            var numbers = route.Bends.Length switch
             {
-                0 => "the line has no corner",
-                1 => "or 1 for its only corner",
-                _ => FormattableString.Invariant($"or the number of a corner, 1 to {route.Bends.Length}"),
+                0 => $"the line has no {word}",
+                1 => $"or 1 for its only {word}",
+                _ => FormattableString.Invariant($"or the number of a {word}, 1 to {route.Bends.Length}"),
             };
-            context.Report(TapedRules.NoDistance.Error(at, $"{AsTyped.Show(text)} is no place on {piece}: write A or B, {corners}"));
+            context.Report(TapedRules.NoDistance.Error(at, $"{AsTyped.Show(text)} is no place on {piece}: write A or B, {numbers}"));
             return null;
         }
 
-        if (number == Last || route.Bends[number - 1] is { HasCorner: true, FromTangent: false })
+        return number == Last ? EndB(at) : ToBacks ? Made(number, at) : Corner(number, at);
+    }
+
+    /// <summary>A bend of a tube by its number.</summary>
+    public int? Bend(string text, SourcePosition at)
+    {
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number < Last)
+        {
+            return Made(number, at);
+        }
+
+        context.Report(TapedRules.NoDistance.Error(
+            at,
+            $"{AsTyped.Show(text)} is no bend of {piece}: "
+                + (Last == 1 ? "it has none" : FormattableString.Invariant($"its bends have the numbers 1 to {Last - 1}"))));
+        return null;
+    }
+
+    private int? EndB(SourcePosition at)
+    {
+        if (Bent.IsEmpty || Bent.Length == route.Bends.Length)
+        {
+            return Last;
+        }
+
+        context.Report(FileRules.OutOfPlace.Error(
+            at, "end B has no place of its own before all bends are made: measure between A and the bends that `bent` names"));
+        return null;
+    }
+
+    private int? Made(int number, SourcePosition at)
+    {
+        if (route.Bends[number - 1].FromTangent)
+        {
+            context.Report(TapedRules.NoDistance.Error(
+                at,
+                FormattableString.Invariant($"bend {number} is part of a coil, which has no back of its own: ")
+                    + "measure to A, B or another bend"));
+            return null;
+        }
+
+        if (Bent.IsEmpty || Bent.Contains(number))
+        {
+            return number;
+        }
+
+        context.Report(FileRules.OutOfPlace.Error(
+            at, FormattableString.Invariant($"bend {number} is not among those that `bent` names: add it there, or take this out")));
+        return null;
+    }
+
+    private int? Corner(int number, SourcePosition at)
+    {
+        if (route.Bends[number - 1] is { HasCorner: true, FromTangent: false })
         {
             return number;
         }

@@ -13,7 +13,7 @@ internal sealed class RoughLineReader(LineHeadReader head, NameTable<Bender> ben
     private const string Word = RouteForm.Rough;
 
     private static readonly string[] OfARoute =
-        [.. RouteForm.All.SelectMany(form => form.WordsBeside), "clips", TapedReader.Word, "checks"];
+        [.. RouteForm.All.SelectMany(form => form.WordsBeside), "clips", TapedReader.Word, .. PieceReader.Words];
 
     /// <summary>Whether a line says so.</summary>
     public static bool IsRough(YamlEntry entry) =>

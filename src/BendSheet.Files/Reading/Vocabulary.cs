@@ -41,7 +41,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Bender { get; } = new(
         "a bender",
         "{radius: 9/16 in}",
-        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "tests"]);
+        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter", "tests"]);
 
     /// <summary>A test of a bender.</summary>
     public static Vocabulary Test { get; } = new(
@@ -66,8 +66,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a line",
         "{rows: […]}",
         [
-            "tube", "bender", "from", "to", .. RouteForm.AllWords, RouteForm.Mirror, "clips", RouteForm.Rough, TapedReader.Word, "checks",
-            "made",
+            "tube", "bender", "from", "to", .. RouteForm.AllWords, RouteForm.Mirror, "clips", RouteForm.Rough, TapedReader.Word,
+            .. PieceReader.Words, "made",
         ]);
 
     /// <summary>A measurement beside the route that is less sure than the tape.</summary>
@@ -79,6 +79,15 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
+
+    /// <summary>An angle on the piece that is less sure than a protractor's.</summary>
+    public static Vocabulary CheckedAngle { get; } = new("an angle", "{angle: 34, within: 2}", ["angle", "within"]);
+
+    /// <summary>Where a port was found when the piece was offered up.</summary>
+    public static Vocabulary TrialFit { get; } = new("`trial-fit`", "{ahead: 6 mm, aside: -4 mm}", ["ahead", "aside"]);
+
+    /// <summary>How far off a bender comes out.</summary>
+    public static Vocabulary Scatter { get; } = new("`scatter`", "{mark: 1 mm, bend: 1.5, roll: 2}", ["mark", "bend", "roll"]);
 
     /// <summary>How a line is held.</summary>
     public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"]);
@@ -121,6 +130,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         File,
         Tube,
         Bender,
+        Scatter,
         Test,
         Fitting,
         Wire,
@@ -137,6 +147,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Taped,
         TapedWay,
         Check,
+        CheckedAngle,
+        TrialFit,
         End,
         Start,
         Move,

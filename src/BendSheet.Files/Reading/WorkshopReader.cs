@@ -67,6 +67,7 @@ internal static class WorkshopReader
         var below = map.Length("clear-below", Range.LengthOrZero);
         var body = map.Length("body", Range.PositiveLength);
         var bentTo = map.Length("radius", Range.PositiveLength);
+        var scatter = map.Value("scatter") is { } typed ? Scatter(typed, context) : null;
         var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, tubes, context).Read(list) : [];
         if (bentTo is not { } radius)
         {
@@ -91,8 +92,23 @@ internal static class WorkshopReader
             ClearAround = around,
             ClearBelow = below,
             Body = body,
+            Scatter = scatter,
             Tests = tests,
         };
+    }
+
+    private static HandScatter? Scatter(YamlValue value, FileContext context)
+    {
+        if (FieldReader.Of(value, Vocabulary.Scatter, context) is not { } map)
+        {
+            return null;
+        }
+
+        var usual = HandScatter.CommonPractice;
+        return new(
+            map.Length("mark", Range.PositiveLength) ?? usual.Mark,
+            map.Angle("bend", Range.PositiveAngle) ?? usual.Bend,
+            map.Angle("roll", Range.PositiveAngle) ?? usual.Roll);
     }
 
     /// <summary>A fitting.</summary>

@@ -7,7 +7,7 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>Distances to measure on the finished piece, with room to write what was measured.</summary>
 internal static class CheckList
 {
-    private const double RowHeight = 5.5;
+    private const double RowHeight = 5;
 
     /// <summary>To write a figure in.</summary>
     private const double LeastLine = 9;
@@ -48,7 +48,7 @@ internal static class CheckList
             };
         }
 
-        foreach (var block in CheckWords.Below(sheet).SelectMany(text => Paragraph.Of(text, TextStyle.Body, measure, width)))
+        foreach (var block in Paragraph.Of(string.Join(' ', CheckWords.Below(sheet)), TextStyle.Body, measure, width))
         {
             yield return block;
         }

@@ -2,49 +2,48 @@ namespace BendSheet.Cli.Tests.Commands;
 
 public class ShowTests : AtTheTerminal
 {
-    /// <summary>100 and 80 round a right angle: B is √(100² + 80²) = 128.1 from A.</summary>
+    /// <summary>
+    /// 100 and 80 round a right angle on 15 mm: B is √(100² + 80²) = 128.1 from A. Bent only 80° the corner comes 15·(tan 45° − tan 40°) =
+    /// 2.41 nearer, and the arc that is missing, 2.62, stays straight: 97.59 and 80.21 round 80° are 136.7 apart.
+    /// </summary>
     [Fact]
-    public async Task I_measured_the_finished_piece_and_am_told_how_it_differs()
+    public async Task I_measured_the_finished_piece_and_am_told_how_it_differs_and_what_to_do()
     {
         var typed = CarFiles.Sound.Replace(
             "  front-left:\n    - {straight: 100, bend: 90}\n    - {straight: 80}\n",
-            "  front-left:\n    checks: [{from: A, to: 1, distance: 100.5}, {from: A, to: B, distance: 136}]\n    rows: [{straight: 100, "
-                + "bend: 90}, {straight: 80}]\n",
-            StringComparison.Ordinal);
+            "  front-left:\n    checks: {bend 1: 80, A-B: 136.7}\n    rows: [{straight: 100, bend: 90}, {straight: 80}]\n",
+            StringComparison.Ordinal).Replace("{miss: 1 m, askew: 90}", "{miss: 3}", StringComparison.Ordinal);
         var ran = await Run("show", Typed(typed), "--line", "front-left");
         Assert.Equal(0, ran.Code);
         Assert.Contains(
-            ":7:76: warning: A to B is 136.0 mm (5.354 in) on the finished piece, 7.9 mm (0.313 in) more than the sheet's 128.1 mm "
-                + "(5.042 in): bend 1 turned about ",
-            ran.Error,
+            ":7:22: warning: bend 1 is 80° on the piece, 10° less than the sheet's 90°: bend 1 turned 9.9° ± ", ran.Error,
             StringComparison.Ordinal);
-        Assert.Contains("° too little, if its mark was right [finished-differs]", ran.Error, StringComparison.Ordinal);
+        Assert.Contains(" too little explains it; end B is ", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("; to put it right, close bend 1 by 9.9°, until A to B is 128.", ran.Error, StringComparison.Ordinal);
         Assert.Contains(
-            "  ! Measured on the finished piece less the sheet's: A to corner 1 +0.5 mm, A to B +7.9 mm.\n",
-            ran.Output,
-            StringComparison.Ordinal);
+            "  ! Measured on the piece less the sheet's: bend 1 -10°, A-B +8.6 mm.\n", ran.Output, StringComparison.Ordinal);
 
         using var json = System.Text.Json.JsonDocument.Parse((await Run("show", Place("car.yaml"), "--format", "json")).Output);
-        var check = json.RootElement.GetProperty("lines")[0].GetProperty("checks")[1];
-        Assert.Equal("A to B", check.GetProperty("between").GetString());
-        Assert.Equal(136, check.GetProperty("measured").GetDouble());
+        var piece = json.RootElement.GetProperty("lines")[0].GetProperty("piece");
+        var check = piece.GetProperty("measurements")[1];
+        Assert.Equal("A-B", check.GetProperty("name").GetString());
+        Assert.Equal(136.7, check.GetProperty("measured").GetDouble());
         Assert.Equal(Math.Sqrt((100 * 100) + (80 * 80)), check.GetProperty("expected").GetDouble(), 9);
-        Assert.Equal(136 - check.GetProperty("expected").GetDouble(), check.GetProperty("residual").GetDouble(), 9);
-        Assert.Empty(json.RootElement.GetProperty("lines")[1].GetProperty("checks").EnumerateArray());
+        Assert.Equal(136.7 - check.GetProperty("expected").GetDouble(), check.GetProperty("residual").GetDouble(), 9);
+        Assert.Equal(-10, Assert.Single(piece.GetProperty("mistakes").EnumerateArray()).GetProperty("size").GetDouble(), 1.0);
+        var step = Assert.Single(piece.GetProperty("correction").GetProperty("steps").EnumerateArray());
+        Assert.Equal(("bend 1", "A-B"), (step.GetProperty("name").GetString(), step.GetProperty("until").GetString()));
+        Assert.Equal(10, step.GetProperty("by").GetDouble(), 1.0);
+        Assert.Equal(System.Text.Json.JsonValueKind.Null, json.RootElement.GetProperty("lines")[1].GetProperty("piece").ValueKind);
     }
 
     [Fact]
-    public async Task How_the_finished_piece_differs_is_in_the_unit_of_the_sheet()
+    public async Task How_the_piece_differs_is_in_the_unit_of_the_sheet()
     {
         const string Top = "units: in\ntube: {od: 3/16 in}\nbender: {radius: 9/16}\nlines:\n";
         var ran = await Run(
-            "show",
-            Typed(Top
-                + "  a:\n    checks: [{from: A, to: 1, distance: 4.02}, {from: 1, to: B, distance: 3}, {from: A, to: B, distance: 4.9}]\n"
-                + "    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
-        Assert.Contains(
-            "  ! Measured on the finished piece less the sheet's: A to corner 1 +0.020 in, corner 1 to B 0.000 in, A to B -0.100 in.\n",
-            ran.Output, StringComparison.Ordinal);
+            "show", Typed(Top + "  a:\n    checks: {A-B: 4.9}\n    rows: [{straight: 4, bend: 90}, {straight: 3}]\n"));
+        Assert.Contains("  ! Measured on the piece less the sheet's: A-B -0.100 in.\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Theory]

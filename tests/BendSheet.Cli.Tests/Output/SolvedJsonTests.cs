@@ -11,7 +11,7 @@ public class SolvedJsonTests : AtTheTerminal
         Assert.Equal("project lines findings", Names(json));
         var line = json.GetProperty("lines")[0];
         Assert.Equal(
-            "name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips survey checks "
+            "name tube made legs straights corners centrelineLength developedLength cutLength bends flaredFirst clips survey piece "
                 + "findings",
             Names(line));
         Assert.Equal(

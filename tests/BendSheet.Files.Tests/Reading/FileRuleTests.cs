@@ -47,7 +47,7 @@ public class FileRuleTests
                 + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `wanted`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
                 + "`lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`"
         },
-        { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: {A-2: 344}`, and this is empty" },
+        { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: {A-2: 344, bend 2: 34}`, and this is empty" },
 
         // Parts and ports
         {

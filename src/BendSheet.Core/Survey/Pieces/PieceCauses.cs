@@ -1,0 +1,37 @@
+using System.Collections.Immutable;
+
+namespace BendSheet.Core.Survey.Pieces;
+
+/// <summary>A mistake with what the piece would be if it was made.</summary>
+internal sealed record Explained(PieceCause? Cause, PieceEstimate Estimate);
+
+/// <summary>Looks for the one mistake that explains best what was measured on a piece.</summary>
+internal static class PieceCauses
+{
+    /// <summary>Twice the logarithm of how much likelier one explanation must be than another to stand alone.</summary>
+    public const double TellsApart = 6;
+
+    /// <summary>So many mistakes are worked out in full, those that promise most.</summary>
+    private const int MostTried = 8;
+
+    /// <summary>The explanations, the best first; one of them is that hands scatter and nothing else is wrong.</summary>
+    public static ImmutableArray<Explained> Of(BentPiece piece, IReadOnlyList<WeighedPiece> measured)
+    {
+        if (measured.Count == 0)
+        {
+            return [new(null, PieceEstimate.Unmeasured(piece))];
+        }
+
+        var scatter = PieceEstimate.Of(piece, measured);
+        return
+        [
+            .. PieceCause.Among(piece, measured)
+                .Select(cause => (Cause: cause, Screened: scatter.Screen(piece, measured, cause)))
+                .OrderBy(one => one.Screened.Misfit)
+                .Take(MostTried)
+                .Select(one => new Explained(one.Cause, PieceEstimate.Of(piece, measured, one.Cause, one.Screened.Size)))
+                .Prepend(new(null, scatter))
+                .OrderBy(one => one.Estimate.Misfit),
+        ];
+    }
+}

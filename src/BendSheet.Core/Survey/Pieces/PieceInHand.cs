@@ -1,0 +1,206 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Findings;
+using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Survey.Pieces;
+
+/// <summary>A measurement on the piece beside what the sheet asks for. In millimetres or radians.</summary>
+/// <param name="Quantity">Which.</param>
+/// <param name="Name">As it is typed: <c>A-3</c>, <c>roll 2</c>.</param>
+/// <param name="Measured">As it was read.</param>
+/// <param name="Expected">As the sheet has it.</param>
+/// <param name="Within">One standard deviation.</param>
+/// <param name="At">Where it was typed.</param>
+public sealed record PieceReading(
+    PieceQuantity Quantity, string Name, double Measured, double Expected, double Within, SourcePosition At)
+{
+    /// <summary>Measured less expected; of an angle the nearest way round.</summary>
+    public double Residual => Quantity.IsAngle
+        ? Math.IEEERemainder(Measured - Expected, 2 * Math.PI)
+        : Measured - Expected;
+}
+
+/// <summary>A mistake that would explain what was measured. In millimetres or radians.</summary>
+/// <param name="Kind">What.</param>
+/// <param name="Bend">The number of the bend; 0 for an end and for a misread measurement.</param>
+/// <param name="Size">Further, clockwise, towards B or longer is more; of a misread measurement what it was read too much.</param>
+/// <param name="Within">One standard deviation of the size.</param>
+/// <param name="Misread">The name of the measurement; null for anything else.</param>
+public sealed record PieceMistake(PieceCauseKind Kind, int Bend, double Size, double Within, string? Misread)
+{
+    /// <summary>It is an angle, in radians.</summary>
+    public required bool IsAngle { get; init; }
+}
+
+/// <summary>A measurement that would tell two explanations apart.</summary>
+/// <param name="Quantity">Which.</param>
+/// <param name="IfFirst">What it reads if the first is right, in millimetres or radians.</param>
+/// <param name="IfSecond">What it reads if the second is.</param>
+public sealed record TellingMeasurement(PieceQuantity Quantity, double IfFirst, double IfSecond);
+
+/// <summary>What a piece came out as, from everything that was measured on it, and what to do about it.</summary>
+/// <param name="Readings">In the order of the file.</param>
+public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
+{
+    /// <summary>What single mistakes explain it, the likeliest first; none where it is how hands scatter.</summary>
+    public ImmutableArray<PieceMistake> Mistakes { get; private init; } = [];
+
+    /// <summary>What would tell the likeliest two explanations apart, where they do not come to the same at B; null otherwise.</summary>
+    public TellingMeasurement? Telling { get; private init; }
+
+    /// <summary>How far off its port B most probably is; what is not bent yet counted as the sheet has it.</summary>
+    public required Length Miss { get; init; }
+
+    /// <summary>How far askew it most probably enters.</summary>
+    public required Angle Askew { get; init; }
+
+    /// <summary>It lands as well as wanted.</summary>
+    public required bool IsGood { get; init; }
+
+    /// <summary>What puts it right: no steps where it is near enough; null where nothing does, or nobody knows yet.</summary>
+    public Correction? Correction { get; private init; }
+
+    /// <summary>The bends that are not made yet, aimed anew; null where all are made, or nothing brings B there.</summary>
+    public AimedAnew? Aimed { get; private init; }
+
+    /// <summary>The piece was offered up, and the port told where B has to go.</summary>
+    public TrialFit? TrialFit { get; private init; }
+
+    /// <summary>Some bends are not made yet.</summary>
+    public bool IsHalfMade { get; private init; }
+
+    /// <summary>From what was measured on a piece.</summary>
+    /// <param name="template">With it.</param>
+    /// <param name="layout">What was aimed at.</param>
+    /// <param name="held">The end that was held at each bend.</param>
+    /// <returns>Null where nothing was measured, or nothing is bent.</returns>
+    public static PieceInHand? Of(LineTemplate template, RouteLayout layout, ImmutableArray<TubeEnd> held)
+    {
+        if ((template.Checks.IsEmpty && template.TrialFit is null && template.Bent.IsEmpty) || layout.Bends.IsEmpty)
+        {
+            return null;
+        }
+
+        IReadOnlyCollection<int>? made = template.Bent.IsEmpty ? null : template.Bent;
+        return new Examination(
+            template,
+            new(layout, held, template.Tube.OutsideDiameter, made),
+            new(layout, held, template.Tube.OutsideDiameter)).Found(layout);
+    }
+
+    /// <summary>From measurements to what is said of the piece.</summary>
+    /// <param name="Template">With them.</param>
+    /// <param name="Piece">As far as it is made.</param>
+    /// <param name="Whole">As it is to be.</param>
+    private sealed record Examination(LineTemplate Template, BentPiece Piece, BentPiece Whole)
+    {
+        private readonly PiecePlaces _nominal = Piece.Nominal;
+
+        private ImmutableArray<PieceMeasurement> Measured { get; } =
+            [.. Template.Checks.Where(check => Piece.Nominal.Has(check.Quantity))];
+
+        public PieceInHand Found(RouteLayout layout)
+        {
+            List<WeighedPiece> weighed = [.. Measured.Select(check => PieceWeighing.Of(check, _nominal, Template))];
+            var explained = PieceCauses.Of(Piece, weighed);
+            var best = explained[0];
+            var likely = explained.Where(one => one.Estimate.Misfit - best.Estimate.Misfit <= PieceCauses.TellsApart).ToList();
+            var other = likely.Skip(1).FirstOrDefault(one => LandsElsewhere(best, one));
+            var whole = OfWhole(best.Estimate.Errors);
+            var landing = PieceLanding.Of(Whole.With(whole));
+            var port = Port(landing);
+            var (miss, askew) = (landing.MissTo(port), landing.AskewTo(port));
+            return new([.. Measured.Select((check, i) => Reading(check, weighed[i]))])
+            {
+                Mistakes = likely.Exists(one => one.Cause is null) ? [] : [.. likely.Select(one => Mistake(one, weighed))],
+                Telling = other is null ? null : Telling(best.Estimate.Places, other.Estimate.Places),
+                Miss = Length.FromMillimetres(miss),
+                Askew = Angle.FromRadians(askew),
+                IsGood = miss <= Template.Wanted.Miss.Millimetres && askew <= Template.Wanted.Askew.Radians,
+                Correction = other is null && Piece.IsWhole
+                    ? CorrectionSearch.Of(
+                        Piece,
+                        best.Estimate.Errors,
+                        port,
+                        Template.Wanted,
+                        Template.Tube.OutsideDiameter,
+                        PieceWeighing.Tape(Template))
+                    : null,
+                Aimed = Piece.IsWhole ? null : AimedAnew.Of(Template, layout, Piece, Whole, whole, port),
+                TrialFit = Template.TrialFit,
+                IsHalfMade = !Piece.IsWhole,
+            };
+        }
+
+        private PieceLanding Port(PieceLanding landing)
+        {
+            var aimed = PieceLanding.Of(Whole.Nominal);
+            return Template.TrialFit is { } fit
+                ? aimed with { Ahead = landing.Ahead + fit.Ahead.Millimetres, Aside = landing.Aside + fit.Aside.Millimetres }
+                : aimed;
+        }
+
+        /// <summary>What is not made yet is as the sheet has it.</summary>
+        private double[] OfWhole(double[] errors)
+        {
+            var whole = new double[Whole.Errors.Length];
+            for (var i = 0; i < errors.Length; i++)
+            {
+                whole[Whole.IndexOf(Piece.Errors[i].Kind, Piece.Errors[i].Bend)] = errors[i];
+            }
+
+            return whole;
+        }
+
+        private bool LandsElsewhere(Explained one, Explained other)
+        {
+            var (first, second) = (Lands(one), Lands(other));
+            return first.MissTo(second) > Template.Wanted.Miss.Millimetres || first.AskewTo(second) > Template.Wanted.Askew.Radians;
+        }
+
+        private PieceLanding Lands(Explained one) => PieceLanding.Of(Whole.With(OfWhole(one.Estimate.Errors)));
+
+        private PieceReading Reading(PieceMeasurement check, WeighedPiece weighed) => new(
+            check.Quantity, check.Quantity.Name(Piece.Bends), check.Value, _nominal.ValueOf(check.Quantity), weighed.Deviation, check.At);
+
+        private PieceMistake Mistake(Explained explained, List<WeighedPiece> weighed)
+        {
+            var (cause, estimate) = (explained.Cause!, explained.Estimate);
+            if (cause.Kind == PieceCauseKind.Misread)
+            {
+                var one = weighed[cause.Bend];
+                return new(
+                    cause.Kind, 0, one.Value - estimate.Places.ValueOf(one.Quantity), one.Deviation, one.Quantity.Name(Piece.Bends))
+                {
+                    IsAngle = one.Quantity.IsAngle,
+                };
+            }
+
+            var slope = new double[Piece.Errors.Length];
+            slope[cause.Way[0].Error] = 1;
+            return new(
+                cause.Kind, cause.Bend, estimate.Errors[cause.Way[0].Error], Math.Sqrt(estimate.Variance(slope)), Misread: null)
+            {
+                IsAngle = cause.Kind is PieceCauseKind.Bend or PieceCauseKind.Roll or PieceCauseKind.Plane,
+            };
+        }
+
+        /// <summary>What the two explanations differ most in, for what can be read of it.</summary>
+        private TellingMeasurement Telling(PiecePlaces first, PiecePlaces second)
+        {
+            var taken = Measured.Select(check => check.Quantity).ToHashSet();
+            var best = Quantities().Where(one => !taken.Contains(one)).DefaultIfEmpty(new(PieceKind.Bend, 0, Piece.Errors[0].Bend))
+                .MaxBy(one => Math.Abs(first.ValueOf(one) - second.ValueOf(one)) / PieceWeighing.Deviation(one, _nominal, Template));
+            return new(best, first.ValueOf(best), second.ValueOf(best));
+        }
+
+        private IEnumerable<PieceQuantity> Quantities() =>
+        [
+            .. PieceChecks.Quantities(_nominal),
+            .. Piece.Errors.Where(error => error.Kind is PieceErrorKind.Bend or PieceErrorKind.Roll).Select(
+                error => new PieceQuantity(error.Kind == PieceErrorKind.Bend ? PieceKind.Bend : PieceKind.Roll, 0, error.Bend)),
+        ];
+    }
+}
