@@ -41,9 +41,6 @@ internal sealed class ObservedLine
     /// <summary>As they were read.</summary>
     public double[] Typed => [.. Figures.Select(figure => figure.Observation.Value)];
 
-    /// <summary>How the line lies on the car.</summary>
-    public Frame Start => _template.Start;
-
     /// <summary>The figures of a line, however it was measured.</summary>
     public static ObservedLine Of(LineTemplate template, MeasuringTolerance tolerance) => template switch
     {
@@ -190,7 +187,8 @@ internal sealed class ObservedLine
     public Places? PlacesWith(IReadOnlyList<double> values)
     {
         double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
-        var route = _template.Corners.IsEmpty ? _template.Route : With(values).Route;
+        var line = _template.Corners.IsEmpty ? _template : With(values);
+        var route = line.Route;
         var turns = new Angle[route.Bends.Length];
         for (var i = 0; i < turns.Length; i++)
         {
@@ -223,7 +221,7 @@ internal sealed class ObservedLine
         }
 
         points[^1] = frame.Position;
-        return new(points, frame.Direction);
+        return new(points, frame.Direction, line.Start);
     }
 
     private static double DeviationOf(ObservationKind kind, MeasuringTolerance tolerance) => kind switch

@@ -9,7 +9,8 @@ namespace BendSheet.Core.Survey;
 /// </summary>
 /// <param name="Points">End A, each corner, end B; null where a bend has no corner that a tape could be held to.</param>
 /// <param name="LastDirection">Of the straight at end B, length 1.</param>
-internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection)
+/// <param name="Start">How it lies on the car; measured by its corners it lies otherwise where they do.</param>
+internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame Start)
 {
     /// <summary>End B.</summary>
     public Vector3D EndB => Points[^1]!.Value;
@@ -22,19 +23,17 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection)
 
     /// <summary>What would be measured, in millimetres. Its points are there.</summary>
     /// <param name="quantity">Which.</param>
-    /// <param name="start">How the line lies on the car.</param>
-    public double ValueOf(TapedQuantity quantity, Frame start)
+    public double ValueOf(TapedQuantity quantity)
     {
         var (from, to) = (Points[quantity.From]!.Value, Points[quantity.To]!.Value);
         return quantity.Kind switch
         {
             TapedKind.Ahead => to.X,
             TapedKind.Aside => AsideOf(to),
-            TapedKind.Part => quantity.Axis.Dot(OnCar(to - from, start)),
+            TapedKind.Part => quantity.Axis.Dot(OnCar(to - from)),
             _ => from.DistanceTo(to),
         };
     }
 
-    private static Vector3D OnCar(Vector3D way, Frame start) =>
-        (way.X * start.Direction) + (way.Y * start.Side) + (way.Z * start.Axis);
+    private Vector3D OnCar(Vector3D way) => (way.X * Start.Direction) + (way.Y * Start.Side) + (way.Z * Start.Axis);
 }
