@@ -104,6 +104,9 @@ internal sealed class Adjustment
         ? [.. slope.Select((part, i) => part / _weights[i])]
         : (_covariance * Vector<double>.Build.Dense(slope)).AsArray();
 
+    /// <summary>How sure a figure is: one standard deviation, in those it was read with.</summary>
+    public double DeviationOfFigure(int figure) => Math.Sqrt(_covariance is null ? 1 / _weights[figure] : _covariance[figure, figure]);
+
     /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyOfFigure(int figure) =>
         _covariance is null ? 0 : Math.Clamp(1 - (_weights[figure] * _covariance[figure, figure]), 0, 1);
