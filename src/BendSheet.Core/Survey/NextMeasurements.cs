@@ -53,7 +53,7 @@ internal sealed class NextMeasurements
         ObservedLine line, Adjustment adjustment, LineTemplate template, MeasuringTolerance tolerance, WantedFit wanted)
     {
         var typed = line.PlacesWith(line.Typed)!;
-        var taken = template.Beside.Select(one => one.Quantity).ToHashSet();
+        var taken = template.Beside.Select(one => one.Quantity with { Back = null }).ToHashSet();
         var candidates = Quantities(template.Route, adjustment.Slopes.At)
             .Where(quantity => !taken.Contains(quantity))
             .Select(quantity => Candidate.Of(quantity, adjustment, typed, tolerance))

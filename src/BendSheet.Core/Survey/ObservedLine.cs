@@ -108,7 +108,7 @@ internal sealed class ObservedLine
             {
                 if (known.Add(observation))
                 {
-                    figures.Add(new(observation, $"{point} {AxisWord(observation.Kind)}", DeviationOf(observation.Kind, tolerance)));
+                    figures.Add(new(observation, $"{point} {AxisWord(observation.Kind)}", DeviationOf(observation, tolerance)));
                 }
 
                 return observation.Value;
@@ -145,7 +145,7 @@ internal sealed class ObservedLine
 
         void Add(Term? term, int leg, int bend) => term?.ValueWith(observation =>
         {
-            if (known.Add(observation) && DeviationOf(observation.Kind, tolerance) is var deviation && deviation > 0)
+            if (known.Add(observation) && DeviationOf(observation, tolerance) is var deviation && deviation > 0)
             {
                 figures.Add(new(observation, NameOf(observation.Kind, leg, bend), deviation));
             }
@@ -246,7 +246,7 @@ internal sealed class ObservedLine
         return new(points, frame.Direction, line.Start);
     }
 
-    private static double DeviationOf(ObservationKind kind, MeasuringTolerance tolerance) => kind switch
+    private static double DeviationOf(Observation observation, MeasuringTolerance tolerance) => observation.Within ?? observation.Kind switch
     {
         ObservationKind.Bend => tolerance.Bend.Radians,
         ObservationKind.Rotation => tolerance.Rotate.Radians,

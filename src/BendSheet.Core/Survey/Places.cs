@@ -25,7 +25,7 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
     /// <param name="quantity">Which.</param>
     public double ValueOf(TapedQuantity quantity)
     {
-        var (from, to) = (Points[quantity.From]!.Value, Points[quantity.To]!.Value);
+        var (from, to) = (PointOf(quantity.From, quantity.Back), PointOf(quantity.To, quantity.Back));
         return quantity.Kind switch
         {
             TapedKind.Ahead => to.X,
@@ -33,6 +33,19 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
             TapedKind.Part => quantity.Axis.Dot(OnCar(to - from)),
             _ => from.DistanceTo(to),
         };
+    }
+
+    /// <summary>An end, a corner, or the back of the bend there; beside it are points.</summary>
+    private Vector3D PointOf(int place, Wire? back)
+    {
+        var point = Points[place]!.Value;
+        if (back is null || place == 0 || place == Points.Length - 1)
+        {
+            return point;
+        }
+
+        var (before, after) = (point - Points[place - 1]!.Value, Points[place + 1]!.Value - point);
+        return BackOfBend.Of(point, 1 / before.Norm * before, 1 / after.Norm * after, back.Radius!.Value, back.Diameter!.Value);
     }
 
     private Vector3D OnCar(Vector3D way) => (way.X * Start.Direction) + (way.Y * Start.Side) + (way.Z * Start.Axis);

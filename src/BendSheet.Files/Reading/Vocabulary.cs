@@ -71,7 +71,13 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         ]);
 
     /// <summary>A measurement beside the route that is less sure than the tape.</summary>
-    public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within"]);
+    public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within", "to"]);
+
+    /// <summary>A length of a row that is more or less sure than the others.</summary>
+    public static Vocabulary LengthWithin { get; } = new("a length", "{length: 120 mm, within: 3 mm}", ["length", "within"]);
+
+    /// <summary>An angle of a row that is more or less sure than the others.</summary>
+    public static Vocabulary AngleWithin { get; } = new("an angle", "{angle: 45, within: 1}", ["angle", "within"]);
 
     /// <summary>A way on the car from one place to another.</summary>
     public static Vocabulary TapedWay { get; } = new(
@@ -79,6 +85,9 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
+
+    /// <summary>A distance of a route of distances, where these are a list.</summary>
+    public static Vocabulary Distance { get; } = new("a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance"]);
 
     /// <summary>How a line is held.</summary>
     public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"]);
@@ -137,9 +146,12 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Taped,
         TapedWay,
         Check,
+        Distance,
         End,
         Start,
         Move,
         Row,
+        LengthWithin,
+        AngleWithin,
     ];
 }
