@@ -60,7 +60,8 @@ public static class Fingerprint
     /// <summary>How sure figures are that say it themselves, in millimetres or radians.</summary>
     private static void AddDeviations(StringBuilder text, Route route)
     {
-        foreach (var term in route.Legs.Select(leg => leg.From).Concat(route.Bends.SelectMany(bend => new[] { bend.RotationFrom, bend.TurnFrom })))
+        var terms = route.Legs.Select(leg => leg.From).Concat(route.Bends.SelectMany(bend => new[] { bend.RotationFrom, bend.TurnFrom }));
+        foreach (var term in terms)
         {
             term?.ValueWith(observation =>
             {

@@ -7,8 +7,8 @@ namespace BendSheet.Core.Survey;
 public static class BackOfBend
 {
     /// <summary>
-    /// How far the back lies inwards of the corner along the bisector, r·(1/cos(bend/2) − 1) − w/2; below zero where it lies outwards, as at a
-    /// slight bend of a thick wire.
+    /// How far the back lies inwards of the corner along the bisector, r·(1/cos(bend/2) − 1) − w/2; below zero where it lies outwards, as
+    /// at a slight bend of a thick wire.
     /// </summary>
     /// <param name="turn">Below 180°: from there on a bend has no corner.</param>
     /// <param name="radius">Of the bend, to the centreline.</param>

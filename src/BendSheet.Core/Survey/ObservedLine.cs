@@ -21,8 +21,8 @@ internal sealed class ObservedLine
 {
     /// <summary>
     /// A rotation that is nearer to flat than so many of its standard deviations may as well be none. Near flat a distance goes with the
-    /// rotation's square: at n deviations from flat the rotation is as √(1 + 2z/n) with z normal, and the first order, 1/n, says it within a
-    /// tenth from n = 4 on.
+    /// rotation's square: at n deviations from flat the rotation is as √(1 + 2z/n) with z normal, and the first order, 1/n, says it within
+    /// a tenth from n = 4 on.
     /// </summary>
     private const double NearFlat = 4;
 
@@ -246,7 +246,7 @@ internal sealed class ObservedLine
         return new(points, frame.Direction, line.Start);
     }
 
-    private static double DeviationOf(Observation observation, MeasuringTolerance tolerance) => observation.Within ?? observation.Kind switch
+    private static double DeviationOf(Observation observed, MeasuringTolerance tolerance) => observed.Within ?? observed.Kind switch
     {
         ObservationKind.Bend => tolerance.Bend.Radians,
         ObservationKind.Rotation => tolerance.Rotate.Radians,

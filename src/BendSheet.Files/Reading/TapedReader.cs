@@ -110,7 +110,8 @@ internal static class TapedReader
 
         var distance = map.Length("distance", range);
         var within = map.Length("within", Range.LengthOrZero);
-        return distance is { } measured && quantity is { } typed && backs.Quantity(map, typed) is { } one && map.Has("within") == within.HasValue
+        return distance is { } measured && quantity is { } typed && backs.Quantity(map, typed) is { } one
+            && map.Has("within") == within.HasValue
             ? [new(one, measured, map.PositionOfValue("distance")) { Within = within }]
             : [];
     }

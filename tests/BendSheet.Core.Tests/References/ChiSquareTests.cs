@@ -32,7 +32,7 @@ public class ChiSquareTests
         }
     }
 
-    /// <summary>With one to spare |w| is the root of χ²: 3.29 squared is the 99.9 % point of one degree of freedom, printed as 10.8.</summary>
+    /// <summary>With one to spare |w| is the root of χ²: 3.29² is the 99.9 % point of one degree of freedom, printed as 10.8.</summary>
     [Fact]
     public void A_single_measurement_is_suspected_beyond_the_printed_point_of_one_in_a_thousand()
     {

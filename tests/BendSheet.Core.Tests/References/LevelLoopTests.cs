@@ -131,7 +131,9 @@ public class LevelLoopTests
             Beside =
             [
                 .. rows.Skip(3).Select((row, i) => new TapedMeasurement(
-                    new(TapedKind.Part, Nearer(row), Farther(row)) { Axis = new(0, 0, 1) }, Lines.Mm(SignOf(row) * Up(i + 3)), Lines.NameAt)),
+                    new(TapedKind.Part, Nearer(row), Farther(row)) { Axis = new(0, 0, 1) },
+                    Lines.Mm(SignOf(row) * Up(i + 3)),
+                    Lines.NameAt)),
             ],
         };
     }

@@ -1,13 +1,15 @@
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Survey;
-using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Tests.Survey;
 
 /// <summary>Where a tape across a bend touches it.</summary>
 public class BackOfBendTests
 {
-    /// <summary>From the corner inwards, reckoned by hand: r·(1/cos(bend/2) − 1) − w/2.</summary>
+    /// <summary>
+    /// From the corner inwards, reckoned by hand: r·(1/cos(bend/2) − 1) − w/2. Under half a millimetre on wire of 2.4 mm bent to 4 mm, 3.5 mm
+    /// on 3/16 in tube bent 90° on 9/16 in.
+    /// </summary>
     [Theory]
     [InlineData(90, 4, 2.4, "0.457")]
     [InlineData(90, 14.2875, 4.7625, "3.537")]
@@ -45,5 +47,5 @@ public class BackOfBendTests
     [Fact]
     public void Where_nothing_is_bent_it_is_the_corner() =>
         AssertGeometry.Equal(
-            new Vector3D(1, 2, 3), BackOfBend.Of(new(1, 2, 3), new(1, 0, 0), new(1, 0, 0), Length.FromMillimetres(4), Length.FromMillimetres(2)));
+            new Vector3D(1, 2, 3), BackOfBend.Of(new(1, 2, 3), new(1, 0, 0), new(1, 0, 0), Lines.Mm(4), Lines.Mm(2)));
 }

@@ -45,7 +45,7 @@ public class SlipSearchTests
         turns[bend] = typed;
         Is(
             Slipped(Legs, turns, Rotations)[0],
-            string.Create(CultureInfo.InvariantCulture, $"bend {bend + 1}"),
+            NameOf("bend", bend),
             SlipKind.Included,
             Turns[bend] * Math.PI / 180);
     }
@@ -62,7 +62,7 @@ public class SlipSearchTests
     {
         var legs = Legs.ToArray();
         legs[leg] = typed;
-        Is(Slipped(legs, Turns, Rotations)[0], string.Create(CultureInfo.InvariantCulture, $"leg {leg + 1}"), SlipKind.Misread, Legs[leg]);
+        Is(Slipped(legs, Turns, Rotations)[0], NameOf("leg", leg), SlipKind.Misread, Legs[leg]);
     }
 
     [Theory]
@@ -73,7 +73,7 @@ public class SlipSearchTests
     {
         var legs = Legs.ToArray();
         legs[leg] = typed;
-        Is(Slipped(legs, Turns, Rotations)[0], string.Create(CultureInfo.InvariantCulture, $"leg {leg + 1}"), SlipKind.Digits, Legs[leg]);
+        Is(Slipped(legs, Turns, Rotations)[0], NameOf("leg", leg), SlipKind.Digits, Legs[leg]);
     }
 
     /// <summary>12.5 in typed for 21.5 in: no millimetres have their digits exchanged.</summary>
@@ -94,7 +94,7 @@ public class SlipSearchTests
         turns[bend] = typed;
         Is(
             Slipped(Legs, turns, Rotations)[0],
-            string.Create(CultureInfo.InvariantCulture, $"bend {bend + 1}"),
+            NameOf("bend", bend),
             SlipKind.Digits,
             Turns[bend] * Math.PI / 180);
     }
@@ -104,8 +104,8 @@ public class SlipSearchTests
         Is(Slipped(Legs, Turns, [37, -52, 35])[0], "rotation 2", SlipKind.Digits, 73 * Math.PI / 180);
 
     /// <summary>
-    /// Read on the inside of a wire of 6 mm: the middle leg, between bends of 38° and 84°, is 6·(tan 19° + tan 42°) = 7.468 mm shorter there
-    /// than outside, an end leg by one bend only.
+    /// Read on the inside of a wire of 6 mm: the middle leg, between bends of 38° and 84°, is 6·(tan 19° + tan 42°) = 7.468 mm shorter
+    /// there than outside, an end leg by one bend only.
     /// </summary>
     [Theory]
     [InlineData(2, 243.5316)]
@@ -116,7 +116,7 @@ public class SlipSearchTests
         var legs = Legs.ToArray();
         legs[leg] = typed;
         var slip = Slipped(legs, Turns, Rotations, tape: 0.05)[0];
-        Assert.Equal((string.Create(CultureInfo.InvariantCulture, $"leg {leg + 1}"), SlipKind.Face), (slip.Name, slip.Kind));
+        Assert.Equal((NameOf("leg", leg), SlipKind.Face), (slip.Name, slip.Kind));
         AssertGeometry.Printed(Legs[leg].ToString("0.000", CultureInfo.InvariantCulture), slip.Instead);
     }
 
@@ -149,7 +149,8 @@ public class SlipSearchTests
     {
         var truth = Line(Legs, Turns, Rotations);
         var random = new Random(20261126);
-        var read = All(truth).Where(one => one.Quantity.Kind == TapedKind.Distance).Select(one => one with { Value = Lines.Mm(one.Value.Millimetres + (2 * random.NextDouble()) - 1) }).ToList();
+        var read = All(truth).Where(one => one.Quantity.Kind == TapedKind.Distance)
+            .Select(one => one with { Value = Lines.Mm(one.Value.Millimetres + (2 * random.NextDouble()) - 1) }).ToList();
         var survey = LineSurvey.Of(Line(Legs, Turns, [73, 52, 35]) with { Beside = [.. read] })!;
         var put = LineSurvey.Of(Line(Legs, Turns, Rotations) with { Beside = [.. read] })!;
         var left = put.Measurements.TakeLast(read.Count).Select(one => one.Measured - one.Adjusted).ToList();
@@ -163,7 +164,8 @@ public class SlipSearchTests
     public void Mirror_images_are_named_together_and_nothing_tells_them_apart()
     {
         var survey = Survey(Line(Legs[..4], Turns[..3], [73, -52]), Line(Legs[..4], Turns[..3], [-73, -52]));
-        Assert.Equal(["rotation 2", "rotation 3"], survey.Slips.Select(slip => slip.Name).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+        var names = survey.Slips.Select(slip => slip.Name).Order(StringComparer.Ordinal);
+        Assert.Equal(["rotation 2", "rotation 3"], names, StringComparer.Ordinal);
         Assert.Null(survey.TellsSlipsApart);
     }
 
@@ -177,11 +179,14 @@ public class SlipSearchTests
         Assert.True(survey.Slips.Length > 1);
         var telling = survey.TellsSlipsApart!;
         Assert.DoesNotContain(telling, few.Select(one => one.Quantity.Name(4)), StringComparer.Ordinal);
-        var more = LineSurvey.Of(
-            typed with { Beside = [.. few, All(truth).Single(one => string.Equals(one.Quantity.Name(4), telling, StringComparison.Ordinal))] })!;
+        var tells = All(truth).Single(one => string.Equals(one.Quantity.Name(4), telling, StringComparison.Ordinal));
+        var more = LineSurvey.Of(typed with { Beside = [.. few, tells] })!;
         Assert.Equal(("leg 1", SlipKind.Misread), (more.Slips[0].Name, more.Slips[0].Kind));
         Assert.True(more.Slips.Length < survey.Slips.Length);
     }
+
+    /// <summary>Of the figure of a leg or a bend, counted from 0.</summary>
+    private static string NameOf(string what, int index) => string.Create(CultureInfo.InvariantCulture, $"{what} {index + 1}");
 
     private static void Is(Slip slip, string name, SlipKind kind, double instead, double within = 1e-6)
     {
@@ -204,7 +209,7 @@ public class SlipSearchTests
         return survey;
     }
 
-    /// <summary>A flat part of it measured outside on a wire of 6 mm; the tube's own bends are as the wire's.</summary>
+    /// <summary>Measured outside on a wire of 6 mm.</summary>
     private static LineTemplate Line(double[] legs, double[] turns, double[] rotations, double tape = 0.3) =>
         Lines.Of(
             Lines.Bender(10), legs, [.. turns.Select((turn, i) => (i == 0 ? 0 : rotations[i - 1], turn))]) with

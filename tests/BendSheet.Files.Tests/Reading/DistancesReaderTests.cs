@@ -12,8 +12,8 @@ public class DistancesReaderTests
     [InlineData("{A-1: 120, A-2: 168, 1-2: 60, A-B: 344, 1-B: 253.5, 2-B: 200}")]
     [InlineData("{1-A: 120, 2 - a: 168, 2-1: 60, b-A: 344, B-1: 253.5, 2-B: 200}")]
     [InlineData(
-        "[{from: A, to: 1, distance: 120}, {from: A, to: 2, distance: 168}, {from: 2, to: 1, distance: 60}, {from: 0, to: B, distance: 344}, "
-            + "{from: 1, to: B, distance: 253.5}, {from: B, to: 2, distance: 200}]")]
+        "[{from: A, to: 1, distance: 120}, {from: A, to: 2, distance: 168}, {from: 2, to: 1, distance: 60}, "
+            + "{from: 0, to: B, distance: 344}, {from: 1, to: B, distance: 253.5}, {from: B, to: 2, distance: 200}]")]
     public void Ends_by_letter_or_number_and_a_list_say_the_same_shape(string typed)
     {
         var (expected, read) = (Route(Numbers), Route(typed));
@@ -22,7 +22,8 @@ public class DistancesReaderTests
     }
 
     [Fact]
-    public void A_straight_line_has_only_its_ends() => Assert.Equal(300, Route("{A-B: 300}", side: false).Legs[0].Measured.Millimetres, 1e-9);
+    public void A_straight_line_has_only_its_ends() =>
+        Assert.Equal(300, Route("{A-B: 300}", side: false).Legs[0].Measured.Millimetres, 1e-9);
 
     [Theory]
     [InlineData("{A-C: 120, A-2: 168}", "6:17 unknown-word")]

@@ -124,8 +124,8 @@ public class FileRuleTests
         },
         {
             Top + "lines:\n  fl: {distances: {0-1: 100, ends: 30}}\n", "5:30", "unknown-word",
-            "`ends` is not a pair of corners: write two of A, B and the numbers of corners with a hyphen, such as `distances: {A-1: 120, A-B: "
-                + "166.5, 1-B: 60}`"
+            "`ends` is not a pair of corners: write two of A, B and the numbers of corners with a hyphen, such as "
+                + "`distances: {A-1: 120, A-B: 166.5, 1-B: 60}`"
         },
         { Top + "lines:\n  fl: {distances: {0-1: 100 mn}}\n", "5:25", "unreadable-length", "write mm, cm, m, in or ft" },
         {

@@ -80,7 +80,7 @@ public class HowSureTests
     /// <summary>A tenth that the first order may leave out, and three deviations, 5 % each, of 200 draws.</summary>
     internal static void IsHonest(double ratio) => Assert.InRange(ratio, 0.75, 1.25);
 
-    /// <summary>How far off B lies, the root mean square of 200 draws whose shape is found anew; those without a shape do not count.</summary>
+    /// <summary>How far off B lies, the root mean square of 200 draws whose shape is found anew; those without one do not count.</summary>
     /// <param name="line">As it is.</param>
     /// <param name="draw">The file of one, typed with its errors.</param>
     internal static double DrawnAnew(LineTemplate line, Func<TemplateFile> draw)

@@ -131,7 +131,7 @@ public class OutsideSolverTests
 
         private string Figure => Value.ToString("R", CultureInfo.InvariantCulture);
 
-        /// <summary>Three to five measurements on a line as it is, each as sure as tape and square are on the line as it was read.</summary>
+        /// <summary>Three to five measurements on a line as it is, each as sure as tape and square are on the line as read.</summary>
         public static Tape[] Of(LineTemplate truth, LineTemplate read, Random random)
         {
             var all = All(read).ToArray();
