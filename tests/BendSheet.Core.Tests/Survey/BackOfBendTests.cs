@@ -7,8 +7,8 @@ namespace BendSheet.Core.Tests.Survey;
 public class BackOfBendTests
 {
     /// <summary>
-    /// From the corner inwards, reckoned by hand: r·(1/cos(bend/2) − 1) − w/2. Under half a millimetre on wire of 2.4 mm bent to 4 mm, 3.5 mm
-    /// on 3/16 in tube bent 90° on 9/16 in.
+    /// From the corner inwards, reckoned by hand: r·(1/cos(bend/2) − 1) − w/2. Under half a millimetre on wire of 2.4 mm bent to 4 mm,
+    /// 3.5 mm on 3/16 in tube bent 90° on 9/16 in.
     /// </summary>
     [Theory]
     [InlineData(90, 4, 2.4, "0.457")]

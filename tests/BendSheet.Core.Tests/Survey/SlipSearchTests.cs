@@ -169,7 +169,7 @@ public class SlipSearchTests
         Assert.Null(survey.TellsSlipsApart);
     }
 
-    /// <summary>With two distances only, two figures may be wrong; what is measured next tells which, and nothing taken already does.</summary>
+    /// <summary>With two distances only, several figures may be wrong; what is measured next tells which.</summary>
     [Fact]
     public void What_would_tell_slips_apart_is_named()
     {

@@ -43,7 +43,7 @@ public class HowSureTests
                 if (draw < Typed)
                 {
                     // That the figures of the line are those that are typed.
-                    Assert.InRange(EndB(TypedForms.Line(form, drawn)).DistanceTo(there), 0, 1e-6);
+                    Assert.InRange(TypedForms.EndB(TypedForms.Line(form, drawn)).DistanceTo(there), 0, 1e-6);
                 }
             }
 
@@ -86,11 +86,11 @@ public class HowSureTests
     internal static double DrawnAnew(LineTemplate line, Func<TemplateFile> draw)
     {
         const int FewerDraws = 200;
-        var b = EndB(line);
+        var b = TypedForms.EndB(line);
         List<Vector3D> off =
         [
             .. Enumerable.Range(0, FewerDraws).Select(_ => draw()).Where(file => file.Lines is [_])
-                .Select(file => EndB(file.Lines[0]) - b),
+                .Select(file => TypedForms.EndB(file.Lines[0]) - b),
         ];
         Assert.InRange(off.Count, 0.9 * FewerDraws, FewerDraws);
         return Math.Sqrt(off.Average(way => way.Dot(way)));
@@ -111,13 +111,4 @@ public class HowSureTests
     }
 
     private static double Unit(TypedForms.Kind kind) => kind is TypedForms.Kind.Bend or TypedForms.Kind.Rotation ? Math.PI / 180 : 1;
-
-    /// <summary>Seen from A: its straight ahead, the first bend to the side.</summary>
-    private static Vector3D EndB(LineTemplate template)
-    {
-        var centreline = RouteLayout.Of(template).Layout!.Centreline(template.Start);
-        var start = centreline.Arcs[0].Start;
-        var way = centreline.EndB - centreline.EndA;
-        return new(way.Dot(start.Direction), way.Dot(start.Side), way.Dot(start.Axis));
-    }
 }

@@ -34,20 +34,97 @@ public class OutsideSolverTests
             var survey = LineSurvey.Of(TypedForms.Line(form, read, "taped: {" + string.Join(", ", taped.Select(one => one.Typed)) + "}"))!;
             Assert.Equal(read.Length + taped.Length, survey.Measurements.Length);
 
-            var outside = Solve(form, read, kinds, taped);
-            Assert.Equal(outside.ChiSquare, survey.ChiSquare, Near);
-            Assert.Equal(taped.Length, survey.ToSpare);
-            foreach (var one in survey.Measurements)
+            double[] deviations = [.. kinds.Select(TypedForms.Deviation), .. taped.Select(one => one.Within)];
+            double[] FiguresOf(Vector<double> moved) => [.. read.Select((value, at) => value + (moved[at] * deviations[at]))];
+            double[] Model(Vector<double> moved)
             {
-                var at = Place(one, read, kinds, taped);
-                var unit = one.IsAngle ? Math.PI / 180 : 1;
-                Assert.Equal(outside.Deviations[at], one.Within / unit, 1e-9);
-                Assert.Equal(outside.Adjusted[at], one.Adjusted / one.Within, Near);
-                Assert.Equal(outside.Redundancies[at], one.Redundancy, Near);
+                var figures = FiguresOf(moved);
+                var line = TypedForms.Line(form, figures);
+                return [.. figures, .. taped.Select(one => one.On(line))];
             }
 
-            Assert.Equal(outside.Spread, survey.Spread.Millimetres, Near * survey.Spread.Millimetres);
+            var outside = Solution.Of(
+                Model,
+                [.. read, .. taped.Select(one => one.Value)],
+                deviations,
+                Vector<double>.Build.Dense(read.Length, 0.1),
+                moved => TypedForms.EndB(TypedForms.Line(form, FiguresOf(moved))));
+            AgreesWith(outside, survey, one => Place(one, read, kinds, taped));
         }
+    }
+
+    /// <summary>
+    /// A route of distances with B ahead and aside: the unknowns are the coordinates of its corners, seen from A, and nothing of the line is
+    /// used but where it starts looking.
+    /// </summary>
+    [Fact]
+    public void It_finds_the_same_corners_of_a_line_of_distances()
+    {
+        var random = new Random(20261126);
+        var found = 0;
+        while (found < Lines)
+        {
+            double[] truth = [.. TypedForms.Figures("distances", random).Select(figure => figure.Value)];
+            double[] read = [.. truth.Select(value => value + TypedForms.Error(random, TypedForms.Kind.Tape))];
+            var line = TypedForms.Line("distances", truth);
+            if (LineSurvey.Of(line)!.IsAtLeast || TypedForms.File("distances", read).Lines is not [_])
+            {
+                continue;
+            }
+
+            found++;
+            var b = TypedForms.EndB(line);
+            double[] beside = [b.X + 0.7, Math.Sqrt((b.Y * b.Y) + (b.Z * b.Z)) - 0.9];
+            var taped = FormattableString.Invariant($"taped: {{B ahead: {{distance: {beside[0]:R}, within: 0.6}}, ")
+                + FormattableString.Invariant($"B aside: {{distance: {beside[1]:R}, within: 0.8}}}}");
+            var survey = LineSurvey.Of(TypedForms.Line("distances", read, taped))!;
+            Assert.Equal(3, survey.ToSpare);
+            double[] measured = [.. read, .. beside];
+            var outside = Solution.Of(
+                DistancesAndB,
+                measured,
+                [.. read.Select(_ => TypedForms.Deviation(TypedForms.Kind.Tape)), 0.6, 0.8],
+                Vector<double>.Build.DenseOfArray(Free(TypedForms.Corners(line))),
+                free => Points(free)[^1]);
+            AgreesWith(outside, survey, one => Array.FindIndex(measured, value => Math.Abs(value - one.Measured) < 1e-9));
+        }
+    }
+
+    private static void AgreesWith(Solution outside, LineSurvey survey, Func<SurveyedMeasurement, int> placeOf)
+    {
+        Assert.Equal(outside.ChiSquare, survey.ChiSquare, Near);
+        foreach (var one in survey.Measurements)
+        {
+            var at = placeOf(one);
+            var unit = one.IsAngle ? Math.PI / 180 : 1;
+            Assert.Equal(outside.Deviations[at], one.Within / unit, 1e-9);
+            Assert.Equal(outside.Adjusted[at], one.Adjusted / one.Within, Near);
+            Assert.Equal(outside.Redundancies[at], one.Redundancy, Near);
+        }
+
+        Assert.Equal(outside.Spread, survey.Spread.Millimetres, Near * survey.Spread.Millimetres);
+    }
+
+    /// <summary>Of five corners: A at the origin, the first leg along X, the first bend in the XY plane.</summary>
+    private static double[] Free(Vector3D[] corners) =>
+    [
+        corners[1].X, corners[2].X, corners[2].Y,
+        corners[3].X, corners[3].Y, corners[3].Z, corners[4].X, corners[4].Y, corners[4].Z,
+    ];
+
+    private static Vector3D[] Points(Vector<double> free) =>
+        [default, new(free[0], 0, 0), new(free[1], free[2], 0), new(free[3], free[4], free[5]), new(free[6], free[7], free[8])];
+
+    /// <summary>In the order of the form, then B ahead and B aside.</summary>
+    private static double[] DistancesAndB(Vector<double> free)
+    {
+        var points = Points(free);
+        var b = points[^1];
+        return
+        [
+            .. Enumerable.Range(1, 4).SelectMany(to => Enumerable.Range(0, to).Select(from => points[from].DistanceTo(points[to]))),
+            b.X, Math.Sqrt((b.Y * b.Y) + (b.Z * b.Z)),
+        ];
     }
 
     /// <summary>Which of the figures, or of what is taped, a measurement is: no two read the same.</summary>
@@ -60,39 +137,6 @@ public class OutsideSolverTests
     }
 
     private static bool IsAngle(TypedForms.Kind kind) => kind is TypedForms.Kind.Bend or TypedForms.Kind.Rotation;
-
-    /// <summary>All in standard deviations: the figures that agree best, what they come to, and how sure all that is.</summary>
-    private static Solution Solve(string form, double[] read, TypedForms.Kind[] kinds, Tape[] taped)
-    {
-        double[] deviations = [.. kinds.Select(TypedForms.Deviation), .. taped.Select(one => one.Within)];
-        double[] FiguresOf(Vector<double> moved) => [.. read.Select((value, i) => value + (moved[i] * deviations[i]))];
-        double[] Model(Vector<double> moved)
-        {
-            var figures = FiguresOf(moved);
-            var line = TypedForms.Line(form, figures);
-            return [.. figures.Concat(taped.Select(one => one.On(line))).Select((value, i) => value / deviations[i])];
-        }
-
-        var measured = Vector<double>.Build.DenseOfEnumerable(
-            read.Concat(taped.Select(one => one.Value)).Select((value, i) => value / deviations[i]));
-        var objective = ObjectiveFunction.NonlinearModel(
-            (moved, _) => Vector<double>.Build.DenseOfArray(Model(moved)), (moved, _) => Slopes(moved, Model), measured, measured);
-        var found = new LevenbergMarquardtMinimizer(maximumIterations: 200)
-            .FindMinimum(objective, Vector<double>.Build.Dense(read.Length, 0.1));
-        var left = found.MinimizedValues - measured;
-        var chiSquare = left.DotProduct(left);
-
-        // The library scales the covariance by what is left over.
-        var covariance = found.Covariance / (chiSquare / taped.Length);
-        var slopes = Slopes(found.MinimizingPoint, Model);
-        var spread = Slopes(found.MinimizingPoint, moved => Coordinates(TypedForms.Line(form, FiguresOf(moved))));
-        return new(
-            chiSquare,
-            [.. found.MinimizedValues],
-            [.. Enumerable.Range(0, measured.Count).Select(i => 1 - (slopes.Row(i) * covariance * slopes.Row(i)))],
-            deviations,
-            Math.Sqrt((spread * covariance * spread.Transpose()).Diagonal().Sum()));
-    }
 
     private static Matrix<double> Slopes(Vector<double> at, Func<Vector<double>, double[]> model)
     {
@@ -110,16 +154,38 @@ public class OutsideSolverTests
         }));
     }
 
-    /// <summary>B seen from A: its straight ahead, the first bend to the side.</summary>
-    private static double[] Coordinates(LineTemplate line)
+    /// <summary>What the general solver found, in standard deviations; the spread of B in millimetres.</summary>
+    private sealed record Solution(double ChiSquare, double[] Adjusted, double[] Redundancies, double[] Deviations, double Spread)
     {
-        var centreline = RouteLayout.Of(line).Layout!.Centreline(line.Start);
-        var start = centreline.Arcs[0].Start;
-        var way = centreline.EndB - centreline.EndA;
-        return [way.Dot(start.Direction), way.Dot(start.Side), way.Dot(start.Axis)];
-    }
+        /// <summary>The unknowns that make a model agree best with what was measured.</summary>
+        public static Solution Of(
+            Func<Vector<double>, double[]> model,
+            double[] measured,
+            double[] deviations,
+            Vector<double> start,
+            Func<Vector<double>, Vector3D> endB)
+        {
+            double[] Weighed(IEnumerable<double> values) => [.. values.Select((value, i) => value / deviations[i])];
+            double[] Model(Vector<double> unknowns) => Weighed(model(unknowns));
+            var read = Vector<double>.Build.DenseOfArray(Weighed(measured));
+            var objective = ObjectiveFunction.NonlinearModel(
+                (unknowns, _) => Vector<double>.Build.DenseOfArray(Model(unknowns)), (unknowns, _) => Slopes(unknowns, Model), read, read);
+            var found = new LevenbergMarquardtMinimizer(maximumIterations: 200).FindMinimum(objective, start);
+            var left = found.MinimizedValues - read;
+            var chiSquare = left.DotProduct(left);
 
-    private sealed record Solution(double ChiSquare, double[] Adjusted, double[] Redundancies, double[] Deviations, double Spread);
+            // The library scales the covariance by what is left over.
+            var covariance = found.Covariance / (chiSquare / (read.Count - start.Count));
+            var slopes = Slopes(found.MinimizingPoint, Model);
+            var spread = Slopes(found.MinimizingPoint, unknowns => endB(unknowns) is var b ? [b.X, b.Y, b.Z] : []);
+            return new(
+                chiSquare,
+                [.. found.MinimizedValues],
+                [.. Enumerable.Range(0, read.Count).Select(i => 1 - (slopes.Row(i) * covariance * slopes.Row(i)))],
+                deviations,
+                Math.Sqrt((spread * covariance * spread.Transpose()).Diagonal().Sum()));
+        }
+    }
 
     /// <summary>Something taped beside the route, with what it is on any line.</summary>
     private sealed record Tape(string Key, string Axis, double Value, double Within, Func<LineTemplate, double> On)

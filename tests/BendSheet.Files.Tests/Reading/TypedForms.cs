@@ -124,6 +124,21 @@ internal static class TypedForms
         }
     }
 
+    /// <summary>Seen from A: its straight ahead, the first bend to the side.</summary>
+    public static Vector3D EndB(LineTemplate template) => Corners(template)[^1];
+
+    /// <summary>End A, the corners, end B, all of which it has, seen so.</summary>
+    public static Vector3D[] Corners(LineTemplate template)
+    {
+        var centreline = RouteLayout.Of(template).Layout!.Centreline(template.Start);
+        var start = centreline.Arcs[0].Start;
+        return
+        [
+            .. centreline.Corners.OfType<Vector3D>().Select(corner => corner - centreline.EndA)
+                .Select(way => new Vector3D(way.Dot(start.Direction), way.Dot(start.Side), way.Dot(start.Axis))),
+        ];
+    }
+
     /// <summary>One that is made in reading a figure, as large as the tolerance says: normal, in millimetres or degrees.</summary>
     public static double Error(Random random, Kind kind)
     {
