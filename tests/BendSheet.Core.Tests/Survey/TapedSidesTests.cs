@@ -213,13 +213,13 @@ public class TapedSidesTests
     {
         var random = new Random(20261126);
         var (said, hidden) = (0, 0);
-        for (var i = 0; i < 60; i++)
+        for (var i = 0; i < 200; i++)
         {
             double Between(double from, double to) => from + ((to - from) * random.NextDouble());
             var route = new TapedRoute(
                 [.. Enumerable.Range(0, 5).Select(_ => Between(120, 250))],
                 [.. Enumerable.Range(0, 4).Select(_ => Between(40, 90))],
-                [0, Between(40, 90), Between(3, 12), Between(-90, -40)]);
+                [0, Between(40, 90), Between(6, 25), Between(-90, -40)]);
             var sides = route.Sides.Select(side => side.Bend == 3 ? side with { Side = Side.Left } : side).ToArray();
             var (fit, findings) = TapedCorners.Solve(route.All(), sides, TapedRoute.At);
             if (findings.Any(finding => finding.Rule == TapedRules.SideContradicted))
@@ -234,7 +234,7 @@ public class TapedSidesTests
             Assert.InRange(missed, 0, Core.Units.Tolerances.TapeSlip.Millimetres + 1e-6);
         }
 
-        Assert.InRange(said, 5, 55);
-        Assert.InRange(hidden, 5, 55);
+        Assert.InRange(said, 20, 190);
+        Assert.InRange(hidden, 10, 180);
     }
 }
