@@ -54,7 +54,7 @@ public class OutsideSolverTests
     }
 
     /// <summary>
-    /// A route of distances with B ahead and aside: the unknowns are the coordinates of its corners, seen from A, and nothing of the line is
+    /// A route of distances with B ahead and aside: the unknowns are the coordinates of its corners, seen from A; nothing of the line is
     /// used but where it starts looking.
     /// </summary>
     [Fact]
