@@ -10,7 +10,7 @@ namespace BendSheet.Sheets;
 internal static class LineSheet
 {
     /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 36;
+    private const double LeastViews = 37;
     private const double MostViews = 110;
 
     /// <summary>On a sheet of several pages the views fill up a page from here on; with less room they begin the next one.</summary>

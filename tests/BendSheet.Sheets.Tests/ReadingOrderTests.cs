@@ -24,7 +24,7 @@ public class ReadingOrderTests
         var sheet = Read(Printed.WorkedExample).Parts[0];
         var parts = sheet.Parts.Select(part => part.Type);
         Assert.Equal(
-            "H1 P P P P P P H2 L H2 Figure Table P H2 Figure Figure Figure Figure H2 L H2 L P P P H2 L",
+            "H1 P P P P P P H2 L H2 Figure Table P H2 Figure Figure Figure Figure H2 L H2 L P H2 L",
             string.Join(' ', parts));
         var lists = sheet.Parts.Where(part => part.Type is "L").ToList();
         Assert.All(

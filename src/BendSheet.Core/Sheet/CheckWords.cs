@@ -17,13 +17,12 @@ public static class CheckWords
         return sheet.Checks.Select(check => $"{check.Name}: {check.Figure}");
     }
 
-    /// <summary>Below the distances: what they go to, the box the piece fits into, and what a degree too much does.</summary>
+    /// <summary>Below the distances: the box the piece fits into, and what a degree too much does.</summary>
     public static IEnumerable<string> Below(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         return new[]
         {
-            sheet.Rows.IsEmpty ? null : "Straight-line distances; a number is the back of that bend, its outermost point.",
             $"Outside box, X × Y × Z: {sheet.Envelope}.",
             sheet.Levers,
             sheet.HowSure,

@@ -39,9 +39,14 @@ public static class Fingerprint
             AddBender(text, bend.Bender, tube);
         }
 
+        AddDeviations(text, template.Route);
         foreach (var taped in template.Beside)
         {
             Add(text, taped.Quantity.Kind, taped.Quantity.From, taped.Quantity.To, taped.Quantity.Axis, taped.Value, taped.Within);
+            if (taped.Quantity.Back is not null)
+            {
+                Add(text, "back");
+            }
         }
 
         foreach (var check in template.Checks)
@@ -52,6 +57,24 @@ public static class Fingerprint
         Add(text, [.. template.Bent]);
         Add(text, template.TrialFit?.Ahead, template.TrialFit?.Aside);
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
+    }
+
+    /// <summary>How sure figures are that say it themselves, in millimetres or radians.</summary>
+    private static void AddDeviations(StringBuilder text, Route route)
+    {
+        var terms = route.Legs.Select(leg => leg.From).Concat(route.Bends.SelectMany(bend => new[] { bend.RotationFrom, bend.TurnFrom }));
+        foreach (var term in terms)
+        {
+            term?.ValueWith(observation =>
+            {
+                if (observation.Within is { } within)
+                {
+                    Add(text, within);
+                }
+
+                return observation.Value;
+            });
+        }
     }
 
     private static void AddEnd(StringBuilder text, LineEnd end)

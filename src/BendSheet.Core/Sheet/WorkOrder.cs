@@ -48,8 +48,8 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure "
-                + "what stands under Check.";
+            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a "
+                + "stretched tape: a number is the back of that bend, its outermost point.";
         }
 
         if (template.To.Trim > Length.Zero)

@@ -78,10 +78,10 @@ internal sealed class Adjustment
             return null;
         }
 
-        var misses = MissesOf(slopes.At, beside, line);
+        var misses = MissesOf(slopes.At, beside);
         for (var step = 0; ; step++)
         {
-            double[][] rows = [.. beside.Select(one => Row(slopes, one, line))];
+            double[][] rows = [.. beside.Select(one => Row(slopes, one))];
             if (step == MostSteps || beside.Count == 0
                 || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
             {
@@ -95,7 +95,7 @@ internal sealed class Adjustment
             }
 
             slopes = moving;
-            misses = MissesOf(slopes.At, beside, line);
+            misses = MissesOf(slopes.At, beside);
         }
     }
 
@@ -103,6 +103,9 @@ internal sealed class Adjustment
     public double[] Covariance(double[] slope) => _covariance is null
         ? [.. slope.Select((part, i) => part / _weights[i])]
         : (_covariance * Vector<double>.Build.Dense(slope)).AsArray();
+
+    /// <summary>How sure a figure is: one standard deviation, in those it was read with.</summary>
+    public double DeviationOfFigure(int figure) => Math.Sqrt(_covariance is null ? 1 / _weights[figure] : _covariance[figure, figure]);
 
     /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyOfFigure(int figure) =>
@@ -124,9 +127,9 @@ internal sealed class Adjustment
     }
 
     /// <summary>How a quantity changes with the figures, both in standard deviations.</summary>
-    internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one, ObservedLine line)
+    internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one)
     {
-        var row = slopes.Of(places => places.ValueOf(one.Quantity, line.Start));
+        var row = slopes.Of(places => places.ValueOf(one.Quantity));
         for (var i = 0; i < row.Length; i++)
         {
             row[i] /= one.Deviation;
@@ -136,8 +139,8 @@ internal sealed class Adjustment
     }
 
     /// <summary>What quantities were measured more than a line has, in standard deviations.</summary>
-    internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside, ObservedLine line) =>
-        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity, line.Start)) / one.Deviation)];
+    internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside) =>
+        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity)) / one.Deviation)];
 
     private static (double[] Values, double[] Moved)? Next(
         ObservedLine line,
@@ -169,7 +172,7 @@ internal sealed class Adjustment
             double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
             double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
             if (line.PlacesWith(values) is { } places
-                && Sum(moved, MissesOf(places, beside, line), weights) <= before * (1 + 1e-12))
+                && Sum(moved, MissesOf(places, beside), weights) <= before * (1 + 1e-12))
             {
                 return (values, moved);
             }

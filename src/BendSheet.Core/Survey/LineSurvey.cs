@@ -92,9 +92,17 @@ public sealed record LineSurvey(
             .. template.Beside.Where(one => typed.Has(one.Quantity)),
         ];
         var weighed = beside.ConvertAll(one => Weighing.Of(one, typed, tolerance));
-        return Adjustment.Of(line, line.Typed, weighed) is { } adjustment
-            ? new Surveying(template, line, adjustment, beside, weighed, tolerance).Survey()
-            : null;
+        if (Adjustment.Of(line, line.Typed, weighed) is not { } adjustment)
+        {
+            return null;
+        }
+
+        if (line.ToFirstOrder(adjustment) is var known && known != line)
+        {
+            (line, adjustment) = (known, Adjustment.Of(known, known.Typed, weighed)!);
+        }
+
+        return new Surveying(template, line, adjustment, beside, weighed, tolerance).Survey();
     }
 
     /// <summary>What a route of nothing but distances was measured by.</summary>

@@ -53,10 +53,10 @@ internal sealed class NextMeasurements
         ObservedLine line, Adjustment adjustment, LineTemplate template, MeasuringTolerance tolerance, WantedFit wanted)
     {
         var typed = line.PlacesWith(line.Typed)!;
-        var taken = template.Beside.Select(one => one.Quantity).ToHashSet();
+        var taken = template.Beside.Select(one => one.Quantity with { Back = null }).ToHashSet();
         var candidates = Quantities(template.Route, adjustment.Slopes.At)
             .Where(quantity => !taken.Contains(quantity))
-            .Select(quantity => Candidate.Of(quantity, line, adjustment, typed, tolerance))
+            .Select(quantity => Candidate.Of(quantity, adjustment, typed, tolerance))
             .ToList();
         return [.. new NextMeasurements(adjustment, candidates).Best(template.Route.Bends.Length, wanted)];
     }
@@ -194,9 +194,9 @@ internal sealed class NextMeasurements
         public bool IsOffered { get; private set; }
 
         public static Candidate Of(
-            TapedQuantity quantity, ObservedLine line, Adjustment adjustment, Places typed, MeasuringTolerance tolerance)
+            TapedQuantity quantity, Adjustment adjustment, Places typed, MeasuringTolerance tolerance)
         {
-            double Value(Places places) => places.ValueOf(quantity, line.Start);
+            double Value(Places places) => places.ValueOf(quantity);
             var deviation = Weighing.Deviation(quantity, typed, tolerance);
             var slope = adjustment.Slopes.Of(Value);
             for (var i = 0; i < slope.Length; i++)

@@ -19,8 +19,12 @@ internal sealed record ObservedFigure(Observation Observation, string Name, doub
 /// <summary>A line as a function of the figures that it was measured by.</summary>
 internal sealed class ObservedLine
 {
-    /// <summary>The sine of a rotation that a tape cannot tell from none.</summary>
-    private const double NearFlat = 0.02;
+    /// <summary>
+    /// A rotation that is nearer to flat than so many of its standard deviations may as well be none. Near flat a distance goes with the
+    /// rotation's square: at n deviations from flat the rotation is as √(1 + 2z/n) with z normal, and the first order, 1/n, says it within
+    /// a tenth from n = 4 on.
+    /// </summary>
+    private const double NearFlat = 4;
 
     private readonly LineTemplate _template;
     private readonly Dictionary<Observation, int> _index;
@@ -41,33 +45,48 @@ internal sealed class ObservedLine
     /// <summary>As they were read.</summary>
     public double[] Typed => [.. Figures.Select(figure => figure.Observation.Value)];
 
-    /// <summary>How the line lies on the car.</summary>
-    public Frame Start => _template.Start;
-
     /// <summary>The figures of a line, however it was measured.</summary>
     public static ObservedLine Of(LineTemplate template, MeasuringTolerance tolerance) => template switch
     {
-        { Taped: not null } => OfShape(template),
+        { Taped: not null } => OfShape(template, _ => true),
         { Corners.IsEmpty: false } => OfCorners(template, tolerance),
         _ => OfRows(template, tolerance),
     };
 
+    /// <summary>
+    /// The line with what its distances say of it: where some of the shape is nearer to flat than they can tell, without the rotations
+    /// there, and <see cref="IsNearFlat"/>.
+    /// </summary>
+    /// <param name="adjustment">Of this line.</param>
+    public ObservedLine ToFirstOrder(Adjustment adjustment)
+    {
+        var flat = Figures.Index().Where(figure => IsFlat(figure.Item, adjustment, figure.Index))
+            .Select(figure => figure.Item.Observation)
+            .ToHashSet();
+        return flat.Count == 0 ? this : OfShape(_template, bend => bend.RotationFrom is Observation roll && !flat.Contains(roll));
+    }
+
+    private static bool IsFlat(ObservedFigure figure, Adjustment adjustment, int index) =>
+        figure is { IsUnmeasured: true, Observation.Kind: ObservationKind.Rotation }
+            && Math.Abs(Math.IEEERemainder(adjustment.Values[index], Math.PI))
+                <= NearFlat * figure.Deviation * adjustment.DeviationOfFigure(index);
+
     /// <summary>Nothing of the route was read: legs, bends and rotations only describe the shape that its distances came to.</summary>
-    private static ObservedLine OfShape(LineTemplate template)
+    /// <param name="template">Of a route of distances.</param>
+    /// <param name="turns">Which bends have a rotation that may be another.</param>
+    private static ObservedLine OfShape(LineTemplate template, Func<Bend, bool> turns)
     {
         var legs = template.Route.Legs.Select(leg => new Observation(ObservationKind.Leg, leg.Measured.Millimetres, leg.At)).ToList();
-        var turns = template.Route.Bends.Select(bend => new Observation(ObservationKind.Bend, bend.Turn.Radians, bend.TurnAt)).ToList();
-
-        // Out of a flat shape no distance says anything to first order.
-        var rolls = template.Route.Bends.Select((bend, i) => i > 0 && Math.Abs(Math.Sin(bend.Rotation.Radians)) > NearFlat
+        var bends = template.Route.Bends.Select(bend => new Observation(ObservationKind.Bend, bend.Turn.Radians, bend.TurnAt)).ToList();
+        var rolls = template.Route.Bends.Select((bend, i) => i > 0 && turns(bend)
             ? new Observation(ObservationKind.Rotation, bend.Rotation.Radians, bend.TurnAt)
             : null).ToList();
         var route = Route.Of(
             [.. template.Route.Legs.Zip(legs, (leg, from) => leg with { From = from })],
-            [.. template.Route.Bends.Select((bend, i) => bend with { TurnFrom = turns[i], RotationFrom = rolls[i] })]);
+            [.. template.Route.Bends.Select((bend, i) => bend with { TurnFrom = bends[i], RotationFrom = rolls[i] })]);
         return new(template with { Route = route },
         [
-            .. legs.Concat(turns).Concat(rolls.OfType<Observation>()).Select(
+            .. legs.Concat(bends).Concat(rolls.OfType<Observation>()).Select(
                 one => new ObservedFigure(one, string.Empty, one.IsAngle ? Math.PI / 180 : 1) { IsUnmeasured = true }),
         ])
         {
@@ -89,7 +108,7 @@ internal sealed class ObservedLine
             {
                 if (known.Add(observation))
                 {
-                    figures.Add(new(observation, $"{point} {AxisWord(observation.Kind)}", DeviationOf(observation.Kind, tolerance)));
+                    figures.Add(new(observation, $"{point} {AxisWord(observation.Kind)}", DeviationOf(observation, tolerance)));
                 }
 
                 return observation.Value;
@@ -126,7 +145,7 @@ internal sealed class ObservedLine
 
         void Add(Term? term, int leg, int bend) => term?.ValueWith(observation =>
         {
-            if (known.Add(observation) && DeviationOf(observation.Kind, tolerance) is var deviation && deviation > 0)
+            if (known.Add(observation) && DeviationOf(observation, tolerance) is var deviation && deviation > 0)
             {
                 figures.Add(new(observation, NameOf(observation.Kind, leg, bend), deviation));
             }
@@ -190,7 +209,8 @@ internal sealed class ObservedLine
     public Places? PlacesWith(IReadOnlyList<double> values)
     {
         double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
-        var route = _template.Corners.IsEmpty ? _template.Route : With(values).Route;
+        var line = _template.Corners.IsEmpty ? _template : With(values);
+        var route = line.Route;
         var turns = new Angle[route.Bends.Length];
         for (var i = 0; i < turns.Length; i++)
         {
@@ -223,10 +243,10 @@ internal sealed class ObservedLine
         }
 
         points[^1] = frame.Position;
-        return new(points, frame.Direction);
+        return new(points, frame.Direction, line.Start);
     }
 
-    private static double DeviationOf(ObservationKind kind, MeasuringTolerance tolerance) => kind switch
+    private static double DeviationOf(Observation observed, MeasuringTolerance tolerance) => observed.Within ?? observed.Kind switch
     {
         ObservationKind.Bend => tolerance.Bend.Radians,
         ObservationKind.Rotation => tolerance.Rotate.Radians,

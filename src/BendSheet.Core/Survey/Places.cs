@@ -9,7 +9,8 @@ namespace BendSheet.Core.Survey;
 /// </summary>
 /// <param name="Points">End A, each corner, end B; null where a bend has no corner that a tape could be held to.</param>
 /// <param name="LastDirection">Of the straight at end B, length 1.</param>
-internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection)
+/// <param name="Start">How it lies on the car; measured by its corners it lies otherwise where they do.</param>
+internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame Start)
 {
     /// <summary>End B.</summary>
     public Vector3D EndB => Points[^1]!.Value;
@@ -22,19 +23,30 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection)
 
     /// <summary>What would be measured, in millimetres. Its points are there.</summary>
     /// <param name="quantity">Which.</param>
-    /// <param name="start">How the line lies on the car.</param>
-    public double ValueOf(TapedQuantity quantity, Frame start)
+    public double ValueOf(TapedQuantity quantity)
     {
-        var (from, to) = (Points[quantity.From]!.Value, Points[quantity.To]!.Value);
+        var (from, to) = (PointOf(quantity.From, quantity.Back), PointOf(quantity.To, quantity.Back));
         return quantity.Kind switch
         {
             TapedKind.Ahead => to.X,
             TapedKind.Aside => AsideOf(to),
-            TapedKind.Part => quantity.Axis.Dot(OnCar(to - from, start)),
+            TapedKind.Part => quantity.Axis.Dot(OnCar(to - from)),
             _ => from.DistanceTo(to),
         };
     }
 
-    private static Vector3D OnCar(Vector3D way, Frame start) =>
-        (way.X * start.Direction) + (way.Y * start.Side) + (way.Z * start.Axis);
+    /// <summary>An end, a corner, or the back of the bend there; beside it are points.</summary>
+    private Vector3D PointOf(int place, Wire? back)
+    {
+        var point = Points[place]!.Value;
+        if (back is null || place == 0 || place == Points.Length - 1)
+        {
+            return point;
+        }
+
+        var (before, after) = (point - Points[place - 1]!.Value, Points[place + 1]!.Value - point);
+        return BackOfBend.Of(point, 1 / before.Norm * before, 1 / after.Norm * after, back.Radius!.Value, back.Diameter!.Value);
+    }
+
+    private Vector3D OnCar(Vector3D way) => (way.X * Start.Direction) + (way.Y * Start.Side) + (way.Z * Start.Axis);
 }

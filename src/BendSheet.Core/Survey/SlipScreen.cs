@@ -22,7 +22,7 @@ internal sealed class SlipScreen
 
     /// <summary>Around a line; null where it has no shape.</summary>
     public static SlipScreen? Around(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
-        PlaceSlopes.Near(line, typed) is { } slopes ? new([.. beside.Select(one => Adjustment.Row(slopes, one, line))]) : null;
+        PlaceSlopes.Near(line, typed) is { } slopes ? new([.. beside.Select(one => Adjustment.Row(slopes, one))]) : null;
 
     /// <summary>The sum of squares that an adjustment would come to.</summary>
     public double ChiSquare(double[] misses) => Adjustment.Dot(misses, Forces(misses));

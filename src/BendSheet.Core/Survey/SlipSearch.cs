@@ -59,6 +59,12 @@ internal sealed class SlipSearch
         toSpare > 0 && (chiSquare > ChiSquared.InvCDF(toSpare, Honest)
             || measurements.Any(one => Math.Abs(one.Standardised ?? 0) > Unlikely));
 
+    /// <summary>Whether a slip that leaves so much explains what was measured.</summary>
+    /// <param name="chiSquare">Of all, once the slip is put right.</param>
+    /// <param name="toSpare">Degrees of freedom that are left; where there are none, all must agree nearly without a rest.</param>
+    public static bool Agrees(double chiSquare, int toSpare) =>
+        chiSquare <= (toSpare == 0 ? Unlikely : ChiSquared.InvCDF(toSpare, Explained));
+
     /// <summary>The mistakes that explain it, the likeliest first, and what would tell them apart.</summary>
     /// <param name="line">As it was typed.</param>
     /// <param name="beside">What else was measured.</param>
@@ -100,7 +106,7 @@ internal sealed class SlipSearch
             yield break;
         }
 
-        var misses = Adjustment.MissesOf(places, _beside, _line);
+        var misses = Adjustment.MissesOf(places, _beside);
         for (var i = 0; i < _measurements.Length; i++)
         {
             if (_measurements[i].Redundancy < LeastRedundancy)
@@ -129,7 +135,7 @@ internal sealed class SlipSearch
             var around = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside) : screen;
             if (around is not null && _line.PlacesWith(typed) is { } places)
             {
-                var left = around.ChiSquare(Adjustment.MissesOf(places, _beside, _line));
+                var left = around.ChiSquare(Adjustment.MissesOf(places, _beside));
                 yield return new(figure, kind, instead, left + Surprise(kind));
             }
         }
@@ -169,7 +175,7 @@ internal sealed class SlipSearch
 
         var toSpare = _toSpare - (leftOut ? 1 : 0);
         if (Adjustment.Of(_line, typed, beside, leftOut && index < figures ? index : -1) is not { } tried
-            || (toSpare == 0 ? tried.ChiSquare > Unlikely : tried.ChiSquare > ChiSquared.InvCDF(toSpare, Explained)))
+            || !Agrees(tried.ChiSquare, toSpare))
         {
             return null;
         }
@@ -177,7 +183,7 @@ internal sealed class SlipSearch
         var one = _measurements[index];
         var instead = !leftOut ? suspicion.Instead
             : index < figures ? tried.Values[index]
-            : tried.Slopes.At.ValueOf(_beside[index - figures].Quantity, _line.Start);
+            : tried.Slopes.At.ValueOf(_beside[index - figures].Quantity);
         if (instead < 0 && _measurements[index].Measured > 0 && !_measurements[index].IsRotation)
         {
             // Nothing is shorter than nothing.
@@ -211,7 +217,7 @@ internal sealed class SlipSearch
         var taken = _beside.Select(one => one.Quantity).ToHashSet();
         var (first, second) = (likely[0].Places, likely[1].Places);
         double Differs(TapedQuantity quantity) =>
-            Math.Abs(first.ValueOf(quantity, _line.Start) - second.ValueOf(quantity, _line.Start));
+            Math.Abs(first.ValueOf(quantity) - second.ValueOf(quantity));
         var best = quantities.Where(quantity => !taken.Contains(quantity)).Select(quantity => (TapedQuantity?)quantity)
             .MaxBy(quantity => Differs(quantity!.Value));
         return best is { } telling && Differs(telling) > LeastTelling ? best : null;

@@ -54,6 +54,9 @@ public sealed class Observation(ObservationKind kind, double value, SourcePositi
     /// <summary>Where it was typed.</summary>
     public SourcePosition At => at;
 
+    /// <summary>One standard deviation in millimetres or radians, above zero, where it is not the tolerance of its kind.</summary>
+    public double? Within { get; init; }
+
     /// <summary>It is an angle, in radians.</summary>
     public bool IsAngle => kind is ObservationKind.Bend or ObservationKind.Rotation;
 

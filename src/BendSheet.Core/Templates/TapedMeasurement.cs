@@ -30,6 +30,10 @@ public readonly record struct TapedQuantity(TapedKind Kind, int From, int To)
     /// <summary>Of a part of the way: the axis of the car, length 1.</summary>
     public Vector3D Axis { get; init; }
 
+    /// <summary>Of a distance to the backs of bends, which a tape across the wire touches: the wire, of which all is known. Null where it
+    /// is to corners.</summary>
+    public Wire? Back { get; init; }
+
     /// <summary>As it is typed: <c>A-3</c>, <c>B ahead</c>.</summary>
     /// <param name="bends">Of the line, to tell which point is end B.</param>
     public string Name(int bends) => Kind switch
@@ -37,7 +41,7 @@ public readonly record struct TapedQuantity(TapedKind Kind, int From, int To)
         TapedKind.Ahead => $"{PointName(To, bends)} ahead",
         TapedKind.Aside => $"{PointName(To, bends)} aside",
         TapedKind.Part => $"{PointName(From, bends)}-{PointName(To, bends)} {AxisName}",
-        _ => $"{PointName(From, bends)}-{PointName(To, bends)}",
+        _ => $"{PointName(From, bends)}-{PointName(To, bends)}{(Back is null ? string.Empty : " to back")}",
     };
 
     /// <summary>As it is said: <c>A to 3</c>, <c>B ahead</c>.</summary>

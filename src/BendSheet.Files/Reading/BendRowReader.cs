@@ -56,9 +56,9 @@ internal static class BendRowReader
 
         var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
         var at = At(row, "offset");
-        var heightFrom = row.Observed(ObservationKind.Offset, rise.Millimetres, At(row, "offset"));
+        var heightFrom = row.Observed(ObservationKind.Offset, rise.Millimetres, "offset");
         var turnFrom = run is { } over && heightFrom is not null
-            ? Core.Templates.Offset.BendOverFrom(heightFrom, row.Observed(ObservationKind.Run, over.Millimetres, At(row, word))!)
+            ? Core.Templates.Offset.BendOverFrom(heightFrom, row.Observed(ObservationKind.Run, over.Millimetres, word)!)
             : null;
         return turn is { } angle
             ? [
@@ -97,9 +97,9 @@ internal static class BendRowReader
 
         var turn = width is { } across ? Core.Templates.Offset.BendOver(height, 0.5 * across) : bend;
         var at = At(row, "saddle");
-        var heightFrom = row.Observed(ObservationKind.Saddle, height.Millimetres, At(row, "saddle"));
+        var heightFrom = row.Observed(ObservationKind.Saddle, height.Millimetres, "saddle");
         var turnFrom = width is { } wide && heightFrom is not null
-            ? HalfWidth(heightFrom, row.Observed(ObservationKind.Width, wide.Millimetres, At(row, word))!)
+            ? HalfWidth(heightFrom, row.Observed(ObservationKind.Width, wide.Millimetres, word)!)
             : null;
         return turn is { } angle
             ? [
@@ -125,8 +125,8 @@ internal static class BendRowReader
                     FirstBend(row, slope, "bend"),
                     row.Straight,
                     At(row, "saddle"),
-                    row.Observed(ObservationKind.Saddle, height.Millimetres, At(row, "saddle")),
-                    row.Observed(ObservationKind.Width, flat.Millimetres, At(row, "width"))),
+                    row.Observed(ObservationKind.Saddle, height.Millimetres, "saddle"),
+                    row.Observed(ObservationKind.Width, flat.Millimetres, "width")),
             ]
             : Nothing;
     }
@@ -137,7 +137,7 @@ internal static class BendRowReader
     private static Bend FirstBend(TypedRow row, Angle turn, string word, Term? turnFrom = null) =>
         new(turn, row.Rotation, row.Tool, row.Note, At(row, word))
         {
-            TurnFrom = turnFrom ?? row.Observed(ObservationKind.Bend, turn.Radians, At(row, word)),
+            TurnFrom = turnFrom ?? row.Observed(ObservationKind.Bend, turn.Radians, word),
             RotationFrom = row.RotationFrom,
         };
 

@@ -8,7 +8,10 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads straight-line distances between numbered corners, and the sides that the tape cannot tell. Null after findings.</summary>
 internal static class DistancesReader
 {
-    private const string Example = "`distances: {0-1: 120, 0-2: 166.5, 1-2: 60}`";
+    private const string Example = "`distances: {A-1: 120, A-B: 166.5, 1-B: 60}`";
+
+    /// <summary>Until it is known how many corners there are.</summary>
+    private const int EndB = -1;
 
     private static readonly (Side Side, string Word)[] Sides = [(Side.Left, "left"), (Side.Right, "right")];
 
@@ -45,36 +48,96 @@ internal static class DistancesReader
         return ([.. corners], fit);
     }
 
+    /// <summary>Pairs of places with their distance, or a list of them: end B is one more than the highest number typed.</summary>
     private static List<TapedDistance>? Distances(YamlValue value, FileContext context)
     {
-        if (value is not YamlMap { Entries: { Count: > 0 } entries })
+        List<TapedDistance?> distances;
+        switch (value)
         {
-            context.Report(FileRules.WrongKind.Error(
-                value.Position,
-                $"`distances` has a length for each pair of corners, end A being 0, such as {Example}, and this is "
-                    + $"{FieldReader.Kind(value)}"));
+            case YamlMap { Entries: { Count: > 0 } entries }:
+                distances = [.. entries.Select(entry => Distance(entry, context))];
+                break;
+            case YamlList { Items: { Count: > 0 } items }:
+                distances = [.. items.Select(item => Distance(item, context))];
+                break;
+            default:
+                context.Report(FileRules.WrongKind.Error(
+                    value.Position,
+                    $"`distances` has a length for each pair of A, B and the numbers of corners, such as {Example}, and this is "
+                        + $"{FieldReader.Kind(value)}"));
+                return null;
+        }
+
+        if (distances.Exists(distance => distance is null))
+        {
             return null;
         }
 
-        var distances = entries.Select(entry => Distance(entry, context)).ToList();
-        return distances.TrueForAll(distance => distance is not null) ? distances.ConvertAll(distance => distance!) : null;
+        var last = 1 + distances.Max(distance => Math.Max(Numbered(distance!.From), Numbered(distance.To)));
+        int Known(int place) => place == EndB ? last : place;
+        return distances.ConvertAll(distance => distance! with { From = Known(distance.From), To = Known(distance.To) });
     }
+
+    private static int Numbered(int place) => place == EndB ? 0 : place;
 
     private static TapedDistance? Distance(YamlEntry entry, FileContext context)
     {
         var length = FigureReader.Length(entry.Value, entry.Key.Text, Range.PositiveLength, context);
-        var pair = entry.Key.Text.Split('-');
-        if (pair is [var first, var second] && Corner(first) is { } from && Corner(second) is { } to)
+        if (TapedReader.Pair(entry.Key.Text) is var (first, second) && Place(first) is { } from && Place(second) is { } to)
         {
             return length is { } known ? new(from, to, known, entry.Value.Position) : null;
         }
 
         context.Report(FileRules.UnknownWord.Error(
             entry.Key.Position,
-            $"{AsTyped.Show(entry.Key.Text)} is not a pair of corners: write their numbers with a hyphen, end A being 0, "
+            $"{AsTyped.Show(entry.Key.Text)} is not a pair of corners: write two of A, B and the numbers of corners with a hyphen, "
                 + $"such as {Example}"));
         return null;
     }
+
+    private static TapedDistance? Distance(YamlValue item, FileContext context)
+    {
+        if (FieldReader.Of(item, Vocabulary.Distance, context) is not { } map)
+        {
+            return null;
+        }
+
+        foreach (var word in Vocabulary.Distance.Known.Where(word => !map.Has(word)))
+        {
+            map.ReportMissing($"a distance needs `{word}`: write it like `{Vocabulary.Distance.Example}`");
+        }
+
+        var (from, to) = (Place(map, "from", context), Place(map, "to", context));
+        var length = map.Length("distance", Range.PositiveLength);
+        return from is { } first && to is { } second && length is { } known
+            ? new(first, second, known, map.PositionOfValue("distance"))
+            : null;
+    }
+
+    private static int? Place(FieldReader map, string word, FileContext context)
+    {
+        if (map.Text(word) is not { } text)
+        {
+            return null;
+        }
+
+        if (Place(text.Text) is { } place)
+        {
+            return place;
+        }
+
+        context.Report(FileRules.NotAChoice.Error(
+            text.Position, $"{AsTyped.Show($"{word}: {text.Text}")} is no corner: write A, B or the number of a corner"));
+        return null;
+    }
+
+    /// <summary>Null where it is none.</summary>
+    private static int? Place(string text) => text switch
+    {
+        "A" or "a" => 0,
+        "B" or "b" => EndB,
+        _ => Corner(text),
+    };
 
     private static int? Corner(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;

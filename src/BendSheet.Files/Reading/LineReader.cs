@@ -69,7 +69,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var habit = map.Choice("measured", MeasuredToWords.All);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : file.Clips;
         var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
-        var taped = TapedReader.Read(map, route, context);
+        var taped = TapedReader.Read(map, route, file.Wire, context);
         var piece = PieceReader.Read(map, route?.Route, context);
         if (known is null || bender is null || route is null || (map.Has("measured") && habit is null))
         {

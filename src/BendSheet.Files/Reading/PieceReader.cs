@@ -177,7 +177,7 @@ internal sealed class PieceReader
         if (entry.Value is YamlMap)
         {
             var isAngle = kind is PieceKind.Bend or PieceKind.Roll;
-            var (vocabulary, word) = isAngle ? (Vocabulary.CheckedAngle, "angle") : (Vocabulary.Taped, "distance");
+            var (vocabulary, word) = isAngle ? (Vocabulary.AngleWithin, "angle") : (Vocabulary.CheckedDistance, "distance");
             var map = FieldReader.Of(entry.Value, vocabulary, _context)!;
             if (!map.Has(word))
             {

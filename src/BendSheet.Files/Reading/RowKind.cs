@@ -1,4 +1,3 @@
-using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -20,15 +19,28 @@ internal sealed record TypedRow(FieldReader Map, Row Straight, Angle Rotation, B
     /// <summary>Its figures are known, not measured.</summary>
     public bool IsExact { get; init; }
 
+    /// <summary>One standard deviation of each figure that was typed with its own, by its word, in millimetres or radians.</summary>
+    public required IReadOnlyDictionary<string, double> Deviations { get; init; }
+
     /// <summary>What the rotation follows from: where none was typed, somebody saw that there is none. Null where it is exact.</summary>
-    public Term? RotationFrom => Observed(
-        ObservationKind.Rotation, Rotation.Radians, Map.Has("rotate") ? Map.PositionOfValue("rotate") : Map.Position);
+    public Term? RotationFrom => Observed(ObservationKind.Rotation, Rotation.Radians, "rotate");
 
     /// <summary>What a figure of the row follows from; null where the row is exact.</summary>
     /// <param name="kind">What it is of.</param>
     /// <param name="value">In millimetres or radians.</param>
-    /// <param name="at">Where it was typed.</param>
-    public Term? Observed(ObservationKind kind, double value, SourcePosition at) => IsExact ? null : new Observation(kind, value, at);
+    /// <param name="word">Behind which it was typed; where there is none, somebody saw what it is.</param>
+    public Term? Observed(ObservationKind kind, double value, string word)
+    {
+        if (IsExact)
+        {
+            return null;
+        }
+
+        double? within = Deviations.TryGetValue(word, out var deviation) ? deviation : null;
+        return within == 0
+            ? Term.Exactly(value)
+            : new Observation(kind, value, Map.Has(word) ? Map.PositionOfValue(word) : Map.Position) { Within = within };
+    }
 }
 
 /// <summary>

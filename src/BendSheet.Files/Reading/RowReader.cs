@@ -64,7 +64,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
     private IEnumerable<Row?> Row(YamlValue value)
     {
-        if (FieldReader.Of(value, Vocabulary.Row, context) is not { } map)
+        var (bare, deviations) = FigureWithin.Taken(value, context);
+        if (bare is null || FieldReader.Of(bare, Vocabulary.Row, context) is not { } map)
         {
             return [null];
         }
@@ -88,18 +89,19 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         var at = straight is null ? map.PositionOf(kind.Word) : map.Value("straight")!.Position;
         var typed = new TypedRow(
-            map,
-            new(straight ?? Length.Zero, at, null)
-            {
-                StraightFrom = straight is { } read && !exact ? new Observation(ObservationKind.Leg, read.Millimetres, at) : null,
-            },
-            rotation ?? Angle.Zero,
-            tool ?? TemplateLibrary.LinesOwn,
-            note,
-            this)
+            map, new(straight ?? Length.Zero, at, null), rotation ?? Angle.Zero, tool ?? TemplateLibrary.LinesOwn, note, this)
         {
             IsExact = exact,
+            Deviations = deviations,
         };
+        if (straight is { } read)
+        {
+            typed = typed with
+            {
+                Straight = typed.Straight with { StraightFrom = typed.Observed(ObservationKind.Leg, read.Millimetres, "straight") },
+            };
+        }
+
         var isComplete = tool is not null || !kind.NeedsTool;
         var rows = isComplete ? kind.Read(typed) : WithoutTool(kind, typed);
         var isReadable = !map.HasUnknownWord

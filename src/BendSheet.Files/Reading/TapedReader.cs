@@ -24,8 +24,9 @@ internal static class TapedReader
     /// <summary>What the line says; what cannot be read is left out after a finding.</summary>
     /// <param name="line">The line.</param>
     /// <param name="route">Its route and how it lies; null where it cannot be read, and then the places are not looked at.</param>
+    /// <param name="wire">The template's; null where it cannot be read.</param>
     /// <param name="context">For findings.</param>
-    public static ImmutableArray<TapedMeasurement> Read(FieldReader line, LineRoute? route, FileContext context)
+    public static ImmutableArray<TapedMeasurement> Read(FieldReader line, LineRoute? route, Wire? wire, FileContext context)
     {
         if (line.Value(Word) is not { } value)
         {
@@ -40,7 +41,7 @@ internal static class TapedReader
             return [];
         }
 
-        List<TapedMeasurement> taped = [.. entries.SelectMany(entry => Measured(entry, route, context))];
+        List<TapedMeasurement> taped = [.. entries.SelectMany(entry => Measured(entry, route, wire, context))];
         foreach (var again in taped.GroupBy(one => one.Quantity).SelectMany(same => same.Skip(1)))
         {
             context.Report(TapedRules.DistanceSaidTwice.Error(
@@ -54,7 +55,7 @@ internal static class TapedReader
     public static (string From, string To)? Pair(string key) =>
         key.Split('-', StringSplitOptions.TrimEntries) is [{ Length: > 0 } from, { Length: > 0 } to] ? (from, to) : null;
 
-    private static IEnumerable<TapedMeasurement> Measured(YamlEntry entry, LineRoute? route, FileContext context)
+    private static IEnumerable<TapedMeasurement> Measured(YamlEntry entry, LineRoute? route, Wire? wire, FileContext context)
     {
         var places = route is null ? null : new PlaceReader(route.Route, "this line", context);
         var (key, at) = (entry.Key.Text, entry.Key.Position);
@@ -66,7 +67,7 @@ internal static class TapedReader
                 : Single(
                     entry,
                     pair is var (first, second) ? new(TapedKind.Distance, Math.Min(first, second), Math.Max(first, second)) : null,
-                    context);
+                    new(route?.Route, wire, context));
         }
 
         foreach (var (word, kind) in new[] { (" ahead", TapedKind.Ahead), (" aside", TapedKind.Aside) })
@@ -74,7 +75,7 @@ internal static class TapedReader
             if (key.EndsWith(word, StringComparison.OrdinalIgnoreCase))
             {
                 var place = places?.Pair("A", key[..^word.Length].Trim(), at, at);
-                return Single(entry, place is var (_, point) ? new(kind, 0, point) : null, context);
+                return Single(entry, place is var (_, point) ? new(kind, 0, point) : null, new(route?.Route, wire, context));
             }
         }
 
@@ -88,8 +89,10 @@ internal static class TapedReader
     private static bool IsWord(YamlEntry entry, string word) => string.Equals(entry.Key.Text, word, StringComparison.Ordinal);
 
     /// <summary>A length, or a length with how sure it is.</summary>
-    private static IEnumerable<TapedMeasurement> Single(YamlEntry entry, TapedQuantity? quantity, FileContext context)
+    private static IEnumerable<TapedMeasurement> Single(YamlEntry entry, TapedQuantity? quantity, BackReader backs)
     {
+        var context = backs.Context;
+
         // A point may lie behind end A.
         var range = quantity?.Kind == TapedKind.Ahead ? Range.SignedLength : Range.PositiveLength;
         if (entry.Value is not YamlMap)
@@ -107,7 +110,8 @@ internal static class TapedReader
 
         var distance = map.Length("distance", range);
         var within = map.Length("within", Range.LengthOrZero);
-        return distance is { } measured && quantity is { } one && map.Has("within") == within.HasValue
+        return distance is { } measured && quantity is { } typed && backs.Quantity(map, typed) is { } one
+            && map.Has("within") == within.HasValue
             ? [new(one, measured, map.PositionOfValue("distance")) { Within = within }]
             : [];
     }

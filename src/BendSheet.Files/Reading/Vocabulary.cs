@@ -71,7 +71,13 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         ]);
 
     /// <summary>A measurement beside the route that is less sure than the tape.</summary>
-    public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within"]);
+    public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within", "to"]);
+
+    /// <summary>A length of a row that is more or less sure than the others.</summary>
+    public static Vocabulary LengthWithin { get; } = new("a length", "{length: 120 mm, within: 3 mm}", ["length", "within"]);
+
+    /// <summary>An angle of a row that is more or less sure than the others.</summary>
+    public static Vocabulary AngleWithin { get; } = new("an angle", "{angle: 45, within: 1}", ["angle", "within"]);
 
     /// <summary>A way on the car from one place to another.</summary>
     public static Vocabulary TapedWay { get; } = new(
@@ -80,14 +86,18 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     /// <summary>A distance on the finished piece.</summary>
     public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
 
-    /// <summary>An angle on the piece that is less sure than a protractor's.</summary>
-    public static Vocabulary CheckedAngle { get; } = new("an angle", "{angle: 34, within: 2}", ["angle", "within"]);
+    /// <summary>A distance on the piece that is less sure than the tape.</summary>
+    public static Vocabulary CheckedDistance { get; } = new(
+        "a distance on the piece", "{distance: 344 mm, within: 3 mm}", ["distance", "within"]);
 
     /// <summary>Where a port was found when the piece was offered up.</summary>
     public static Vocabulary TrialFit { get; } = new("`trial-fit`", "{ahead: 6 mm, aside: -4 mm}", ["ahead", "aside"]);
 
     /// <summary>How far off a bender comes out.</summary>
     public static Vocabulary Scatter { get; } = new("`scatter`", "{mark: 1 mm, bend: 1.5, roll: 2}", ["mark", "bend", "roll"]);
+
+    /// <summary>A distance of a route of distances, where these are a list.</summary>
+    public static Vocabulary Distance { get; } = new("a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance"]);
 
     /// <summary>How a line is held.</summary>
     public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"]);
@@ -147,11 +157,14 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Taped,
         TapedWay,
         Check,
-        CheckedAngle,
+        CheckedDistance,
         TrialFit,
+        Distance,
         End,
         Start,
         Move,
         Row,
+        LengthWithin,
+        AngleWithin,
     ];
 }

@@ -12,7 +12,7 @@ internal static class CheckList
     /// <summary>To write a figure in.</summary>
     private const double LeastLine = 9;
     private const double Gap = 1.5;
-    private const int MostInRow = 5;
+    private const int MostTogether = 12;
 
     private static readonly TextStyle Style = TextStyle.Small;
 
@@ -20,27 +20,16 @@ internal static class CheckList
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
         yield return Paragraph.Heading(CheckWords.Heading(sheet), width);
-        var checks = CheckWords.Distances(sheet).ToList();
-        var widths = checks.ConvertAll(text => Style.Width(text) + LeastLine + (2 * Gap));
-        var perRow = Enumerable.Range(1, MostInRow).Last(count => count == 1 || widths.Chunk(count).All(row => row.Sum() <= width));
-        foreach (var row in checks.Zip(widths).Chunk(perRow))
+        var rows = Rows(CheckWords.Distances(sheet).Select(text => (text, Style.Width(text) + LeastLine + (2 * Gap))), width);
+
+        // A few rows stay together: half of them in another column would be looked for.
+        foreach (var together in rows.Chunk(rows.Count <= MostTogether ? MostTogether : 1))
         {
-            // What is left in the row goes to the lines to write on.
-            var more = (width - row.Sum(check => check.Second)) / perRow;
-            yield return new(RowHeight, (canvas, top) =>
+            yield return new(together.Length * RowHeight, (canvas, top) =>
             {
-                var baseline = top + Style.Ascent + 0.8;
-                var left = 0.0;
-                foreach (var (text, least) in row)
+                foreach (var (i, row) in together.Index())
                 {
-                    var right = left + least + (row.Length == perRow ? more : 0);
-                    var from = left;
-                    canvas.As(Role.ListItem, () => canvas.Text(text, Style, from, baseline));
-                    canvas.Decoration(
-                        () => canvas.Line(
-                            right - LeastLine - Gap - (row.Length == perRow ? more : 0), baseline + 0.4, right - Gap, baseline
-                                + 0.4, Canvas.Thin));
-                    left = right;
+                    Draw(row, canvas, top + (i * RowHeight), width);
                 }
             })
             {
@@ -51,6 +40,37 @@ internal static class CheckList
         foreach (var block in Paragraph.Of(string.Join(' ', CheckWords.Below(sheet)), TextStyle.Body, measure, width))
         {
             yield return block;
+        }
+    }
+
+    /// <summary>As many in a row as it has room for.</summary>
+    private static List<List<(string Text, double Width)>> Rows(IEnumerable<(string Text, double Width)> checks, double width)
+    {
+        List<List<(string Text, double Width)>> rows = [];
+        foreach (var check in checks)
+        {
+            if (rows.Count == 0 || rows[^1].Sum(one => one.Width) + check.Width > width)
+            {
+                rows.Add([]);
+            }
+
+            rows[^1].Add(check);
+        }
+
+        return rows;
+    }
+
+    /// <summary>What is left in the row goes to the lines to write on, but for a check that stands alone.</summary>
+    private static void Draw(List<(string Text, double Width)> row, Canvas canvas, double top, double width)
+    {
+        var (baseline, from) = (top + Style.Ascent + 0.8, 0.0);
+        var more = row.Count == 1 ? LeastLine : (width - row.Sum(one => one.Width)) / row.Count;
+        foreach (var (text, least) in row)
+        {
+            var (start, right) = (from, from + least + more);
+            canvas.As(Role.ListItem, () => canvas.Text(text, Style, start, baseline));
+            canvas.Decoration(() => canvas.Line(right - LeastLine - Gap - more, baseline + 0.4, right - Gap, baseline + 0.4, Canvas.Thin));
+            from = right;
         }
     }
 }

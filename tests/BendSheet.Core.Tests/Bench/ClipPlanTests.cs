@@ -79,6 +79,27 @@ public class ClipPlanTests
         Are([120 - Od, 120 + (Math.PI / 2 * 400) + Od, 120 + (Math.PI / 2 * 400) + 300], Plan(Flat(400, [120, 400], 90), 300, 100));
 
     [Fact]
+    public void It_does_as_the_last_one_too_at_the_other_end()
+    {
+        var arc = Math.PI / 2 * 400;
+        Are([100, 400 - Od, 400 + arc + Od], Plan(Flat(400, [400, 120], 90), 300, 100));
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Where_it_stands_clearly_further_from_the_end_both_stay(bool reversed)
+    {
+        // 100 and 195 from the end: nearer to each other than they may be apart, and further than half of what the end is given.
+        var arc = Math.PI / 2 * 400;
+        double[] places = [100, 200 - Od, 200 + arc + Od, 200 + arc + 300];
+        var length = 200 + arc + 400;
+        Are(
+            reversed ? [.. places.Reverse().Select(place => length - place)] : places,
+            Plan(Flat(400, reversed ? [400, 200] : [200, 400], 90), 300, 100));
+    }
+
+    [Fact]
     public void One_near_the_middle_does_not_do_where_it_leaves_an_end_hanging()
     {
         // 620 long: the middle, 310, lies in an arc of 500 that begins at 60. A clip at either side of it is nearer than `every` to its

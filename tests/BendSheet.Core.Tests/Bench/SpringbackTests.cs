@@ -55,6 +55,7 @@ public class SpringbackTests
         Assert.Equal(SpringbackLaw.Proportion, springback.Law);
         AssertGeometry.Equal(Lines.Deg(45 * ((93.0 * 90) + (92 * 91)) / ((90 * 90) + (91 * 91))), springback.Pull(Lines.Deg(45)));
         Assert.Equal(SpringbackLaw.Line, Springback.Of([Pulled(93, 90), Pulled(98.5, 95.001)]).Law);
+        Assert.Equal(SpringbackLaw.Proportion, Springback.Of([Pulled(93, 90), Pulled(98.5, 95)]).Law);
     }
 
     /// <summary>Slope (93 − 47.5) / 45 = 1.0111, so 60° needs 47.5 + 15 · 1.0111 = 62.6667.</summary>

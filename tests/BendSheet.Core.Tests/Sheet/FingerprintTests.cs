@@ -36,6 +36,10 @@ public class FingerprintTests
         ["how sure that is"] = line => line with { Checks = [new(new(PieceKind.Bend, 0, 2), 0.6, Lines.NameAt) { Within = 0.01 }] },
         ["bends that are made"] = line => line with { Bent = [1] },
         ["a trial fit"] = line => line with { TrialFit = new(Lines.Mm(4), Lines.Mm(-2), Lines.NameAt) },
+        ["a distance across the wire"] = line => Across(line, wire: null),
+        ["the same to the backs of bends"] = line => Across(line, new(Lines.Mm(2.4), Lines.Mm(4))),
+        ["how sure one leg is"] = line => Within(line, 3),
+        ["how sure the same is otherwise"] = line => Within(line, 4),
         ["where A goes"] = line => line with { From = line.From with { At = "rear tee" } },
         ["where B goes"] = line => line with { To = line.To with { At = "rear tee" } },
         ["port of A"] = line => AtPort(line, 3, thread: null),
@@ -162,4 +166,16 @@ public class FingerprintTests
 
     private static LineTemplate AtA(LineTemplate line, Func<Fitting, Fitting> change) =>
         line with { From = line.From with { Fitting = change(line.From.Fitting!) } };
+
+    private static LineTemplate Across(LineTemplate line, Wire? wire) => line with
+    {
+        Beside = [new(new(TapedKind.Distance, 0, 2) { Back = wire }, Lines.Mm(300), Lines.NameAt)],
+    };
+
+    private static LineTemplate Within(LineTemplate line, double millimetres)
+    {
+        var leg = line.Route.Legs[0];
+        var read = new Observation(ObservationKind.Leg, leg.Measured.Millimetres, leg.At) { Within = millimetres };
+        return line with { Route = Route.Of(line.Route.Legs.SetItem(0, leg with { From = read }), line.Route.Bends) };
+    }
 }

@@ -57,6 +57,32 @@ public class LineSurveyTests
         AssertGeometry.Printed("2.96", Math.Abs(survey.Measurements[^2].Standardised!.Value));
     }
 
+    [Fact]
+    public void A_line_fits_that_is_just_as_sure_as_wanted_and_not_one_that_is_less()
+    {
+        var survey = LineSurvey.Of(Example)!;
+        Assert.True(survey.FitsAs(new(survey.Miss, survey.Askew)));
+        Assert.False(survey.FitsAs(new(survey.Miss - Lines.Mm(1e-6), survey.Askew)));
+        Assert.False(survey.FitsAs(new(survey.Miss, Lines.Deg(survey.Askew.Degrees - 1e-6))));
+    }
+
+    /// <summary>
+    /// Behind a bend of 3° the end of a leg of 200 lies 10.5 mm off the line through A's straight, with a deviation of 200·1.5° = 5.2 mm:
+    /// within three of these nobody can say to which side, and how far is not asked. Behind 6° it is 20.9 mm, and it is.
+    /// </summary>
+    [Theory]
+    [InlineData(3, false)]
+    [InlineData(6, true)]
+    public void A_point_within_three_deviations_of_the_straight_is_not_offered(double bend, bool isOffered)
+    {
+        var line = Lines.Of(Lines.Bender(10), [200, 200], (0, bend)) with
+        {
+            Tolerance = Tolerance,
+            Wanted = new(Lines.Mm(1e-6), Lines.Deg(1e-6)),
+        };
+        Assert.Equal(isOffered, LineSurvey.Of(line)!.Next.Any(next => next.Quantity.Kind == TapedKind.Aside));
+    }
+
     /// <summary>The same program tried every candidate.</summary>
     [Fact]
     public void What_to_measure_next()

@@ -203,4 +203,38 @@ public class TapedSidesTests
         AssertGeometry.Equal(
             flat.Points, TapedCornersTests.Corners(flat.Needed(), [TapedRoute.Seen(2, Side.Left), TapedRoute.Seen(3, Side.Right)]));
     }
+
+    /// <summary>
+    /// One side of several seen wrongly, at a bend from nearly flat to well out of the plane, and every distance right: where the distances
+    /// then miss by more than three readings of a tape, 3 mm, it is said; with less a tape would not show it.
+    /// </summary>
+    [Fact]
+    public void A_wrong_side_is_never_passed_over_where_the_distances_miss_by_more_than_a_tape_hides()
+    {
+        var random = new Random(20261126);
+        var (said, hidden) = (0, 0);
+        for (var i = 0; i < 200; i++)
+        {
+            double Between(double from, double to) => from + ((to - from) * random.NextDouble());
+            var route = new TapedRoute(
+                [.. Enumerable.Range(0, 5).Select(_ => Between(120, 250))],
+                [.. Enumerable.Range(0, 4).Select(_ => Between(40, 90))],
+                [0, Between(40, 90), Between(6, 25), Between(-90, -40)]);
+            var sides = route.Sides.Select(side => side.Bend == 3 ? side with { Side = Side.Left } : side).ToArray();
+            var (fit, findings) = TapedCorners.Solve(route.All(), sides, TapedRoute.At);
+            if (findings.Any(finding => finding.Rule == TapedRules.SideContradicted))
+            {
+                said++;
+                continue;
+            }
+
+            hidden++;
+            Assert.NotNull(fit);
+            var missed = Math.Sqrt(fit.Residuals.Sum(one => one.Residual.Millimetres * one.Residual.Millimetres));
+            Assert.InRange(missed, 0, Core.Units.Tolerances.TapeSlip.Millimetres + 1e-6);
+        }
+
+        Assert.InRange(said, 20, 190);
+        Assert.InRange(hidden, 10, 180);
+    }
 }

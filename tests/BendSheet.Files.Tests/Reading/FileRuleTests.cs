@@ -120,12 +120,12 @@ public class FileRuleTests
         { Top + "lines:\n  fl: {legs: []}\n", "5:14", "wrong-kind", "`[{forward: 120}, {up: 40, left: 15}]`" },
         {
             Top + "lines:\n  fl: {distances: []}\n", "5:19", "wrong-kind",
-            "such as `distances: {0-1: 120, 0-2: 166.5, 1-2: 60}`, and this is empty"
+            "such as `distances: {A-1: 120, A-B: 166.5, 1-B: 60}`, and this is empty"
         },
         {
             Top + "lines:\n  fl: {distances: {0-1: 100, ends: 30}}\n", "5:30", "unknown-word",
-            "`ends` is not a pair of corners: write their numbers with a hyphen, end A being 0, such as `distances: {0-1: 120, 0-2: "
-                + "166.5, 1-2: 60}`"
+            "`ends` is not a pair of corners: write two of A, B and the numbers of corners with a hyphen, such as "
+                + "`distances: {A-1: 120, A-B: 166.5, 1-B: 60}`"
         },
         { Top + "lines:\n  fl: {distances: {0-1: 100 mn}}\n", "5:25", "unreadable-length", "write mm, cm, m, in or ft" },
         {

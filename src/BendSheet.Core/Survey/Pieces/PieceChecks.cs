@@ -22,6 +22,9 @@ internal sealed class PieceChecks
     /// <summary>Where this part of the variance is left, nothing was said.</summary>
     private const double Unsure = 0.8;
 
+    /// <summary>A line of more bends is measured stretch by stretch.</summary>
+    private const int MostSearched = 12;
+
     /// <summary>Over more bends a tape says little that shorter ones do not, and a long line would have too many.</summary>
     private const int LongestSpan = 6;
 
@@ -40,7 +43,12 @@ internal sealed class PieceChecks
     /// <param name="tape">One standard deviation, in millimetres.</param>
     public static ImmutableArray<PieceQuantity> Of(BentPiece piece, double tape)
     {
-        var places = piece.With(new double[piece.Errors.Length]);
+        var places = piece.Nominal;
+        if (piece.Bends > MostSearched)
+        {
+            return [.. Near(places)];
+        }
+
         PieceQuantity[] quantities = [.. Quantities(places)];
         var slopes = PieceEstimate.Slopes(
             piece, new double[piece.Errors.Length], now => [.. quantities.Select(one => now.ValueOf(one) / tape)]);
@@ -65,6 +73,19 @@ internal sealed class PieceChecks
                 {
                     yield return new(PieceKind.Distance, from, to);
                 }
+            }
+        }
+    }
+
+    /// <summary>Of a line of many bends, over one bend at a time, which says its angle, and over two, which says the roll between them.</summary>
+    private static IEnumerable<PieceQuantity> Near(PiecePlaces places)
+    {
+        int[] there = [.. Enumerable.Range(0, places.Touched.Length).Where(i => places.Touched[i] is not null)];
+        for (var i = 0; i < there.Length; i++)
+        {
+            foreach (var to in new[] { i + 2, i + 3 }.Where(to => to < there.Length))
+            {
+                yield return new(PieceKind.Distance, there[i], there[to]);
             }
         }
     }
