@@ -77,7 +77,7 @@ internal sealed class PieceChecks
         }
     }
 
-    /// <summary>Of a line of many bends, over one bend at a time, which says its angle, and over two, which says the roll between them.</summary>
+    /// <summary>Of a line of many bends: over one bend, which says its angle, and over two, which says the roll between them.</summary>
     private static IEnumerable<PieceQuantity> Near(PiecePlaces places)
     {
         int[] there = [.. Enumerable.Range(0, places.Touched.Length).Where(i => places.Touched[i] is not null)];
