@@ -13,6 +13,12 @@ internal sealed class SlipSearch
     /// <summary>A larger standardised residual has one honest measurement in a thousand.</summary>
     private const double Unlikely = 3.29;
 
+    /// <summary>Of more measurements than this, one in twenty lines would have a larger one by chance.</summary>
+    private const int ManyMeasurements = 50;
+
+    /// <summary>The part of lines whose largest residual is not suspected, where there are so many measurements (Šidák, 1967).</summary>
+    private const double HonestLargest = 0.95;
+
     /// <summary>The same for all of them together: the part of honest lines that are not suspected.</summary>
     private const double Honest = 0.99;
 
@@ -21,6 +27,9 @@ internal sealed class SlipSearch
 
     /// <summary>Measurements that the others check by less are not looked at: they are what they are told to be.</summary>
     private const double LeastRedundancy = 1e-6;
+
+    /// <summary>Multiplications that may be spent on asking measurements whether they were misread.</summary>
+    private const double MostWork = 4e9;
 
     /// <summary>So many mistakes are tried in full, the likeliest first.</summary>
     private const int MostTried = 24;
@@ -56,8 +65,15 @@ internal sealed class SlipSearch
     /// <param name="toSpare">Degrees of freedom.</param>
     /// <param name="measurements">All.</param>
     public static bool IsSuspect(double chiSquare, int toSpare, IEnumerable<SurveyedMeasurement> measurements) =>
-        toSpare > 0 && (chiSquare > ChiSquared.InvCDF(toSpare, Honest)
-            || measurements.Any(one => Math.Abs(one.Standardised ?? 0) > Unlikely));
+        toSpare > 0 && (chiSquare > ChiSquared.InvCDF(toSpare, Honest) || IsOneUnlikely([.. measurements.Select(one => one.Standardised)]));
+
+    /// <summary>Of very many measurements the largest is large by chance.</summary>
+    private static bool IsOneUnlikely(IReadOnlyList<double?> standardised)
+    {
+        var ofAll = Math.Pow(HonestLargest, 1.0 / standardised.Count);
+        var limit = standardised.Count > ManyMeasurements ? Normal.InvCDF(0, 1, (1 + ofAll) / 2) : Unlikely;
+        return standardised.Any(one => Math.Abs(one ?? 0) > limit);
+    }
 
     /// <summary>Whether a slip that leaves so much explains what was measured.</summary>
     /// <param name="chiSquare">Of all, once the slip is put right.</param>
@@ -86,6 +102,9 @@ internal sealed class SlipSearch
 
     private int Figures => _measurements.Length - _beside.Count;
 
+    /// <summary>So many measurements are asked: all of them on a line that somebody measured, a few of what only a test measures.</summary>
+    private int Asked => (int)Math.Max(MostTried, MostWork / (3.0 * _beside.Count * _line.Figures.Length * _line.Figures.Length));
+
     /// <summary>The best for each measurement, the likeliest first; every one makes all agree.</summary>
     private List<Explanation> Explanations() =>
     [
@@ -107,23 +126,29 @@ internal sealed class SlipSearch
         }
 
         var misses = Adjustment.MissesOf(places, _beside);
-        for (var i = 0; i < _measurements.Length; i++)
-        {
-            if (_measurements[i].Redundancy < LeastRedundancy)
-            {
-                continue;
-            }
+        List<Suspicion> leftOut =
+        [
+            .. Enumerable.Range(0, _measurements.Length)
+                .Where(i => _measurements[i].Redundancy >= LeastRedundancy)
+                .Select(i => new Suspicion(i, SlipKind.Other, 0, Surprise(SlipKind.Other) + (i < Figures
+                    ? screen.ChiSquareWithoutFigure(misses, i)
+                    : screen.ChiSquareWithout(misses, i - Figures)))),
+        ];
 
-            foreach (var suspicion in i < Figures ? OfFigure(i, screen, misses) : OfQuantity(i - Figures, screen, misses))
+        // Where there are very many, those that would leave better agreement if they were left out.
+        foreach (var suspicion in leftOut.OrderBy(one => one.Screened).Take(Asked))
+        {
+            yield return suspicion;
+            var i = suspicion.Measurement;
+            foreach (var misread in i < Figures ? OfFigure(i, screen, misses) : OfQuantity(i - Figures, screen, misses))
             {
-                yield return suspicion;
+                yield return misread;
             }
         }
     }
 
     private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen, double[] misses)
     {
-        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(misses, figure) + Surprise(SlipKind.Other));
         var misreadings = Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
             .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []);
         foreach (var (kind, instead) in misreadings)
@@ -144,7 +169,6 @@ internal sealed class SlipSearch
     private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen, double[] misses)
     {
         var index = Figures + quantity;
-        yield return new(index, SlipKind.Other, 0, screen.ChiSquareWithout(misses, quantity) + Surprise(SlipKind.Other));
         foreach (var (kind, instead) in Misreadings.OfLength(_measurements[index].Measured))
         {
             double[] tried = [.. misses];
