@@ -129,7 +129,7 @@ internal sealed class Adjustment
     /// <summary>How a quantity changes with the figures, both in standard deviations.</summary>
     internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one)
     {
-        var row = slopes.Of(places => places.ValueOf(one.Quantity));
+        var row = slopes.Of(one.Quantity);
         for (var i = 0; i < row.Length; i++)
         {
             row[i] /= one.Deviation;
@@ -150,14 +150,10 @@ internal sealed class Adjustment
         (double[] Moved, double[] Misses) now,
         double[][] rows)
     {
-        var force = new double[typed.Length];
+        var force = Sum(rows, now.Misses, typed.Length);
         for (var i = 0; i < force.Length; i++)
         {
-            force[i] = -weights[i] * now.Moved[i];
-            for (var k = 0; k < rows.Length; k++)
-            {
-                force[i] += rows[k][i] * now.Misses[k];
-            }
+            force[i] -= weights[i] * now.Moved[i];
         }
 
         var step = Normal(weights, rows).Cholesky().Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
@@ -181,16 +177,39 @@ internal sealed class Adjustment
         return null;
     }
 
-    private static Matrix<double> Normal(double[] weights, double[][] rows)
+    /// <summary>The normal equations of rows of slopes, with the weights of the figures: symmetric.</summary>
+    internal static Matrix<double> Normal(double[] weights, double[][] rows)
     {
-        var slopes = Matrix<double>.Build.DenseOfRowArrays(rows);
-        var normal = slopes.TransposeThisAndMultiply(slopes);
-        for (var i = 0; i < weights.Length; i++)
+        var normal = new double[weights.Length, weights.Length];
+        foreach (var row in rows)
         {
-            normal[i, i] += weights[i];
+            for (var i = 0; i < row.Length; i++)
+            {
+                // What lies beyond both its ends does not move a quantity.
+                for (var k = 0; row[i] != 0 && k <= i; k++)
+                {
+                    normal[i, k] += row[i] * row[k];
+                }
+            }
         }
 
-        return normal;
+        return Matrix<double>.Build.Dense(
+            weights.Length, weights.Length, (i, k) => normal[Math.Max(i, k), Math.Min(i, k)] + (i == k ? weights[i] : 0));
+    }
+
+    /// <summary>The sum of rows, each so many times.</summary>
+    internal static double[] Sum(double[][] rows, double[] times, int length)
+    {
+        var sum = new double[length];
+        for (var k = 0; k < rows.Length; k++)
+        {
+            for (var i = 0; i < length; i++)
+            {
+                sum[i] += times[k] * rows[k][i];
+            }
+        }
+
+        return sum;
     }
 
     private static double Sum(double[] moved, double[] misses, double[] weights)

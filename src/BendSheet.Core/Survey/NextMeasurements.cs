@@ -196,15 +196,14 @@ internal sealed class NextMeasurements
         public static Candidate Of(
             TapedQuantity quantity, Adjustment adjustment, Places typed, MeasuringTolerance tolerance)
         {
-            double Value(Places places) => places.ValueOf(quantity);
             var deviation = Weighing.Deviation(quantity, typed, tolerance);
-            var slope = adjustment.Slopes.Of(Value);
+            var slope = adjustment.Slopes.Of(quantity);
             for (var i = 0; i < slope.Length; i++)
             {
                 slope[i] /= deviation;
             }
 
-            return new(quantity, Value(adjustment.Slopes.At), deviation, slope, adjustment.Slopes.At);
+            return new(quantity, adjustment.Slopes.At.ValueOf(quantity), deviation, slope, adjustment.Slopes.At);
         }
 
         /// <summary>Takes into account what was taken since it was last looked at.</summary>

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -158,10 +157,10 @@ internal sealed class ObservedLine
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     public LineTemplate With(IReadOnlyList<double> values)
     {
-        double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
+        var valueOf = ValuesOf(values);
         if (!_template.Corners.IsEmpty)
         {
-            var line = CornerRoute.Of([.. _template.Corners.Select(corner => corner.With(ValueOf))], _template.Bender);
+            var line = CornerRoute.Of([.. _template.Corners.Select(corner => corner.With(valueOf))], _template.Bender);
             return _template with { Route = line.Route, Start = line.Start, Corners = line.Corners };
         }
 
@@ -171,15 +170,15 @@ internal sealed class ObservedLine
             Route = Route.Of(
                 [
                     .. route.Legs.Select(leg => leg.From is { } from
-                        ? leg with { Measured = Length.FromMillimetres(from.ValueWith(ValueOf)) }
+                        ? leg with { Measured = Length.FromMillimetres(from.ValueWith(valueOf)) }
                         : leg),
                 ],
                 [
                     .. route.Bends.Select(bend => bend with
                     {
-                        Turn = bend.TurnFrom is { } turn ? Angle.FromRadians(turn.ValueWith(ValueOf)) : bend.Turn,
+                        Turn = bend.TurnFrom is { } turn ? Angle.FromRadians(turn.ValueWith(valueOf)) : bend.Turn,
                         IsUBend = !bend.HasCorner,
-                        Rotation = bend.RotationFrom is { } rotation ? Angle.FromRadians(rotation.ValueWith(ValueOf)) : bend.Rotation,
+                        Rotation = bend.RotationFrom is { } rotation ? Angle.FromRadians(rotation.ValueWith(valueOf)) : bend.Rotation,
                     }),
                 ]),
         };
@@ -206,45 +205,45 @@ internal sealed class ObservedLine
     /// <summary>Where its corners and ends would be. A leg too short for its bends bends all the same, in numbers.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
-    public Places? PlacesWith(IReadOnlyList<double> values)
+    public Places? PlacesWith(double[] values) => WalkWith(values)?.Places;
+
+    /// <summary>The same, and how they move with each figure.</summary>
+    /// <param name="values">For each of <see cref="Figures"/>.</param>
+    /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
+    public (Places Places, PlaceMotion[] Motions)? MotionsWith(double[] values)
     {
-        double ValueOf(Observation observation) => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
-        var line = _template.Corners.IsEmpty ? _template : With(values);
-        var route = line.Route;
-        var turns = new Angle[route.Bends.Length];
-        for (var i = 0; i < turns.Length; i++)
+        if (WalkWith(values) is not { } walked)
         {
-            turns[i] = route.Bends[i].TurnFrom is { } turn ? Angle.FromRadians(turn.ValueWith(ValueOf)) : route.Bends[i].Turn;
-            if (turns[i] >= Tolerances.NoCorner && (route.Bends[i].HasCorner || _template.Habit != MeasuredTo.Straight))
-            {
-                return null;
-            }
+            return null;
         }
 
-        var points = new Vector3D?[route.Bends.Length + 2];
-        var frame = Frame.Default;
-        points[0] = frame.Position;
-        for (var i = 0; i <= turns.Length; i++)
+        var valueOf = ValuesOf(values);
+        return (walked.Places, _template.Corners.IsEmpty
+            ? walked.Motions(SlopesOf, Figures.Length)
+            : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length));
+
+        IReadOnlyList<FigureSlope> SlopesOf(Term? term)
         {
-            var leg = route.Legs[i];
-            var measured = leg.From is { } from ? Length.FromMillimetres(from.ValueWith(ValueOf)) : leg.Measured;
-            BendShape? before = i == 0 ? null : BendShape.Of(route.Bends[i - 1], turns[i - 1]);
-            BendShape? after = i == turns.Length ? null : BendShape.Of(route.Bends[i], turns[i]);
-            frame = frame.Advanced(RouteLayout.StraightLeft(_template, leg, measured, before, after));
-            if (after is { } bend)
+            var slopes = new List<FigureSlope>();
+            term?.SlopesWith(valueOf, 1, (observation, slope) =>
             {
-                var rotation = route.Bends[i].RotationFrom is { } roll
-                    ? Angle.FromRadians(roll.ValueWith(ValueOf))
-                    : route.Bends[i].Rotation;
-                frame = frame.Rolled(i == 0 ? Angle.Zero : rotation);
-                points[i + 1] = bend is { HasCorner: true, FromTangent: false } ? frame.Advanced(bend.Setback).Position : null;
-                frame = frame.Bent(bend.Radius, bend.Turn);
-            }
+                if (_index.TryGetValue(observation, out var figure))
+                {
+                    slopes.Add(new(figure, slope * Figures[figure].Deviation));
+                }
+            });
+            return slopes;
         }
 
-        points[^1] = frame.Position;
-        return new(points, frame.Direction, line.Start);
+        IReadOnlyList<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
+            corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
+
+    private WalkedRoute? WalkWith(double[] values) =>
+        WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), ValuesOf(values));
+
+    private Func<Observation, double> ValuesOf(IReadOnlyList<double> values) =>
+        observation => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;
 
     private static double DeviationOf(Observation observed, MeasuringTolerance tolerance) => observed.Within ?? observed.Kind switch
     {

@@ -1,7 +1,10 @@
+using BendSheet.Core.Templates;
+
 namespace BendSheet.Core.Survey;
 
 /// <summary>
-/// How everything that can be measured on a line changes with its figures, each taken as large as its standard deviation. By central
+/// How everything that can be measured on a line changes with its figures, each taken as large as its standard deviation. How its places
+/// move is known in closed form (<see cref="WalkedRoute"/>, <see cref="CornerMotions"/>); what is measured between them by central
 /// differences, whose error is of the second order in a step that no tape or protractor shows.
 /// </summary>
 internal sealed class PlaceSlopes
@@ -9,47 +12,47 @@ internal sealed class PlaceSlopes
     /// <summary>Of a standard deviation: a micrometre or so, where rounding is a billionth of it.</summary>
     private const double Step = 1e-3;
 
-    private readonly (Places Less, Places More, double Apart)[] _moved;
+    private readonly PlaceMotion[] _motions;
+    private readonly Lazy<(Places Less, Places More)[]> _moved;
 
-    private PlaceSlopes(Places at, (Places Less, Places More, double Apart)[] moved)
+    private PlaceSlopes(Places at, PlaceMotion[] motions)
     {
         At = at;
-        _moved = moved;
+        _motions = motions;
+        _moved = new(() => [.. motions.Select(motion => (motion.Moved(at, -Step), motion.Moved(at, Step)))]);
     }
 
     /// <summary>The line itself.</summary>
     public Places At { get; }
 
     /// <summary>How many figures there are.</summary>
-    public int Count => _moved.Length;
+    public int Count => _motions.Length;
 
     /// <summary>The slopes of a line near some values of its figures; null where it has no shape.</summary>
-    public static PlaceSlopes? Near(ObservedLine line, double[] values)
-    {
-        if (line.PlacesWith(values) is not { } at)
-        {
-            return null;
-        }
-
-        var moved = new (Places, Places, double)[values.Length];
-        for (var i = 0; i < values.Length; i++)
-        {
-            // At the edge of what a line can be, from one side only.
-            var (less, more) = (Moved(i, -Step), Moved(i, Step));
-            moved[i] = (less ?? at, more ?? at, less is null || more is null ? Step : 2 * Step);
-        }
-
-        return new(at, moved);
-
-        Places? Moved(int figure, double step)
-        {
-            double[] tried = [.. values];
-            tried[figure] += step * line.Figures[figure].Deviation;
-            return line.PlacesWith(tried);
-        }
-    }
+    public static PlaceSlopes? Near(ObservedLine line, double[] values) =>
+        line.MotionsWith(values) is var (at, motions) ? new(at, motions) : null;
 
     /// <summary>What a quantity changes by when each figure changes by its standard deviation.</summary>
     public double[] Of(Func<Places, double> quantity) =>
-        [.. _moved.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / moved.Apart)];
+        [.. _moved.Value.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
+
+    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
+    public double[] Of(TapedQuantity quantity)
+    {
+        if (quantity is not { Kind: TapedKind.Distance, Back: null })
+        {
+            return Of(places => places.ValueOf(quantity));
+        }
+
+        var (from, to) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value);
+        var apart = from.DistanceTo(to);
+        var way = apart > 0 ? 1 / apart * (to - from) : default;
+        var slopes = new double[Count];
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            slopes[i] = way.Dot(_motions[i].Points[quantity.To] - _motions[i].Points[quantity.From]);
+        }
+
+        return slopes;
+    }
 }

@@ -29,6 +29,23 @@ public static class LegConversion
         _ => measured,
     };
 
+    /// <summary>What the leg between two corners changes by with the bend at one of them, in millimetres for each radian.</summary>
+    /// <param name="habit">What the ruler touched.</param>
+    /// <param name="wire">Must have the figure that the habit needs.</param>
+    /// <param name="bend">Below 180°.</param>
+    /// <exception cref="InvalidOperationException">The wire's figure that the habit needs is not known.</exception>
+    public static double SlopeWith(MeasuredTo habit, Wire wire, Angle bend) => habit switch
+    {
+        MeasuredTo.Straight => HalfTangentSlope(bend) * Known(wire.Radius).Millimetres,
+        MeasuredTo.Outside => -HalfTangentSlope(bend) / 2 * Known(wire.Diameter).Millimetres,
+        MeasuredTo.Inside => HalfTangentSlope(bend) / 2 * Known(wire.Diameter).Millimetres,
+        MeasuredTo.Along => ((2 * HalfTangentSlope(bend)) - 1) / 2 * Known(wire.Radius).Millimetres,
+        _ => 0,
+    };
+
+    /// <summary>The slope of tan(bend/2), for each radian.</summary>
+    internal static double HalfTangentSlope(Angle bend) => (1 + (HalfTangent(bend) * HalfTangent(bend))) / 2;
+
     private static double HalfTangent(Angle? bend) => bend is { } angle ? Math.Tan(angle.Radians / 2) : 0;
 
     /// <summary>How much shorter the way round a bend of radius 1 is than the way over its corner.</summary>

@@ -62,4 +62,8 @@ public sealed class Observation(ObservationKind kind, double value, SourcePositi
 
     /// <inheritdoc/>
     public override double ValueWith(Func<Observation, double> values) => values(this);
+
+    /// <inheritdoc/>
+    public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take) =>
+        take(this, factor);
 }

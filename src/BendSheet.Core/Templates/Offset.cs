@@ -38,7 +38,8 @@ public static class Offset
         ? null
         : Term.From(
             [heightFrom ?? Term.Exactly(height.Millimetres), first.TurnFrom ?? Term.Exactly(first.Turn.Radians)],
-            parts => parts[0] / Math.Sin(parts[1]));
+            parts => parts[0] / Math.Sin(parts[1]),
+            parts => [1 / Math.Sin(parts[1]), -parts[0] * Math.Cos(parts[1]) / (Math.Sin(parts[1]) * Math.Sin(parts[1]))]);
 
     /// <summary>The bend of an offset that rises so high over so long a run, corner to corner.</summary>
     public static Angle BendOver(Length height, Length run) => Angle.FromRadians(Math.Atan2(height.Millimetres, run.Millimetres));
@@ -46,7 +47,14 @@ public static class Offset
     /// <summary>What such a bend follows from.</summary>
     /// <param name="height">In millimetres.</param>
     /// <param name="run">In millimetres.</param>
-    public static Term BendOverFrom(Term height, Term run) => Term.From([height, run], parts => Math.Atan2(parts[0], parts[1]));
+    public static Term BendOverFrom(Term height, Term run) => Term.From(
+        [height, run],
+        parts => Math.Atan2(parts[0], parts[1]),
+        parts =>
+        {
+            var squared = (parts[0] * parts[0]) + (parts[1] * parts[1]);
+            return [parts[1] / squared, -parts[0] / squared];
+        });
 }
 
 /// <summary>A hump over an obstacle and back on to the same run.</summary>

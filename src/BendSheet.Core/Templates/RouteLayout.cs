@@ -97,6 +97,16 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
     internal static Length StraightLeft(LineTemplate template, Leg leg, Length measured, BendShape? before, BendShape? after) =>
         Whole(template, leg, measured, before, after) - SetbackOf(before) - SetbackOf(after);
 
+    /// <summary>What stays straight of a leg changes by so much with the bend at one of its ends, in millimetres for each radian.</summary>
+    /// <param name="template">With the wire, and how its legs were measured.</param>
+    /// <param name="leg">Which.</param>
+    /// <param name="bend">At one of its ends.</param>
+    internal static double StraightSlope(LineTemplate template, Leg leg, BendShape bend)
+    {
+        var touched = CornerTouched(bend) is { } turn ? LegConversion.SlopeWith(leg.Habit ?? template.Habit, template.Wire, turn) : 0;
+        return bend.HasCorner && !bend.FromTangent ? touched - bend.SetbackSlope : touched;
+    }
+
     /// <summary>From corner to corner; at a bend without one, from where it begins.</summary>
     private static Length Whole(LineTemplate template, Leg leg, Length measured, BendShape? before, BendShape? after)
     {
@@ -139,6 +149,9 @@ internal readonly record struct BendShape(Angle Turn, Length Radius, bool HasCor
 {
     /// <summary>From the corner to the tangent point, R·tan(bend/2); of a bend with a corner.</summary>
     public Length Setback => Math.Tan(Turn.Radians / 2) * Radius;
+
+    /// <summary>What the setback changes by with the turn, in millimetres for each radian.</summary>
+    public double SetbackSlope => LegConversion.HalfTangentSlope(Turn) * Radius.Millimetres;
 
     /// <summary>Of a bend, if it turned so much.</summary>
     public static BendShape Of(Bend bend, Angle turn) => new(turn, bend.Bender.Radius, bend.HasCorner, bend.FromTangent);

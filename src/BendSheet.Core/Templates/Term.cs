@@ -9,21 +9,35 @@ public abstract class Term
     /// <summary>Its value if the observations were these.</summary>
     public abstract double ValueWith(Func<Observation, double> values);
 
+    /// <summary>Hands on how it changes with each observation that it follows from, by the chain rule; one may come several times.</summary>
+    /// <param name="values">Of the observations.</param>
+    /// <param name="factor">What each slope is multiplied by.</param>
+    /// <param name="take">Is given an observation and its slope.</param>
+    public abstract void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take);
+
     /// <summary>A figure that is not measured but known.</summary>
     public static Term Exactly(double value) => new Known(value);
 
     /// <summary>Both together.</summary>
-    public static Term Sum(Term one, Term other) => new Reckoned([one, other], parts => parts[0] + parts[1]);
+    public static Term Sum(Term one, Term other) => new Reckoned([one, other], parts => parts[0] + parts[1], _ => [1, 1]);
 
     /// <summary>The same the other way.</summary>
     public static Term Negative(Term term) => term is Opposite { Of: var other } ? other : new Opposite(term);
 
     /// <summary>Follows from others by a formula.</summary>
-    public static Term From(IReadOnlyList<Term> terms, Func<double[], double> formula) => new Reckoned(terms, formula);
+    /// <param name="terms">The others.</param>
+    /// <param name="formula">Of their values.</param>
+    /// <param name="slopes">How the formula changes with each of them.</param>
+    public static Term From(IReadOnlyList<Term> terms, Func<double[], double> formula, Func<double[], double[]> slopes) =>
+        new Reckoned(terms, formula, slopes);
 
     private sealed class Known(double value) : Term
     {
         public override double ValueWith(Func<Observation, double> values) => value;
+
+        public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take)
+        {
+        }
     }
 
     private sealed class Opposite(Term of) : Term
@@ -31,11 +45,25 @@ public abstract class Term
         public Term Of => of;
 
         public override double ValueWith(Func<Observation, double> values) => -of.ValueWith(values);
+
+        public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take) =>
+            of.SlopesWith(values, -factor, take);
     }
 
-    private sealed class Reckoned(IReadOnlyList<Term> terms, Func<double[], double> formula) : Term
+    private sealed class Reckoned(IReadOnlyList<Term> terms, Func<double[], double> formula, Func<double[], double[]> slopes) : Term
     {
-        public override double ValueWith(Func<Observation, double> values)
+        public override double ValueWith(Func<Observation, double> values) => formula(Parts(values));
+
+        public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take)
+        {
+            var each = slopes(Parts(values));
+            for (var i = 0; i < each.Length; i++)
+            {
+                terms[i].SlopesWith(values, factor * each[i], take);
+            }
+        }
+
+        private double[] Parts(Func<Observation, double> values)
         {
             var parts = new double[terms.Count];
             for (var i = 0; i < parts.Length; i++)
@@ -43,7 +71,7 @@ public abstract class Term
                 parts[i] = terms[i].ValueWith(values);
             }
 
-            return formula(parts);
+            return parts;
         }
     }
 }

@@ -142,7 +142,7 @@ internal static class BendRowReader
         };
 
     private static Term HalfWidth(Term height, Term width) =>
-        Core.Templates.Offset.BendOverFrom(height, Term.From([width], parts => parts[0] / 2));
+        Core.Templates.Offset.BendOverFrom(height, Term.From([width], parts => parts[0] / 2, _ => [0.5]));
 
     private static SourcePosition At(TypedRow row, string word) => row.Map.PositionOfValue(word);
 
