@@ -13,6 +13,8 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class Fingerprint
 {
+    private const int Read = 6;
+
     /// <summary>The first six digits of the hash of the line's input.</summary>
     public static string Of(LineTemplate template, string project, LengthNotation notation)
     {
@@ -123,9 +125,18 @@ public static class Fingerprint
     {
         foreach (var value in values)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{value}\u001f");
+            text.Append(CultureInfo.InvariantCulture, $"{Rounded(value)}\u001f");
         }
 
         text.Append('\n');
     }
+
+    /// <summary>Adjusted figures differ in their last digits from machine to machine; nobody reads a millionth.</summary>
+    private static object? Rounded(object? value) => value switch
+    {
+        Length length => Math.Round(length.Millimetres, Read),
+        Angle angle => Math.Round(angle.Degrees, Read),
+        double number => Math.Round(number, Read),
+        _ => value,
+    };
 }

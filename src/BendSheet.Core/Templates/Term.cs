@@ -9,7 +9,7 @@ public abstract class Term
     /// <summary>Its value if the observations were these.</summary>
     public abstract double ValueWith(Func<Observation, double> values);
 
-    /// <summary>Hands on how it changes with each observation that it follows from, by the chain rule; one may come several times.</summary>
+    /// <summary>Hands on how it changes with each observation that it follows from, by the chain rule; one may come twice.</summary>
     /// <param name="values">Of the observations.</param>
     /// <param name="factor">What each slope is multiplied by.</param>
     /// <param name="take">Is given an observation and its slope.</param>
