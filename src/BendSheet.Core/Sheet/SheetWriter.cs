@@ -63,10 +63,10 @@ public static class SheetWriter
         };
     }
 
-    /// <summary>What is measured before cutting comes first; nothing more is where the line exists already.</summary>
+    /// <summary>What is measured before cutting comes first; nothing more is where its tube is cut already.</summary>
     private static IEnumerable<string> Order(SolvedLine line, LengthNotation notation)
     {
-        var before = line is { Survey: { } survey, Template.Made: false } ? SurveyWords.BeforeCutting(survey, notation) : null;
+        var before = line is { Survey: { } survey, Template.IsCut: false } ? SurveyWords.BeforeCutting(survey, notation) : null;
         return new[] { before }.OfType<string>().Concat(WorkOrder.Of(line.Template, line.Plan!, notation));
     }
 

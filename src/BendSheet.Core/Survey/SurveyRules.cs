@@ -26,7 +26,7 @@ public static class SurveyRules
         {
             yield return MeasuredApart.Error(survey.Slips.IsEmpty ? template.At : survey.Slips[0].At, ApartInWords(survey));
         }
-        else if (!template.Made && !survey.FitsAs(template.Wanted))
+        else if (!template.IsCut && !survey.FitsAs(template.Wanted))
         {
             // Without a typed tolerance nobody knows; then it is only worth knowing.
             yield return survey.IsCommonPractice

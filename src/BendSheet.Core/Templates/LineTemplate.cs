@@ -55,6 +55,9 @@ public sealed record LineTemplate(
     /// <summary>The line exists already.</summary>
     public bool Made { get; init; }
 
+    /// <summary>Its tube is cut: the line is made, or something was measured on the piece in hand.</summary>
+    public bool IsCut => Made || !Checks.IsEmpty || !Bent.IsEmpty || TrialFit is not null;
+
     /// <summary>How it is to be held along its way, where the file says so.</summary>
     public Clipping? Clips { get; init; }
 

@@ -16,7 +16,8 @@ public class WorkOrderTests
             "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
                 + "its offset being in the marks already; tick the table.",
-            "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then measure to the corners.",
+            "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a stretched tape: a "
+                + "number is the back of that bend, its outermost point.",
             "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, "
                 + "blow out.",
             "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm) by the tool's gauge, on a "
