@@ -101,12 +101,11 @@ internal sealed class SlipSearch
     private IEnumerable<Suspicion> Suspicions()
     {
         var typed = _line.Typed;
-        if (_line.PlacesWith(typed) is not { } places || SlipScreen.Around(_line, typed, _beside) is not { } screen)
+        if (SlipScreen.Around(_line, typed, _beside) is not { } screen)
         {
             yield break;
         }
 
-        var misses = Adjustment.MissesOf(places, _beside);
         for (var i = 0; i < _measurements.Length; i++)
         {
             if (_measurements[i].Redundancy < LeastRedundancy)
@@ -114,16 +113,16 @@ internal sealed class SlipSearch
                 continue;
             }
 
-            foreach (var suspicion in i < Figures ? OfFigure(i, screen, misses) : OfQuantity(i - Figures, screen, misses))
+            foreach (var suspicion in i < Figures ? OfFigure(i, screen) : OfQuantity(i - Figures, screen))
             {
                 yield return suspicion;
             }
         }
     }
 
-    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen, double[] misses)
+    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen)
     {
-        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(misses, figure) + Surprise(SlipKind.Other));
+        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(figure) + Surprise(SlipKind.Other));
         var misreadings = Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
             .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []);
         foreach (var (kind, instead) in misreadings)
@@ -132,24 +131,25 @@ internal sealed class SlipSearch
             typed[figure] = instead;
 
             // A rotation or a bend that is quite another one makes another line, on which all slopes are different.
-            var around = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside) : screen;
-            if (around is not null && _line.PlacesWith(typed) is { } places)
+            var left = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside)?.ChiSquare
+                : _line.PlacesWith(typed) is { } places ? screen.ChiSquareOf(Adjustment.MissesOf(places, _beside))
+                : null;
+            if (left is { } chiSquare)
             {
-                var left = around.ChiSquare(Adjustment.MissesOf(places, _beside));
-                yield return new(figure, kind, instead, left + Surprise(kind));
+                yield return new(figure, kind, instead, chiSquare + Surprise(kind));
             }
         }
     }
 
-    private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen, double[] misses)
+    private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen)
     {
         var index = Figures + quantity;
-        yield return new(index, SlipKind.Other, 0, screen.ChiSquareWithout(misses, quantity) + Surprise(SlipKind.Other));
+        var (without, read) = screen.ChiSquareOfQuantity(quantity);
+        yield return new(index, SlipKind.Other, 0, without + Surprise(SlipKind.Other));
         foreach (var (kind, instead) in Misreadings.OfLength(_measurements[index].Measured))
         {
-            double[] tried = [.. misses];
-            tried[quantity] += (instead - _measurements[index].Measured) / _beside[quantity].Deviation;
-            yield return new(index, kind, instead, screen.ChiSquare(tried) + Surprise(kind));
+            var more = (instead - _measurements[index].Measured) / _beside[quantity].Deviation;
+            yield return new(index, kind, instead, read(more) + Surprise(kind));
         }
     }
 
