@@ -47,58 +47,53 @@ internal static class PrintCommand
         command.SetAction(parsed =>
         {
             var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            return Run(plan, parsed.GetRequiredValue(file), parsed.GetValue(line) ?? [], options, parsed, surroundings);
+            if (plan.SheetsVerdict != Verdict.Good)
+            {
+                surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
+                return ExitCodes.For(plan.SheetsVerdict);
+            }
+
+            WarnOfAlike(plan, surroundings);
+            var (name, target) = (parsed.GetRequiredValue(file), parsed.GetValue(options.Output));
+            var wanted = options.In(parsed, plan.Measured);
+            var printing = options.WantsSvg(parsed)
+                ? PrintDrawings([.. plan.Sheets(wanted.Notation)], name, target, surroundings)
+                : PrintPages(plan, PrintTarget.Of(name, target), wanted, parsed.GetValue(line) ?? [], surroundings);
+            return ExitCodes.For(printing, plan.Verdict);
         });
         return command;
     }
 
-    /// <summary>Why nothing is printed, or else drawings, or else pages.</summary>
-    private static int Run(
-        CarPlan plan, string name, IReadOnlyCollection<string> lines, PrintOptions options, ParseResult parsed, Surroundings surroundings)
+    private static void WarnOfAlike(CarPlan plan, Surroundings surroundings)
     {
-        if (plan.SheetsVerdict != Verdict.Good)
-        {
-            surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-            return ExitCodes.For(plan.SheetsVerdict);
-        }
-
         foreach (var warning in AlikeOnPaper.Warnings(
             plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
         {
             surroundings.Error.WriteLine($"bendsheet: {warning}");
         }
-
-        var wanted = options.In(parsed, plan.Measured);
-        if (options.WantsSvg(parsed))
-        {
-            var drawn = WriteDrawings([.. plan.Sheets(wanted.Notation)], name, parsed.GetValue(options.Output), surroundings);
-            return drawn == ExitCodes.Done ? ExitCodes.For(plan.Verdict) : drawn;
-        }
-
-        return PrintPages(plan, PrintTarget.Of(name, parsed.GetValue(options.Output)), wanted, lines, surroundings);
     }
 
-    private static int PrintPages(
+    private static Printing PrintPages(
         CarPlan plan, PrintTarget? target, WantedPrint wanted, IReadOnlyCollection<string> lines, Surroundings surroundings)
     {
         if (target is null)
         {
             surroundings.Error.WriteLine(
                 "bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
-            return ExitCodes.WrongInput;
+            return Printing.WrongInput;
         }
 
         if (target.IsForDrawings)
         {
             surroundings.Error.WriteLine(
                 $"bendsheet: {Visible.Text(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
-            return ExitCodes.WrongInput;
+            return Printing.WrongInput;
         }
 
         if (WhyNot(wanted, plan) is { } why)
         {
             surroundings.Error.WriteLine($"bendsheet: {why}");
-            return ExitCodes.WrongInput;
+            return Printing.WrongInput;
         }
 
         var sheets = plan.Sheets(wanted.Notation).ToList();
@@ -107,26 +102,24 @@ internal static class PrintCommand
             return NothingToPrint(surroundings);
         }
 
-        var written = wanted.Each
+        return wanted.Each
             ? PrintEach(sheets, wanted, target, surroundings)
-            : Write(
-                PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(lines), surroundings);
-        return written == ExitCodes.Done ? ExitCodes.For(plan.Verdict) : written;
+            : Write(PrintedSheets.Of(wanted.Set(plan, sheets), new PdfPress()), target.OfSet(lines), surroundings);
     }
 
     /// <summary>Stops at the first file that cannot be written: the next ones would fail alike.</summary>
-    private static int PrintEach(List<SheetContent> sheets, WantedPrint wanted, PrintTarget target, Surroundings surroundings)
+    private static Printing PrintEach(List<SheetContent> sheets, WantedPrint wanted, PrintTarget target, Surroundings surroundings)
     {
         foreach (var sheet in sheets)
         {
-            if (Write(PrintedSheets.Of(wanted.One(sheet), new PdfPress()), target.OfLine(sheet.Line), surroundings) is not ExitCodes.Done
-                and var code)
+            if (Write(PrintedSheets.Of(wanted.One(sheet), new PdfPress()), target.OfLine(sheet.Line), surroundings) is not Printing.Done
+                and var stopped)
             {
-                return code;
+                return stopped;
             }
         }
 
-        return ExitCodes.Done;
+        return Printing.Done;
     }
 
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
@@ -145,20 +138,20 @@ internal static class PrintCommand
             : null;
     }
 
-    private static int NothingToPrint(Surroundings surroundings)
+    private static Printing NothingToPrint(Surroundings surroundings)
     {
         surroundings.Error.WriteLine(
             "bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
-        return ExitCodes.CannotBeMade;
+        return Printing.NothingToPrint;
     }
 
-    private static int WriteDrawings(IReadOnlyList<SheetContent> sheets, string name, string? target, Surroundings surroundings)
+    private static Printing PrintDrawings(IReadOnlyList<SheetContent> sheets, string name, string? target, Surroundings surroundings)
     {
         var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
         if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal) || (piped && target is null))
         {
             surroundings.Error.WriteLine("bendsheet: name a folder for the drawings with -o, because there are several.");
-            return ExitCodes.WrongInput;
+            return Printing.WrongInput;
         }
 
         if (sheets.Count == 0)
@@ -169,13 +162,13 @@ internal static class PrintCommand
         if (target is not null && DrawingFiles.WhyNot(target, sheets[0].Line) is { } why)
         {
             surroundings.Error.WriteLine($"bendsheet: {why}");
-            return ExitCodes.WrongInput;
+            return Printing.WrongInput;
         }
 
         return DrawingFiles.Write(sheets, target, piped ? null : name, surroundings);
     }
 
-    private static int Write(PrintedSheets printed, string target, Surroundings surroundings)
+    private static Printing Write(PrintedSheets printed, string target, Surroundings surroundings)
     {
         foreach (var missing in printed.MissingCharacters)
         {
@@ -186,18 +179,18 @@ internal static class PrintCommand
         {
             using var stream = surroundings.StandardOutput();
             stream.Write(printed.Pdf.Span);
-            return ExitCodes.Done;
+            return Printing.Done;
         }
 
         if (OutputFile.ReplaceSheet(target, printed.Pdf.Span) is { } problem)
         {
             surroundings.Error.WriteLine($"bendsheet: {Visible.Text(target)} was not written: {problem}");
-            return ExitCodes.NotWritten;
+            return Printing.NotWritten;
         }
 
         var lines = printed.Lines == 0 ? "the cover" : Counted.Words(printed.Lines, "line");
         var pages = Counted.Words(printed.Pages, "page");
         surroundings.Output.WriteLine($"{Visible.Text(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
-        return ExitCodes.Done;
+        return Printing.Done;
     }
 }

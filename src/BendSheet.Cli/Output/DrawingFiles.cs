@@ -29,15 +29,14 @@ internal static class DrawingFiles
     /// <param name="target">A folder that is there, or what all names begin with; null puts them beside the file.</param>
     /// <param name="source">The file with the measurements; null for standard input.</param>
     /// <param name="surroundings">To say what was written.</param>
-    /// <returns>One of <see cref="ExitCodes"/>.</returns>
-    public static int Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
+    public static Printing Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
     {
         var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
         {
             surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Text(folder)}: make it first, or "
                 + "name one that is there with -o");
-            return ExitCodes.NotWritten;
+            return Printing.NotWritten;
         }
 
         var names = new HashSet<string>(StringComparer.OrdinalIgnoreCase);
@@ -53,7 +52,7 @@ internal static class DrawingFiles
                 if (OutputFile.ReplaceDrawing(path, drawing.Svg.Span) is { } problem)
                 {
                     surroundings.Error.WriteLine($"bendsheet: {Visible.Text(path)} was not written: {problem}");
-                    return ExitCodes.NotWritten;
+                    return Printing.NotWritten;
                 }
 
                 surroundings.Output.WriteLine(Visible.Text(path));
@@ -65,7 +64,7 @@ internal static class DrawingFiles
             surroundings.Error.WriteLine($"bendsheet: the font has no sign for {sign}; □ stands in its place.");
         }
 
-        return ExitCodes.Done;
+        return Printing.Done;
     }
 
     /// <summary>Of two lines whose names differ only in capitals, which many disks take for one name, the second gets a number.</summary>

@@ -27,4 +27,13 @@ public static class ExitCodes
         Verdict.CannotBeMade => CannotBeMade,
         _ => Done,
     };
+
+    /// <summary>The code for how printing went; of a file that is printed, the one that its verdict asks for.</summary>
+    internal static int For(Printing printing, Verdict verdict) => printing switch
+    {
+        Printing.WrongInput => WrongInput,
+        Printing.NothingToPrint => CannotBeMade,
+        Printing.NotWritten => NotWritten,
+        _ => For(verdict),
+    };
 }

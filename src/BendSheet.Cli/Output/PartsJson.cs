@@ -33,36 +33,25 @@ public static class PartsJson
     {
         var circuits = Circuits.Of(network);
         var uses = network.Uses;
-        json.WriteStartArray("parts");
-        foreach (var part in network.Car.Parts)
+        json.WriteObjects("parts", network.Car.Parts, part =>
         {
-            json.WriteStartObject();
             json.WriteString("name", part.Name);
             json.WriteString("kind", part.Kind.Word());
             json.WriteNumber("have", part.Have);
             json.WriteString("pressureFrom", circuits.SourceOf(part)?.InWords);
-            json.WriteStartArray("ports");
-            foreach (var port in part.Ports)
+            json.WriteObjects("ports", part.Ports, port =>
             {
-                json.WriteStartObject();
                 json.WriteString("name", port.Name);
                 WriteSpec(json, port.Spec);
                 json.WriteString("circuit", port.Circuit);
                 json.WriteString("connectedTo", uses[(part.Name, port.Name)].FirstOrDefault()?.Connection.InWords);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            });
+        });
     }
 
     private static void WriteConnections(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
-        json.WriteStartArray("connections");
-        foreach (var connection in network.Connections)
+        json.WriteValues("connections", network.Connections, connection =>
         {
             var line = connection.Kind == ConnectionKind.Line
                 ? plan.Lines.FirstOrDefault(
@@ -76,9 +65,7 @@ public static class PartsJson
             WriteEnd(json, "from", connection.A);
             WriteEnd(json, "to", connection.B);
             json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteEnd(Utf8JsonWriter json, string name, ConnectionEnd end)
@@ -94,24 +81,13 @@ public static class PartsJson
 
     private static void WriteNeeds(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
-        json.WriteStartArray("needs");
-        foreach (var need in PlumbingNeeds.Of(network, plan.Measured.Notation))
+        json.WriteObjects("needs", PlumbingNeeds.Of(network, plan.Measured.Notation), need =>
         {
-            json.WriteStartObject();
             json.WriteString("name", need.Name);
             json.WriteNumber("count", need.Count);
             json.WriteNumber("have", need.Have);
-            json.WriteStartArray("usedAt");
-            foreach (var place in need.UsedAt)
-            {
-                json.WriteStringValue(place);
-            }
-
-            json.WriteEndArray();
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+            json.WriteValues("usedAt", need.UsedAt, place => json.WriteStringValue(place));
+        });
     }
 
     private static void WriteSpec(Utf8JsonWriter json, PortSpec spec)

@@ -21,26 +21,15 @@ internal static class PieceJson
         json.WriteStartObject("piece");
         json.WriteNumber("miss", piece.Miss.Millimetres);
         json.WriteNumber("askew", piece.Askew.Degrees);
-        json.WriteStartArray("measurements");
-        foreach (var reading in piece.Readings)
+        json.WriteObjects("measurements", piece.Readings, reading =>
         {
-            json.WriteStartObject();
             json.WriteString("name", reading.Name);
             json.WriteNumber("measured", Value(reading.Measured, reading.Quantity.IsAngle));
             json.WriteNumber("expected", Value(reading.Expected, reading.Quantity.IsAngle));
             json.WriteNumber("within", Value(reading.Within, reading.Quantity.IsAngle));
             json.WriteNumber("residual", Value(reading.Residual, reading.Quantity.IsAngle));
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("mistakes");
-        foreach (var mistake in piece.Mistakes)
-        {
-            WriteMistake(json, mistake);
-        }
-
-        json.WriteEndArray();
+        });
+        json.WriteValues("mistakes", piece.Mistakes, mistake => WriteMistake(json, mistake));
         json.WriteString("tellsApart", piece.Telling?.Quantity.Name(bends));
         WriteCorrection(json, piece.Correction, bends);
         json.WriteEndObject();
@@ -64,18 +53,13 @@ internal static class PieceJson
         }
 
         json.WriteStartObject("correction");
-        json.WriteStartArray("steps");
-        foreach (var step in correction.Steps)
+        json.WriteObjects("steps", correction.Steps, step =>
         {
-            json.WriteStartObject();
             json.WriteString("name", new PieceQuantity(step.IsTwist ? PieceKind.Roll : PieceKind.Bend, 0, step.Bend).Name(bends));
             json.WriteNumber("by", step.By.Degrees);
             json.WriteString("until", step.Until?.Name(bends));
             json.WriteNumber("reads", step.Reads.Millimetres);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
         json.WriteNumber("miss", correction.Miss.Millimetres);
         json.WriteNumber("askew", correction.Askew.Degrees);
         json.WriteEndObject();

@@ -29,13 +29,7 @@ public static class SolvedJson
         {
             json.WriteStartObject();
             json.WriteString("project", plan.Measured.Project);
-            json.WriteStartArray("lines");
-            foreach (var line in plan.Lines)
-            {
-                WriteLine(json, line);
-            }
-
-            json.WriteEndArray();
+            json.WriteValues("lines", plan.Lines, line => WriteLine(json, line));
             WriteFindings(json, plan.Findings);
             json.WriteEndObject();
         }
@@ -108,26 +102,20 @@ public static class SolvedJson
 
     internal static void WriteFindings(Utf8JsonWriter json, IEnumerable<Finding> findings)
     {
-        json.WriteStartArray("findings");
-        foreach (var finding in findings)
+        json.WriteObjects("findings", findings, finding =>
         {
-            json.WriteStartObject();
             json.WriteString("severity", finding.SeverityWord);
             json.WriteString("rule", finding.Rule.Name);
             json.WriteString("message", finding.Message);
             json.WriteString("file", finding.Position.File);
             json.WriteNumber("line", finding.Position.Line);
             json.WriteNumber("column", finding.Position.Column);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteNumbers(Utf8JsonWriter json, string name, IEnumerable<Length?> lengths)
     {
-        json.WriteStartArray(name);
-        foreach (var length in lengths)
+        json.WriteValues(name, lengths, length =>
         {
             if (length is { } known)
             {
@@ -137,9 +125,7 @@ public static class SolvedJson
             {
                 json.WriteNullValue();
             }
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WritePoint(Utf8JsonWriter json, Vector3D? point)

@@ -17,21 +17,9 @@ public static class StockJson
         {
             json.WriteStartObject();
             json.WriteString("project", plan.Measured.Project);
-            json.WriteStartArray("tubes");
-            foreach (var tube in plan.Stock.Plan.Tubes)
-            {
-                WriteTube(json, tube);
-            }
-
-            json.WriteEndArray();
+            json.WriteValues("tubes", plan.Stock.Plan.Tubes, tube => WriteTube(json, tube));
             WriteNames(json, "notCounted", plan.Stock.Plan.NotCounted);
-            json.WriteStartArray("shopping");
-            foreach (var item in plan.Stock.Shopping.Items)
-            {
-                WriteItem(json, item);
-            }
-
-            json.WriteEndArray();
+            json.WriteValues("shopping", plan.Stock.Shopping.Items, item => WriteItem(json, item));
             SolvedJson.WriteFindings(json, plan.Stock.Findings);
             json.WriteEndObject();
         }
@@ -74,31 +62,21 @@ public static class StockJson
         SolvedJson.WriteLength(json, "longestLeft", plan.LongestLeft);
         SolvedJson.WriteLength(json, "longestLeftAtMost", plan.LongestLeftAtMost);
         WriteNames(json, "tooLong", plan.TooLong.Select(piece => piece.Name));
-        json.WriteStartArray("rolls");
-        foreach (var roll in plan.Rolls)
+        json.WriteObjects("rolls", plan.Rolls, roll =>
         {
-            json.WriteStartObject();
             json.WriteString("name", roll.Name);
             json.WriteBoolean("new", roll.IsBought);
             SolvedJson.WriteLength(json, "before", roll.Before);
-            json.WriteStartArray("cuts");
-            foreach (var cut in roll.Cuts)
+            json.WriteObjects("cuts", roll.Cuts, cut =>
             {
-                json.WriteStartObject();
                 json.WriteString("piece", cut.Piece.Name);
                 json.WriteBoolean("line", cut.Piece.Use == PieceUse.Line);
                 SolvedJson.WriteLength(json, "from", cut.From);
                 SolvedJson.WriteLength(json, "to", cut.To);
                 SolvedJson.WriteLength(json, "length", cut.Piece.Length);
-                json.WriteEndObject();
-            }
-
-            json.WriteEndArray();
+            });
             SolvedJson.WriteLength(json, "left", roll.Left);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteItem(Utf8JsonWriter json, ShoppingItem item)
@@ -115,12 +93,6 @@ public static class StockJson
 
     private static void WriteNames(Utf8JsonWriter json, string name, IEnumerable<string> values)
     {
-        json.WriteStartArray(name);
-        foreach (var value in values)
-        {
-            json.WriteStringValue(value);
-        }
-
-        json.WriteEndArray();
+        json.WriteValues(name, values, value => json.WriteStringValue(value));
     }
 }

@@ -30,10 +30,8 @@ internal static class SurveyJson
 
     private static void WriteMeasurements(Utf8JsonWriter json, LineSurvey survey)
     {
-        json.WriteStartArray("measurements");
-        foreach (var one in survey.Measurements)
+        json.WriteObjects("measurements", survey.Measurements, one =>
         {
-            json.WriteStartObject();
             json.WriteString("name", one.Name);
             json.WriteNumber("measured", Value(one.Measured, one.IsAngle));
             json.WriteNumber("within", Value(one.Within, one.IsAngle));
@@ -47,36 +45,25 @@ internal static class SurveyJson
             {
                 json.WriteNull("w");
             }
-
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteNext(Utf8JsonWriter json, LineSurvey survey)
     {
-        json.WriteStartArray("next");
-        foreach (var next in survey.Next)
+        json.WriteObjects("next", survey.Next, next =>
         {
-            json.WriteStartObject();
             json.WriteString("name", next.Name);
             json.WriteNumber("expected", next.Expected.Millimetres);
             json.WriteNumber("within", next.Within.Millimetres);
             json.WriteNumber("miss", next.Miss.Millimetres);
             json.WriteNumber("askew", next.Askew.Degrees);
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static void WriteSlips(Utf8JsonWriter json, LineSurvey survey)
     {
-        json.WriteStartArray("slips");
-        foreach (var slip in survey.Slips)
+        json.WriteObjects("slips", survey.Slips, slip =>
         {
-            json.WriteStartObject();
             json.WriteString("name", slip.Name);
             json.WriteNumber("measured", Value(slip.Measured, slip.IsAngle));
             json.WriteNumber("instead", Value(slip.Instead, slip.IsAngle));
@@ -89,10 +76,7 @@ internal static class SurveyJson
                 SlipKind.Misread => "misread",
                 _ => "other",
             });
-            json.WriteEndObject();
-        }
-
-        json.WriteEndArray();
+        });
     }
 
     private static double Value(double value, bool isAngle) => isAngle ? value * 180 / Math.PI : value;

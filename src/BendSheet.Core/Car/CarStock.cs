@@ -26,7 +26,8 @@ public sealed record CarStock(StockPlan Plan, ShoppingList Shopping, ImmutableAr
             .Select(
                 need => new ShoppingItem(need.Sort, need.Kind, string.Empty, need.Count, need.UsedAt)
                 {
-                    Have = Math.Min(need.Have, need.Count)
+                    Article = need.Article,
+                    Have = Math.Min(need.Have, need.Count),
                 });
         var plan = StockPlan.Of(car.Lines, car.RoughLines, stores);
         var shopping = ShoppingList.Of(car.Lines, car.RoughLines, plan, stores.Have, needs, notation);

@@ -12,6 +12,9 @@ namespace BendSheet.Core.Plumbing;
 /// <param name="Have">How many of them lie in the drawer already, by the file.</param>
 public sealed record PlumbingNeed(string Sort, string Kind, ImmutableArray<string> UsedAt, int Count, int Have)
 {
+    /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>
+    public string Article { get; init; } = Sort;
+
     /// <summary>Both in a row: <c>tee, 3 × 3/8-24 flare 37</c>.</summary>
     public string Name => Kind.Length == 0 ? Sort : $"{Sort}, {Kind}";
 }
@@ -25,6 +28,8 @@ public static class PlumbingNeeds
     /// <summary>An eye between two flat faces has a washer on each side.</summary>
     private const int WashersForBanjo = 2;
 
+    private const string Washer = "sealing washer";
+
     /// <summary>Everything, equal pieces together, in the order of the file; sealant and washers last.</summary>
     public static ImmutableArray<PlumbingNeed> Of(PipeNetwork network, LengthNotation notation)
     {
@@ -37,7 +42,8 @@ public static class PlumbingNeeds
                     same => new PlumbingNeed(
                         same.Key.Sort, same.Key.Kind, [.. same.Select(piece => piece.UsedAt)], same.Count(), same
                             .Sum(piece => piece.Have))),
-            .. Sealing(network, Seat.Banjo, WashersForBanjo, "sealing washer for banjo", string.Empty),
+            .. Sealing(network, Seat.Banjo, WashersForBanjo, $"{Washer} for banjo", string.Empty)
+                .Select(need => need with { Article = Washer }),
             .. Sealing(network, Seat.Taper, 1, "thread sealant that stands the fluid", "for a taper thread"),
         ];
     }

@@ -11,9 +11,15 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>As the list writes them behind a size.</summary>
     private static readonly string[] Units = ["mm", "in"];
 
+    /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>
+    public string Article { get; init; } = Sort;
+
     /// <summary>The words of a thing on the list.</summary>
     public static ListedName Of(ShoppingItem item) =>
-        new(item.Sort, string.Join(", ", new[] { item.Kind, item.Specification }.Where(words => words.Length > 0)));
+        new(item.Sort, string.Join(", ", new[] { item.Kind, item.Specification }.Where(words => words.Length > 0)))
+        {
+            Article = item.Article,
+        };
 
     /// <summary>Every word of the thing is typed, and nothing else.</summary>
     public bool IsWholly(string typed) => Has(typed) && All().All(own => Typed(typed).Any(word => Same(word, own)));
@@ -28,14 +34,14 @@ internal sealed record ListedName(string Sort, string Details)
     public bool Has(string typed) => Typed(typed) is { Length: > 0 } words && words.All(word => All().Any(own => Same(word, own)));
 
     /// <summary>A word says what it is, such as <c>tee</c>, whatever else is typed.</summary>
-    public bool IsNamedIn(string typed) => Words(Sort.Split(" for ", 2)[0]).Any(own => Typed(typed).Any(word => Same(word, own)));
+    public bool IsNamedIn(string typed) => Words(Article).Any(own => Typed(typed).Any(word => Same(word, own)));
 
     /// <summary>How many typed words are the beginning of one of its own, as <c>m10</c> is of <c>M10x1</c>.</summary>
     public int NearWords(string typed) =>
         Typed(typed).Count(word => All().Any(own => own.StartsWith(word, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>The same without hyphens, to be held against what is typed <see cref="Loosely(string)"/>.</summary>
-    public ListedName Loosely() => new(WithoutHyphens(Sort), WithoutHyphens(Details));
+    public ListedName Loosely() => new(WithoutHyphens(Sort), WithoutHyphens(Details)) { Article = WithoutHyphens(Article) };
 
     /// <summary>What is typed, without hyphens and with units that stand by themselves: <c>an-3 17mm</c> is <c>an3 17 mm</c>.</summary>
     public static string Loosely(string typed) => string.Join(' ', Words(WithoutHyphens(typed)).Select(ApartFromUnit));

@@ -13,6 +13,9 @@ public sealed record ShoppingItem(string Sort, string Kind, string Specification
     /// <summary>What people call it: <c>nut</c>, <c>tee, 3 × 3/8-24 flare 37</c>.</summary>
     public string Name => Kind.Length == 0 ? Sort : $"{Sort}, {Kind}";
 
+    /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>
+    public string Article { get; init; } = Sort;
+
     /// <summary>How many of them lie in the drawer, at most <see cref="Count"/>.</summary>
     public int Have { get; init; }
 

@@ -15,43 +15,54 @@ namespace BendSheet.Core.Survey;
 internal sealed class SlipScreen
 {
     private readonly double[][] _rows;
+    private readonly double[] _misses;
+    private readonly double[] _forces;
     private readonly Cholesky<double> _normal;
 
-    private SlipScreen(double[][] rows, int figures)
+    private SlipScreen(double[][] rows, double[] misses, int figures)
     {
         _rows = rows;
-        _normal = Adjustment.Normal([.. Enumerable.Repeat(1.0, figures)], rows).Cholesky();
+        _normal = Adjustment.Normal([.. Enumerable.Repeat(1.0, figures)], rows);
+        _misses = misses;
+        _forces = Forces(misses);
     }
+
+    /// <summary>The sum of squares that an adjustment would come to.</summary>
+    public double ChiSquare => Adjustment.Dot(_misses, _forces);
 
     /// <summary>Around a line; null where it has no shape.</summary>
     public static SlipScreen? Around(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
-        PlaceSlopes.Near(line, typed) is { } slopes ? new([.. beside.Select(one => Adjustment.Row(slopes, one))], slopes.Count) : null;
+        PlaceSlopes.Near(line, typed) is { } slopes
+            ? new([.. beside.Select(one => Adjustment.Row(slopes, one))], Adjustment.MissesOf(slopes.At, beside), slopes.Count)
+            : null;
 
-    /// <summary>The sum of squares that an adjustment would come to.</summary>
-    public double ChiSquare(double[] misses) => Adjustment.Dot(misses, Forces(misses));
+    /// <summary>The same if the misses were others.</summary>
+    public double ChiSquareOf(double[] misses) => Adjustment.Dot(misses, Forces(misses));
 
     /// <summary>The same if one figure were not believed.</summary>
-    public double ChiSquareWithoutFigure(double[] misses, int figure)
+    public double ChiSquareWithoutFigure(int figure)
     {
         double[] column = [.. _rows.Select(row => row[figure])];
-        var (forces, own) = (Forces(misses), Adjustment.Dot(column, Forces(column)));
-        return Adjustment.Dot(misses, forces) - (own > 0 ? Squared(Adjustment.Dot(column, forces)) / own : 0);
+        var own = Adjustment.Dot(column, Forces(column));
+        return ChiSquare - (own > 0 ? Squared(Adjustment.Dot(column, _forces)) / own : 0);
     }
 
-    /// <summary>The same if one quantity were not believed.</summary>
-    public double ChiSquareWithout(double[] misses, int quantity)
+    /// <summary>What is told of one quantity: the same if it were not believed, and if it were read as more than it was.</summary>
+    /// <param name="quantity">Which.</param>
+    public (double Without, Func<double, double> Read) ChiSquareOfQuantity(int quantity)
     {
-        var unit = new double[misses.Length];
-        unit[quantity] = 1;
-        var forces = Forces(misses);
-        return Adjustment.Dot(misses, forces) - (Squared(forces[quantity]) / Forces(unit)[quantity]);
+        var row = _rows[quantity];
+        var own = 1 - Adjustment.Dot(row, Solved(row));
+        return (ChiSquare - (Squared(_forces[quantity]) / own), more => ChiSquare + (2 * more * _forces[quantity]) + (more * more * own));
     }
 
     private static double Squared(double value) => value * value;
 
     private double[] Forces(double[] misses)
     {
-        var moved = _normal.Solve(Vector<double>.Build.DenseOfArray(Adjustment.Sum(_rows, misses, _normal.Factor.RowCount))).AsArray();
+        var moved = Solved(Adjustment.Sum(_rows, misses, _normal.Factor.RowCount));
         return [.. misses.Select((miss, i) => miss - Adjustment.Dot(_rows[i], moved))];
     }
+
+    private double[] Solved(double[] right) => _normal.Solve(Vector<double>.Build.DenseOfArray(right)).AsArray();
 }

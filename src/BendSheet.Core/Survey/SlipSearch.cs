@@ -28,9 +28,6 @@ internal sealed class SlipSearch
     /// <summary>Measurements that the others check by less are not looked at: they are what they are told to be.</summary>
     private const double LeastRedundancy = 1e-6;
 
-    /// <summary>Multiplications that may be spent on asking measurements whether they were misread.</summary>
-    private const double MostWork = 4e9;
-
     /// <summary>So many mistakes are tried in full, the likeliest first.</summary>
     private const int MostTried = 24;
 
@@ -102,9 +99,6 @@ internal sealed class SlipSearch
 
     private int Figures => _measurements.Length - _beside.Count;
 
-    /// <summary>So many measurements are asked: all of them on a line that somebody measured, a few of what only a test measures.</summary>
-    private int Asked => (int)Math.Max(MostTried, MostWork / (3.0 * _beside.Count * _line.Figures.Length * _line.Figures.Length));
-
     /// <summary>The best for each measurement, the likeliest first; every one makes all agree.</summary>
     private List<Explanation> Explanations() =>
     [
@@ -120,35 +114,28 @@ internal sealed class SlipSearch
     private IEnumerable<Suspicion> Suspicions()
     {
         var typed = _line.Typed;
-        if (_line.PlacesWith(typed) is not { } places || SlipScreen.Around(_line, typed, _beside) is not { } screen)
+        if (SlipScreen.Around(_line, typed, _beside) is not { } screen)
         {
             yield break;
         }
 
-        var misses = Adjustment.MissesOf(places, _beside);
-        List<Suspicion> leftOut =
-        [
-            .. Enumerable.Range(0, _measurements.Length)
-                .Where(i => _measurements[i].Redundancy >= LeastRedundancy)
-                .Select(i => new Suspicion(i, SlipKind.Other, 0, Surprise(SlipKind.Other) + (i < Figures
-                    ? screen.ChiSquareWithoutFigure(misses, i)
-                    : screen.ChiSquareWithout(misses, i - Figures)))),
-        ];
-
-        // Where there are very many, those that would leave better agreement if they were left out.
-        foreach (var suspicion in leftOut.OrderBy(one => one.Screened).Take(Asked))
+        for (var i = 0; i < _measurements.Length; i++)
         {
-            yield return suspicion;
-            var i = suspicion.Measurement;
-            foreach (var misread in i < Figures ? OfFigure(i, screen, misses) : OfQuantity(i - Figures, screen, misses))
+            if (_measurements[i].Redundancy < LeastRedundancy)
             {
-                yield return misread;
+                continue;
+            }
+
+            foreach (var suspicion in i < Figures ? OfFigure(i, screen) : OfQuantity(i - Figures, screen))
+            {
+                yield return suspicion;
             }
         }
     }
 
-    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen, double[] misses)
+    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen)
     {
+        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(figure) + Surprise(SlipKind.Other));
         var misreadings = Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
             .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []);
         foreach (var (kind, instead) in misreadings)
@@ -157,23 +144,25 @@ internal sealed class SlipSearch
             typed[figure] = instead;
 
             // A rotation or a bend that is quite another one makes another line, on which all slopes are different.
-            var around = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside) : screen;
-            if (around is not null && _line.PlacesWith(typed) is { } places)
+            var left = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside)?.ChiSquare
+                : _line.PlacesWith(typed) is { } places ? screen.ChiSquareOf(Adjustment.MissesOf(places, _beside))
+                : null;
+            if (left is { } chiSquare)
             {
-                var left = around.ChiSquare(Adjustment.MissesOf(places, _beside));
-                yield return new(figure, kind, instead, left + Surprise(kind));
+                yield return new(figure, kind, instead, chiSquare + Surprise(kind));
             }
         }
     }
 
-    private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen, double[] misses)
+    private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen)
     {
         var index = Figures + quantity;
+        var (without, read) = screen.ChiSquareOfQuantity(quantity);
+        yield return new(index, SlipKind.Other, 0, without + Surprise(SlipKind.Other));
         foreach (var (kind, instead) in Misreadings.OfLength(_measurements[index].Measured))
         {
-            double[] tried = [.. misses];
-            tried[quantity] += (instead - _measurements[index].Measured) / _beside[quantity].Deviation;
-            yield return new(index, kind, instead, screen.ChiSquare(tried) + Surprise(kind));
+            var more = (instead - _measurements[index].Measured) / _beside[quantity].Deviation;
+            yield return new(index, kind, instead, read(more) + Surprise(kind));
         }
     }
 

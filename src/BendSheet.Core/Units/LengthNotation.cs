@@ -44,8 +44,8 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// </remarks>
     public string Size(Length length)
     {
-        var (whole, decimals) = (Decimals(length.Millimetres, "0"), Decimals(length.Millimetres, "0.##"));
-        var (fraction, thousandths) = (ExactFraction(length.Inches), Decimals(length.Inches, "0.###"));
+        var (whole, decimals) = (Decimals(length.Millimetres, 0), Decimals(length.Millimetres, 2));
+        var (fraction, thousandths) = (ExactFraction(length.Inches), Decimals(length.Inches, 3));
         (string? Figure, string Unit)[] sizes = Imperial
             ? [(fraction, "in"), (thousandths, "in"), (decimals, "mm")]
             : [(whole, "mm"), (fraction, "in"), (decimals, "mm"), (thousandths, "in")];
@@ -57,25 +57,23 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// <summary>
     /// A size in inches without its unit, as threads are named by: <c>3/8</c>; null where it is no round figure of inches.
     /// </summary>
-    public static string? InchSize(Length length) => ExactFraction(length.Inches) ?? Decimals(length.Inches, "0.###");
+    public static string? InchSize(Length length) => ExactFraction(length.Inches) ?? Decimals(length.Inches, 3);
 
     /// <summary>
     /// A small length that was reckoned, not to be measured off: millimetres to a tenth, or inches to a thousandth. Used where a half
     /// millimetre would hide the difference that is spoken of.
     /// </summary>
-    public string Fine(Length length)
-    {
-        var text = Imperial
-            ? length.Inches.ToString("0.000", CultureInfo.InvariantCulture)
-            : length.Millimetres.ToString("0.0", CultureInfo.InvariantCulture);
-        return (text.Any(digit => digit is >= '1' and <= '9') ? text : text.TrimStart('-')) + " " + Symbol;
-    }
+    public string Fine(Length length) => Finely(length, "0.000;-0.000;0.000", "0.0;-0.0;0.0");
 
     /// <summary>
     /// How much more one length is than another, as fine as <see cref="Fine"/>: <c>+0.5 mm</c>, <c>-0.110 in</c>, <c>0.0 mm</c>.
     /// </summary>
-    public string Difference(Length difference) =>
-        Fine(difference) is var text && difference > Length.Zero && text.Any(digit => digit is >= '1' and <= '9') ? "+" + text : text;
+    public string Difference(Length difference) => Finely(difference, "+0.000;-0.000;0.000", "+0.0;-0.0;0.0");
+
+    /// <summary>By a format for what shows as more than nothing, as less, and as nothing, which has no sign.</summary>
+    private string Finely(Length length, string inches, string millimetres) => (Imperial
+        ? length.Inches.ToString(inches, CultureInfo.InvariantCulture)
+        : length.Millimetres.ToString(millimetres, CultureInfo.InvariantCulture)) + " " + Symbol;
 
     private static string MillimetreFigure(Length length)
     {
@@ -105,12 +103,10 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
         return steps > 0 && Math.Abs((inches * Finest) - steps) < Noise ? Fraction((long)steps, Finest) : null;
     }
 
-    /// <summary>Null where the figure has more decimals than the format shows.</summary>
-    private static string? Decimals(double figure, string format)
-    {
-        var text = figure.ToString(format, CultureInfo.InvariantCulture);
-        return Math.Abs(double.Parse(text, CultureInfo.InvariantCulture) - figure) < Noise ? text : null;
-    }
+    /// <summary>Null where the figure has more decimals than may be shown.</summary>
+    private static string? Decimals(double figure, int most) => Math.Abs(Math.Round(figure, most) - figure) < Noise
+        ? figure.ToString("0." + new string('#', most), CultureInfo.InvariantCulture)
+        : null;
 
     private static string Fraction(long steps, int denominator)
     {
