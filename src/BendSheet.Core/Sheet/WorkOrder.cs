@@ -25,6 +25,12 @@ public static class WorkOrder
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var order = plan.Order;
+        if (!template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length)
+        {
+            yield return $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
+                + "the marks of the others, mark them anew and go on from there; the dial's zero line stays.";
+        }
+
         yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the "
             + "ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))

@@ -72,12 +72,14 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
 
     private static Route RouteOf(RouteLayout layout, BentShape shape, ImmutableArray<int> made)
     {
+        // The line along the tube is penned already: what is made keeps its dial, and the first bend comes to lie beside it.
+        var aside = Enumerable.Range(1, made[0] - 1).Sum(i => layout.Bends[i].Bend.Rotation.Radians - shape.Rolled[i]);
         ImmutableArray<Bend> bends =
         [
             .. layout.Bends.Select((one, i) => one.Bend with
             {
                 Turn = Angle.FromRadians(shape.Turned[i]),
-                Rotation = Angle.FromRadians(shape.Rolled[i]),
+                Rotation = Angle.FromRadians(shape.Rolled[i] + (i == 0 ? aside : 0)),
                 Note = made.Contains(i + 1) ? Made(one.Bend.Note) : one.Bend.Note,
             }),
         ];

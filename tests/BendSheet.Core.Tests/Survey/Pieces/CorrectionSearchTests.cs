@@ -90,6 +90,9 @@ public class CorrectionSearchTests
         Assert.Equal("made", solved.Plan.Bends[3].Bend.Note);
         Assert.Null(solved.Plan.Bends[0].Bend.Note);
 
+        // The line along the tube is penned already, and bend 4 was made first.
+        AssertGeometry.SameDirection(Line.Plan().Bends[3].Dial, solved.Plan.Bends[3].Dial);
+
         // The tube is cut already: no more of it is needed.
         Assert.Equal(Line.Plan().CutLength.Millimetres, solved.Plan.CutLength.Millimetres, 6);
         Assert.Contains("are aimed anew: B is then ", solved.Findings.Single(
