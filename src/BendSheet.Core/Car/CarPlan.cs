@@ -150,6 +150,7 @@ public sealed class CarPlan
         return begun with
         {
             Template = aimed,
+            Findings = [.. begun.Findings, .. LayoutRules.Check(aimed, layout).Except(begun.Findings)],
             Layout = layout,
             Centreline = centreline,
             Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), begun.Plan!.Order),

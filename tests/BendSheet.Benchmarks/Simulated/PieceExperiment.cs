@@ -52,7 +52,7 @@ internal static class PieceExperiment
                     var causes = Causes(piece, checks, errors, chance);
                     bool Is(Explained one) =>
                         one.Cause?.Bend == bend && one.Cause.Kind == (roll ? PieceCauseKind.Roll : PieceCauseKind.Bend);
-                    var isAlone = causes[1].Estimate.Misfit - causes[0].Estimate.Misfit > PieceCauses.TellsApart;
+                    var isAlone = causes[1].Misfit - causes[0].Misfit > PieceCauses.TellsApart;
                     first += Is(causes[0]) ? 1 : 0;
                     alone += Is(causes[0]) && isAlone ? 1 : 0;
                     wrong += !Is(causes[0]) && isAlone && IsNamed(causes) ? 1 : 0;
@@ -71,7 +71,7 @@ internal static class PieceExperiment
     }
 
     private static bool IsNamed(ImmutableArray<Explained> causes) => causes[0].Cause is not null
-        && causes.First(one => one.Cause is null).Estimate.Misfit - causes[0].Estimate.Misfit > PieceCauses.TellsApart;
+        && causes.First(one => one.Cause is null).Misfit - causes[0].Misfit > PieceCauses.TellsApart;
 
     private static ImmutableArray<Explained> Causes(
         BentPiece piece, ImmutableArray<PieceQuantity> checks, double[] errors, Chance chance)

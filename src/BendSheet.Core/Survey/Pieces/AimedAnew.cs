@@ -27,7 +27,7 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
     /// <param name="whole">With all bends.</param>
     /// <param name="errors">Of the whole: what is made as it came out, the rest zero.</param>
     /// <param name="port">Where B is to land.</param>
-    /// <returns>Null where that would take a bend the other way or more tube than there is.</returns>
+    /// <returns>Null where B does not land as wanted, or a bend would have to go the other way or take more tube than there is.</returns>
     internal static AimedAnew? Of(
         LineTemplate template, RouteLayout layout, BentPiece piece, BentPiece whole, double[] errors, PieceLanding port)
     {
@@ -51,7 +51,9 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
 
         var shape = whole.ShapeWith(now);
         var landing = PieceLanding.Of(whole.With(now));
-        return Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI) && Array.TrueForAll(shape.Straights, left => left >= 0)
+        var lands = landing.MissTo(port) <= template.Wanted.Miss.Millimetres && landing.AskewTo(port) <= template.Wanted.Askew.Radians;
+        return lands
+            && Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI) && Array.TrueForAll(shape.Straights, left => left >= 0)
             ? new(
                 template with { Route = RouteOf(layout, shape, template.Bent) },
                 Length.FromMillimetres(landing.MissTo(port)),

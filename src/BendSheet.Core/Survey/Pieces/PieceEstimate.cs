@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Templates;
 using MathNet.Numerics.LinearAlgebra;
 
@@ -72,7 +73,7 @@ internal sealed class PieceEstimate
             errors = solved.Errors();
             if (step == Steps || errors.Zip(before, (now, then) => Math.Abs(now - then)).Max() < Converged)
             {
-                return new(errors, piece.With(errors), solved.Misfit, solved.Covariance, slopes, solved.Steady);
+                return new(errors, piece.With(errors), solved.Misfit, solved.Covariance(), slopes, solved.Steady);
             }
         }
     }
@@ -135,26 +136,30 @@ internal sealed class PieceEstimate
     /// <summary>The linear problem, for one steadiness of the hands.</summary>
     private sealed class Solved
     {
-        private readonly Matrix<double> _prior;
+        private readonly Matrix<double> _spread;
+        private readonly ImmutableArray<PieceError> _errors;
+        private readonly PieceCause? _cause;
         private readonly Matrix<double> _gain;
-        private readonly Matrix<double> _slopes;
         private readonly Vector<double> _linear;
 
         public Solved(BentPiece piece, Matrix<double> slopes, Vector<double> linear, PieceCause? cause, double steady)
         {
-            (_slopes, _linear, Steady) = (slopes, linear, steady);
-            _prior = Matrix<double>.Build.DenseOfDiagonalArray(
-                [.. piece.Errors.Select(error => steady * steady * error.Scatter * error.Scatter)]);
+            (_linear, Steady) = (linear, steady);
+            (_errors, _cause) = (piece.Errors, cause);
+            _spread = Matrix<double>.Build.Dense(
+                slopes.RowCount, slopes.ColumnCount, (i, k) => slopes[i, k] * steady * steady * Squared(_errors[k].Scatter));
             foreach (var (first, part) in cause?.Way ?? [])
             {
                 foreach (var (second, other) in cause!.Way)
                 {
-                    _prior[first, second] += cause.Wide * cause.Wide * part * other;
+                    for (var i = 0; i < slopes.RowCount; i++)
+                    {
+                        _spread[i, second] += slopes[i, first] * Squared(cause.Wide) * part * other;
+                    }
                 }
             }
 
-            var spread = slopes * _prior;
-            var covariance = (spread * slopes.Transpose()) + Matrix<double>.Build.DenseIdentity(linear.Count);
+            var covariance = _spread.TransposeAndMultiply(slopes) + Matrix<double>.Build.DenseIdentity(linear.Count);
             if (cause is { Kind: PieceCauseKind.Misread, Bend: var misread, Wide: var wide })
             {
                 covariance[misread, misread] += wide * wide;
@@ -162,7 +167,7 @@ internal sealed class PieceEstimate
 
             var factor = covariance.Cholesky();
             Misfit = (linear * factor.Solve(linear)) + factor.DeterminantLn;
-            _gain = factor.Solve(spread).Transpose();
+            _gain = factor.Solve(_spread).Transpose();
         }
 
         public double Misfit { get; }
@@ -171,6 +176,22 @@ internal sealed class PieceEstimate
 
         public double[] Errors() => (_gain * _linear).ToArray();
 
-        public Matrix<double> Covariance => _prior - (_gain * _slopes * _prior);
+        /// <summary>Of the errors, once what was measured is known.</summary>
+        public Matrix<double> Covariance()
+        {
+            var prior = Matrix<double>.Build.DenseOfDiagonalArray(
+                [.. _errors.Select(error => Squared(Steady) * Squared(error.Scatter))]);
+            foreach (var (first, part) in _cause?.Way ?? [])
+            {
+                foreach (var (second, other) in _cause!.Way)
+                {
+                    prior[first, second] += Squared(_cause.Wide) * part * other;
+                }
+            }
+
+            return prior - (_gain * _spread);
+        }
+
+        private static double Squared(double value) => value * value;
     }
 }

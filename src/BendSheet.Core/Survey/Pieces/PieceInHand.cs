@@ -44,8 +44,14 @@ public sealed record TellingMeasurement(PieceQuantity Quantity, double IfFirst, 
 /// <param name="Readings">In the order of the file.</param>
 public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
 {
+    /// <summary>A piece of more bends is not looked at as a whole.</summary>
+    public const int MostBends = 40;
+
     /// <summary>What single mistakes explain it, the likeliest first; none where it is how hands scatter.</summary>
     public ImmutableArray<PieceMistake> Mistakes { get; private init; } = [];
+
+    /// <summary>Something explains all that was measured.</summary>
+    public required bool IsExplained { get; init; }
 
     /// <summary>What would tell the likeliest two explanations apart, where they do not come to the same at B; null otherwise.</summary>
     public TellingMeasurement? Telling { get; private init; }
@@ -75,10 +81,11 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     /// <param name="template">With it.</param>
     /// <param name="layout">What was aimed at.</param>
     /// <param name="held">The end that was held at each bend.</param>
-    /// <returns>Null where nothing was measured, or nothing is bent.</returns>
+    /// <returns>Null where nothing was measured, nothing is bent, or more than is looked at together.</returns>
     public static PieceInHand? Of(LineTemplate template, RouteLayout layout, ImmutableArray<TubeEnd> held)
     {
-        if ((template.Checks.IsEmpty && template.TrialFit is null && template.Bent.IsEmpty) || layout.Bends.IsEmpty)
+        if ((template.Checks.IsEmpty && template.TrialFit is null && template.Bent.IsEmpty)
+            || layout.Bends.Length is 0 or > MostBends)
         {
             return null;
         }
@@ -96,6 +103,15 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     /// <param name="Whole">As it is to be.</param>
     private sealed record Examination(LineTemplate Template, BentPiece Piece, BentPiece Whole)
     {
+        /// <summary>A measurement tells what differs by so many of its deviations.</summary>
+        private const double Told = 3;
+
+        /// <summary>A mistake is no larger than so many times what mistakes usually are.</summary>
+        private const double LargestMistake = 3;
+
+        /// <summary>No reading is off by more of its deviations where the piece is what it is taken for.</summary>
+        private const double MostLeft = 4;
+
         private readonly PiecePlaces _nominal = Piece.Nominal;
 
         private ImmutableArray<PieceMeasurement> Measured { get; } =
@@ -106,20 +122,26 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
             List<WeighedPiece> weighed = [.. Measured.Select(check => PieceWeighing.Of(check, _nominal, Template))];
             var explained = PieceCauses.Of(Piece, weighed);
             var best = explained[0];
-            var likely = explained.Where(one => one.Estimate.Misfit - best.Estimate.Misfit <= PieceCauses.TellsApart).ToList();
-            var other = likely.Skip(1).FirstOrDefault(one => LandsElsewhere(best, one));
+            var likely = explained.Where(one => one.Misfit - best.Misfit <= PieceCauses.TellsApart).ToList();
+            var isExplained = Explains(best, weighed);
+            var other = isExplained ? likely.Skip(1).FirstOrDefault(one => LandsElsewhere(best, one)) : null;
+            var telling = other is null ? null : Telling(best.Estimate.Places, other.Estimate.Places);
+            var isClear = isExplained && telling is null && best.Cause?.Kind != PieceCauseKind.Misread;
             var whole = OfWhole(best.Estimate.Errors);
             var landing = PieceLanding.Of(Whole.With(whole));
             var port = Port(landing);
             var (miss, askew) = (landing.MissTo(port), landing.AskewTo(port));
             return new([.. Measured.Select((check, i) => Reading(check, weighed[i]))])
             {
-                Mistakes = likely.Exists(one => one.Cause is null) ? [] : [.. likely.Select(one => Mistake(one, weighed))],
-                Telling = other is null ? null : Telling(best.Estimate.Places, other.Estimate.Places),
+                IsExplained = isExplained,
+                Mistakes = !isExplained || likely.Exists(one => one.Cause is null)
+                    ? []
+                    : [.. likely.Select(one => Mistake(one, weighed))],
+                Telling = telling,
                 Miss = Length.FromMillimetres(miss),
                 Askew = Angle.FromRadians(askew),
                 IsGood = miss <= Template.Wanted.Miss.Millimetres && askew <= Template.Wanted.Askew.Radians,
-                Correction = other is null && Piece.IsWhole
+                Correction = isClear && Piece.IsWhole
                     ? CorrectionSearch.Of(
                         Piece,
                         best.Estimate.Errors,
@@ -128,11 +150,28 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
                         Template.Tube.OutsideDiameter,
                         PieceWeighing.Tape(Template))
                     : null,
-                Aimed = Piece.IsWhole ? null : AimedAnew.Of(Template, layout, Piece, Whole, whole, port),
+                Aimed = Piece.IsWhole || !isClear ? null : AimedAnew.Of(Template, layout, Piece, Whole, whole, port),
                 TrialFit = Template.TrialFit,
                 IsHalfMade = !Piece.IsWhole,
             };
         }
+
+        /// <summary>An explanation leaves no more than readings are off, and nobody bends or marks quite so wrongly.</summary>
+        private static bool Explains(Explained best, List<WeighedPiece> weighed)
+        {
+            if (best.Cause is { Way: [var (error, _), ..] } cause
+                && Math.Abs(best.Estimate.Errors[error]) > LargestMistake * cause.Wide)
+            {
+                return false;
+            }
+
+            var left = weighed.Where((_, i) => best.Cause is not { Kind: PieceCauseKind.Misread } misread || misread.Bend != i)
+                .Select(one => Residual(one, best.Estimate.Places.ValueOf(one.Quantity)) / one.Deviation);
+            return left.All(one => Math.Abs(one) <= MostLeft);
+        }
+
+        private static double Residual(WeighedPiece one, double value) =>
+            one.Quantity.IsAngle ? Math.IEEERemainder(one.Value - value, 2 * Math.PI) : one.Value - value;
 
         private PieceLanding Port(PieceLanding landing)
         {
@@ -171,8 +210,13 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
             if (cause.Kind == PieceCauseKind.Misread)
             {
                 var one = weighed[cause.Bend];
+                var off = one.Value - estimate.Places.ValueOf(one.Quantity);
                 return new(
-                    cause.Kind, 0, one.Value - estimate.Places.ValueOf(one.Quantity), one.Deviation, one.Quantity.Name(Piece.Bends))
+                    cause.Kind,
+                    0,
+                    one.Quantity.IsAngle ? Math.IEEERemainder(off, 2 * Math.PI) : off,
+                    one.Deviation,
+                    one.Quantity.Name(Piece.Bends))
                 {
                     IsAngle = one.Quantity.IsAngle,
                 };
@@ -188,12 +232,16 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
         }
 
         /// <summary>What the two explanations differ most in, for what can be read of it.</summary>
-        private TellingMeasurement Telling(PiecePlaces first, PiecePlaces second)
+        private TellingMeasurement? Telling(PiecePlaces first, PiecePlaces second)
         {
             var taken = Measured.Select(check => check.Quantity).ToHashSet();
-            var best = Quantities().Where(one => !taken.Contains(one)).DefaultIfEmpty(new(PieceKind.Bend, 0, Piece.Errors[0].Bend))
-                .MaxBy(one => Math.Abs(first.ValueOf(one) - second.ValueOf(one)) / PieceWeighing.Deviation(one, _nominal, Template));
-            return new(best, first.ValueOf(best), second.ValueOf(best));
+            double Differs(PieceQuantity one) =>
+                Math.Abs(first.ValueOf(one) - second.ValueOf(one)) / PieceWeighing.Deviation(one, _nominal, Template);
+            var best = Quantities().Where(one => !taken.Contains(one)).Select(one => (PieceQuantity?)one)
+                .MaxBy(one => Differs(one!.Value));
+            return best is { } telling && Differs(telling) > Told
+                ? new(telling, first.ValueOf(telling), second.ValueOf(telling))
+                : null;
         }
 
         private IEnumerable<PieceQuantity> Quantities() =>

@@ -22,22 +22,37 @@ public static class PieceRules
     {
         if (piece is null)
         {
+            if (template.Checks is [var first, ..])
+            {
+                yield return FinishedDiffers.Note(first.At, template.Route.Bends.IsEmpty
+                    ? "a straight tube has nothing that could be put right: its length is on the sheet"
+                    : FormattableString.Invariant($"a piece of more than {PieceInHand.MostBends} bends is not looked at as a whole: ")
+                        + "hold it against the sheet's check distances, stretch by stretch");
+            }
+
             yield break;
         }
 
         var bends = template.Route.Bends.Length;
         var worst = piece.Readings.MaxBy(one => Math.Abs(one.Residual) / one.Within);
         var at = worst?.At ?? piece.TrialFit?.At ?? template.At;
-        if (piece.IsHalfMade)
+        if (!piece.IsExplained)
+        {
+            yield return FinishedDiffers.Warning(
+                at,
+                $"{Reading(worst!, bends)}: nothing explains all that was measured on the piece: measure it again, "
+                    + $"{worst!.Quantity.InWords(bends)} first");
+        }
+        else if (piece.Telling is { } telling)
+        {
+            yield return FinishedDiffers.Warning(at, Unclear(piece, telling, bends, worst));
+        }
+        else if (piece.IsHalfMade)
         {
             var lands = piece.Aimed is { } aimed && aimed.Miss <= template.Wanted.Miss && aimed.Askew <= template.Wanted.Askew;
             yield return lands
                 ? FinishedDiffers.Note(at, HalfMade(piece, bends, worst))
                 : FinishedDiffers.Warning(at, HalfMade(piece, bends, worst));
-        }
-        else if (piece.Telling is { } telling)
-        {
-            yield return FinishedDiffers.Warning(at, Unclear(piece, telling, bends, worst));
         }
         else if (!piece.IsGood)
         {
@@ -45,7 +60,10 @@ public static class PieceRules
         }
         else if (!piece.Mistakes.IsEmpty)
         {
-            yield return FinishedDiffers.Note(at, $"{Differs(piece, bends, worst)}, which is near enough");
+            var then = piece.Mistakes is [{ Kind: PieceCauseKind.Misread, Misread: var again }, ..]
+                ? $" by the others; measure {again} again"
+                : ", which is near enough";
+            yield return FinishedDiffers.Note(at, Differs(piece, bends, worst) + then);
         }
     }
 
@@ -82,7 +100,7 @@ public static class PieceRules
             PieceCauseKind.Mark => $"mark {bend}",
             PieceCauseKind.EndA => "end A",
             PieceCauseKind.EndB => "end B",
-            _ => mistake.Misread!,
+            _ => $"reading {mistake.Misread}",
         };
     }
 
@@ -124,6 +142,11 @@ public static class PieceRules
         var measured = worst is null ? string.Empty : $"{Reading(worst, bends)}: {Why(piece)}";
         var asItWas = $"{measured}made on as the sheet was, end B would be {Mm(piece.Miss.Millimetres)} off its port and "
             + $"{AngleNotation.Figure(piece.Askew)} askew";
+        if (piece.Mistakes is [{ Kind: PieceCauseKind.Misread, Misread: var again }, ..])
+        {
+            return $"{asItWas}; measure {again} again before going on";
+        }
+
         return piece.Aimed is { } aimed
             ? $"{asItWas}; the bends not made yet are aimed anew: B is then {Mm(aimed.Miss.Millimetres)} off and "
                 + $"{AngleNotation.Figure(aimed.Askew)} askew"

@@ -108,6 +108,39 @@ public class PieceInHandTests
         Assert.Contains(" as well, which is ", message, StringComparison.Ordinal);
     }
 
+    /// <summary>A tape in metres, or another piece: nothing is advised.</summary>
+    [Theory]
+    [InlineData(99_000)]
+    [InlineData(0.1)]
+    public void What_nothing_explains_is_measured_again(double read)
+    {
+        var found = CarPlan.Line(Line with { Checks = [new(new(PieceKind.Distance, 0, 4), read, At)] });
+        Assert.Null(found.Piece!.Correction);
+        Assert.EndsWith(
+            "nothing explains all that was measured on the piece: measure it again, A to B first",
+            Assert.Single(found.Findings).Message,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_reading_that_is_not_believed_moves_nothing()
+    {
+        var piece = BentPieceTests.Piece(Line);
+        var right = Measured(piece, new double[piece.Errors.Length]);
+        var misread = right.Checks[2] with { Value = right.Checks[2].Value + 90 };
+        var found = CarPlan.Line(right with { Checks = right.Checks.SetItem(2, misread) });
+        Assert.Equal(0, found.Piece!.Miss.Millimetres, 1.0);
+        Assert.Null(found.Piece.Correction);
+        Assert.EndsWith(" again", Assert.Single(found.Findings).Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_straight_tube_has_nothing_to_put_right()
+    {
+        var line = Lines.Of(Lines.Bender(10), [321]) with { Checks = [new(new(PieceKind.Distance, 0, 1), 322, At)] };
+        Assert.StartsWith("a straight tube has nothing", OneFinding.Of(line).Message, StringComparison.Ordinal);
+    }
+
     /// <summary>120 random lines with one slip each, measured to half a millimetre.</summary>
     [Theory]
     [InlineData(false, 4)]
