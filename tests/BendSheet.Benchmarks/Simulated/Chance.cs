@@ -13,5 +13,8 @@ internal sealed class Chance(int seed)
     public double Error(double deviation) =>
         deviation * Math.Sqrt(-2 * Math.Log(1 - _random.NextDouble())) * Math.Cos(2 * Math.PI * _random.NextDouble());
 
+    /// <summary>Read in whole figures, with so much of deviation in all: a whole figure alone is out by √(1/12).</summary>
+    public double Whole(double value, double deviation) => Math.Round(value + Error(Math.Sqrt((deviation * deviation) - (1.0 / 12))));
+
     public T One<T>(IReadOnlyList<T> of) => of[_random.Next(of.Count)];
 }

@@ -40,6 +40,12 @@ internal sealed record SimulatedLine(double[] Legs, double[] Turns, double[] Rot
         [.. Turns.Select(turn => Math.Max(1, turn + chance.Error(Tolerance.Bend.Degrees)))],
         [.. Rotations.Select((rotation, i) => i == 0 ? rotation : rotation + chance.Error(Tolerance.Rotate.Degrees))]);
 
+    /// <summary>The same in whole millimetres and degrees, as they are typed.</summary>
+    public SimulatedLine ReadWhole(Chance chance) => new(
+        [.. Legs.Select(leg => chance.Whole(leg, Tolerance.Straight.Millimetres))],
+        [.. Turns.Select(turn => Math.Max(1, chance.Whole(turn, Tolerance.Bend.Degrees)))],
+        [.. Rotations.Select((rotation, i) => i == 0 ? rotation : chance.Whole(rotation, Tolerance.Rotate.Degrees))]);
+
     /// <summary>The line of a file that has these rows.</summary>
     public LineTemplate Template(params ImmutableArray<TapedMeasurement> beside)
     {
@@ -72,6 +78,10 @@ internal sealed record SimulatedLine(double[] Legs, double[] Turns, double[] Rot
     /// <summary>Measured with an error of its own.</summary>
     public TapedMeasurement Measured(TapedQuantity quantity, double within, Chance chance) =>
         new(quantity, Length.FromMillimetres(ValueOf(quantity) + chance.Error(within)), default(SourcePosition));
+
+    /// <summary>The same in whole millimetres.</summary>
+    public TapedMeasurement MeasuredWhole(TapedQuantity quantity, double within, Chance chance) =>
+        new(quantity, Length.FromMillimetres(chance.Whole(ValueOf(quantity), within)), default(SourcePosition));
 
     private Bend BendOf(int i) =>
         new(Angle.FromDegrees(Turns[i]), Angle.FromDegrees(Rotations[i]), Bender, null, default)
