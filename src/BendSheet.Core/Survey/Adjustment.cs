@@ -37,8 +37,8 @@ internal sealed class Adjustment
     private readonly double[] _weights;
     private readonly double[][] _rows;
 
-    /// <summary>Row by row; null where there is nothing beside the route.</summary>
-    private readonly double[][]? _covariance;
+    /// <summary>Row by row; null where there is nothing beside the route. Of a slip that is tried nobody asks it.</summary>
+    private readonly Lazy<double[][]?> _covariance;
 
     private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, double[] misses)
     {
@@ -48,9 +48,9 @@ internal sealed class Adjustment
         Slopes = slopes;
         _rows = rows;
         Misses = misses;
-        _covariance = rows.Length == 0
+        _covariance = new(() => rows.Length == 0
             ? null
-            : Normal(weights, rows).Solve(Matrix<double>.Build.DenseIdentity(weights.Length)).ToRowArrays();
+            : Normal(weights, rows).Solve(Matrix<double>.Build.DenseIdentity(weights.Length)).ToRowArrays());
     }
 
     /// <summary>The adjusted figures, in millimetres or radians.</summary>
@@ -106,16 +106,17 @@ internal sealed class Adjustment
     }
 
     /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
-    public double[] Covariance(double[] slope) => _covariance is null
-        ? [.. slope.Select((part, i) => part / _weights[i])]
-        : [.. _covariance.Select(row => Dot(row, slope))];
+    public double[] Covariance(double[] slope) => _covariance.Value is { } covariance
+        ? [.. covariance.Select(row => Dot(row, slope))]
+        : [.. slope.Select((part, i) => part / _weights[i])];
 
     /// <summary>How sure a figure is: one standard deviation, in those it was read with.</summary>
-    public double DeviationOfFigure(int figure) => Math.Sqrt(_covariance is null ? 1 / _weights[figure] : _covariance[figure][figure]);
+    public double DeviationOfFigure(int figure) =>
+        Math.Sqrt(_covariance.Value is { } covariance ? covariance[figure][figure] : 1 / _weights[figure]);
 
     /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyOfFigure(int figure) =>
-        _covariance is null ? 0 : Math.Clamp(1 - (_weights[figure] * _covariance[figure][figure]), 0, 1);
+        _covariance.Value is { } covariance ? Math.Clamp(1 - (_weights[figure] * covariance[figure][figure]), 0, 1) : 0;
 
     /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyBeside(int quantity) => Math.Clamp(1 - Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);

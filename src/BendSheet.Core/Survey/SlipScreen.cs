@@ -39,6 +39,12 @@ internal sealed class SlipScreen
     /// <summary>The same if the misses were others.</summary>
     public double ChiSquareOf(double[] misses) => Adjustment.Dot(misses, Forces(misses));
 
+    /// <summary>
+    /// What other misses come to by themselves, each weighed by how far the typed figures alone let it be off: quick, and near enough
+    /// to tell the few lines that come anywhere near what was measured.
+    /// </summary>
+    public double Unadjusted(double[] misses) => _rows.Zip(misses, (row, miss) => miss * miss / (1 + Adjustment.Dot(row, row))).Sum();
+
     /// <summary>The same if one figure were not believed.</summary>
     public double ChiSquareWithoutFigure(int figure)
     {

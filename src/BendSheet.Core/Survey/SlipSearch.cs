@@ -31,6 +31,15 @@ internal sealed class SlipSearch
     /// <summary>So many mistakes are tried in full, the likeliest first.</summary>
     private const int MostTried = 24;
 
+    /// <summary>So many multiplications may be spent on screening angles; of the likeliest few always.</summary>
+    private const double MostWork = 3e8;
+
+    /// <summary>So many angles are screened whatever it costs, those that would leave least unexplained.</summary>
+    private const int LeastScreened = 12;
+
+    /// <summary>What an adjustment may come to less than its screening said, in twice the logarithm of likelihood.</summary>
+    private const double ScreenedTooHigh = 50;
+
     /// <summary>Twice the logarithm of how much likelier one explanation must be than another to stand alone.</summary>
     private const double TellsApart = 6;
 
@@ -100,58 +109,92 @@ internal sealed class SlipSearch
     private int Figures => _measurements.Length - _beside.Count;
 
     /// <summary>The best for each measurement, the likeliest first; every one makes all agree.</summary>
-    private List<Explanation> Explanations() =>
-    [
-        .. Suspicions().OrderBy(one => one.Screened).Take(MostTried)
-            .Select(Tried)
-            .OfType<Explanation>()
-            .GroupBy(one => one.Slip.Name, StringComparer.Ordinal)
-            .Select(same => same.MinBy(one => one.Score)!)
-            .OrderBy(one => one.Score),
-    ];
+    private List<Explanation> Explanations()
+    {
+        List<Explanation> explained = [];
+        var best = double.PositiveInfinity;
+        foreach (var suspicion in Suspicions().OrderBy(one => one.Screened).Take(MostTried))
+        {
+            if (suspicion.Screened > best + TellsApart + ScreenedTooHigh)
+            {
+                break;
+            }
+
+            if (Tried(suspicion) is { } explanation)
+            {
+                explained.Add(explanation);
+                best = Math.Min(best, explanation.Score);
+            }
+        }
+
+        return
+        [
+            .. explained.GroupBy(one => one.Slip.Name, StringComparer.Ordinal)
+                .Select(same => same.MinBy(one => one.Score)!)
+                .OrderBy(one => one.Score),
+        ];
+    }
 
     /// <summary>Every mistake that may have been made, the better it would explain the misses the more promising.</summary>
     private IEnumerable<Suspicion> Suspicions()
     {
-        var typed = _line.Typed;
-        if (SlipScreen.Around(_line, typed, _beside) is not { } screen)
+        if (SlipScreen.Around(_line, _line.Typed, _beside) is not { } screen)
         {
-            yield break;
+            return [];
         }
 
-        for (var i = 0; i < _measurements.Length; i++)
-        {
-            if (_measurements[i].Redundancy < LeastRedundancy)
-            {
-                continue;
-            }
+        var (figures, quantities) = (Figures, _measurements.Length - Figures);
+        var checkedFigures = Enumerable.Range(0, figures).Where(IsChecked).ToList();
+        return checkedFigures.Where(figure => !_measurements[figure].IsAngle).SelectMany(figure => OfLength(figure, screen))
+            .Concat(OfAngles(checkedFigures.Where(figure => _measurements[figure].IsAngle), screen))
+            .Concat(checkedFigures.Select(figure => new Suspicion(
+                figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(figure) + Surprise(SlipKind.Other))))
+            .Concat(Enumerable.Range(0, quantities).Where(i => IsChecked(figures + i)).SelectMany(i => OfQuantity(i, screen)));
+    }
 
-            foreach (var suspicion in i < Figures ? OfFigure(i, screen) : OfQuantity(i - Figures, screen))
+    private bool IsChecked(int measurement) => _measurements[measurement].Redundancy >= LeastRedundancy;
+
+    private IEnumerable<Suspicion> OfLength(int figure, SlipScreen screen)
+    {
+        foreach (var (kind, instead) in Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
+            .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []))
+        {
+            if (_line.PlacesWith(With(figure, instead)) is { } places)
             {
-                yield return suspicion;
+                yield return new(figure, kind, instead, screen.ChiSquareOf(Adjustment.MissesOf(places, _beside)) + Surprise(kind));
             }
         }
     }
 
-    private IEnumerable<Suspicion> OfFigure(int figure, SlipScreen screen)
+    /// <summary>
+    /// A rotation or a bend that is quite another one makes another line, on which all slopes are different: each takes a screen of its
+    /// own. Where that is too much, those that leave least as they are.
+    /// </summary>
+    private IEnumerable<Suspicion> OfAngles(IEnumerable<int> figures, SlipScreen screen)
     {
-        yield return new(figure, SlipKind.Other, 0, screen.ChiSquareWithoutFigure(figure) + Surprise(SlipKind.Other));
-        var misreadings = Misreadings.Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
-            .Concat(_line.OtherFace(figure) is { } other ? [(SlipKind.Face, other)] : []);
-        foreach (var (kind, instead) in misreadings)
+        var screens = (int)(MostWork / (_beside.Count * Math.Pow(Figures, 2)));
+        var suspicions = figures.SelectMany(figure => Misreadings
+            .Of(_line.Figures[figure].Observation.Kind, _measurements[figure].Measured)
+            .Select(read => new Suspicion(figure, read.Kind, read.Instead, 0))).ToList();
+        var likely = suspicions.Count <= screens
+            ? suspicions
+            : suspicions.OrderBy(one => _line.PlacesWith(With(one.Measurement, one.Instead)) is { } places
+                ? screen.Unadjusted(Adjustment.MissesOf(places, _beside)) : double.PositiveInfinity)
+                .Take(Math.Max(screens, LeastScreened));
+        foreach (var one in likely)
         {
-            var typed = _line.Typed;
-            typed[figure] = instead;
-
-            // A rotation or a bend that is quite another one makes another line, on which all slopes are different.
-            var left = _measurements[figure].IsAngle ? SlipScreen.Around(_line, typed, _beside)?.ChiSquare
-                : _line.PlacesWith(typed) is { } places ? screen.ChiSquareOf(Adjustment.MissesOf(places, _beside))
-                : null;
-            if (left is { } chiSquare)
+            if (SlipScreen.Around(_line, With(one.Measurement, one.Instead), _beside) is { } own)
             {
-                yield return new(figure, kind, instead, chiSquare + Surprise(kind));
+                yield return one with { Screened = own.ChiSquare + Surprise(one.Kind) };
             }
         }
+    }
+
+    private double[] With(int figure, double instead)
+    {
+        var typed = _line.Typed;
+        typed[figure] = instead;
+        return typed;
     }
 
     private IEnumerable<Suspicion> OfQuantity(int quantity, SlipScreen screen)
