@@ -23,7 +23,8 @@ public static class CommandLine
         };
         HelpExamples.AddTo(root, surroundings.OutputWidth);
 
-        var parsed = root.Parse(AsOption(args, root), new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        var parsed = root.Parse(
+            AsOption(args, root), new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         var configuration = new InvocationConfiguration
         {
             Output = surroundings.Output,

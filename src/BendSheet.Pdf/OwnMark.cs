@@ -17,6 +17,8 @@ public static class OwnMark
 
     private static ReadOnlySpan<byte> TrailerBegins => "trailer\n<<"u8;
 
+    private static ReadOnlySpan<byte> End => "%%EOF\n"u8;
+
     /// <summary>A line of its own behind the file's header.</summary>
     internal static ReadOnlySpan<byte> Line => "% A sheet of BendSheet: printed again, it is replaced\n"u8;
 
@@ -35,7 +37,7 @@ public static class OwnMark
         var trailer = file.LastIndexOf(TrailerBegins);
         return trailer >= 0
             && IsOn(file)
-            && file.EndsWith("%%EOF\n"u8)
+            && file[trailer..].IndexOf(End) + End.Length == file.Length - trailer
             && file[trailer..].IndexOf(Encoding.ASCII.GetBytes($"/ID[<{ContentHash.Of(file[..trailer])}>")) >= 0;
     }
 }

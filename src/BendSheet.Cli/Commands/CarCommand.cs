@@ -5,7 +5,7 @@ using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
-using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
 
 namespace BendSheet.Cli.Commands;
 

@@ -7,7 +7,7 @@ namespace BendSheet.Cli.Commands;
 /// <summary>What is wrong with a command line, in sentences that say what would make it right.</summary>
 internal static class UsageErrors
 {
-    /// <summary>One sentence for each mistake; of words that nothing is made of only the first, because the others follow from it.</summary>
+    /// <summary>One sentence for each mistake; of words that nothing is made of only the first: the others follow from it.</summary>
     public static IEnumerable<string> Of(ParseResult parsed)
     {
         var command = parsed.CommandResult.Command;
@@ -21,7 +21,7 @@ internal static class UsageErrors
             : parsed.Errors.Select(error => Sentence(error, parsed)).Distinct(StringComparer.Ordinal);
     }
 
-    /// <summary>A mistyped option is not taken for the name of a file; one by such a name is typed with its folder, <c>./-name</c>.</summary>
+    /// <summary>A mistyped option is not taken for a file's name; a file by such a name is typed with its folder, <c>./-name</c>.</summary>
     public static void RefuseOption(ArgumentResult file)
     {
         if (file.Tokens.FirstOrDefault(token => LooksLikeOption(token.Value)) is { } slip)
@@ -43,7 +43,8 @@ internal static class UsageErrors
 
     private static string OptionAlone(string typed, Command root)
     {
-        var owner = root.Subcommands.FirstOrDefault(command => command.Options.Any(option => option.Name.Equals(Word(typed), StringComparison.Ordinal)));
+        var owner = root.Subcommands.FirstOrDefault(
+            command => command.Options.Any(option => option.Name.Equals(Word(typed), StringComparison.Ordinal)));
         return owner is null
             ? $"there is no option `{Word(typed)}`{Cure(typed, root.Options)}"
             : $"`{Word(typed)}` stands behind a command and its file: `bendsheet {owner.Name} FILE {Word(typed)}`.";

@@ -146,11 +146,16 @@ public sealed class PartFile : IDisposable
         try
         {
             // Refused where somebody is still writing it.
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.Delete);
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.None);
             var begins = new byte[length];
             var read = file.ReadAtLeast(begins, length, throwOnEndOfStream: false);
             if (read == 0 || isOurs(begins[..read]))
             {
+                if (OperatingSystem.IsWindows())
+                {
+                    file.Dispose();
+                }
+
                 File.Delete(path);
             }
         }
@@ -169,7 +174,7 @@ public sealed class PartFile : IDisposable
                 throw new OperationCanceledException();
             }
 
-            var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.None };
+            var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.Read };
             if (mode is { } asked && !OperatingSystem.IsWindows())
             {
                 options.UnixCreateMode = asked;

@@ -45,7 +45,7 @@ public sealed record Surroundings(
         ErrorWidth = Console.IsErrorRedirected ? null : Width(),
     };
 
-    /// <summary>Says that there is nowhere to write a result to; where standard error is closed as well only the exit code is left.</summary>
+    /// <summary>Says that there is nowhere to write a result to; with standard error closed as well only the exit code is left.</summary>
     public static void SayClosed()
     {
         try

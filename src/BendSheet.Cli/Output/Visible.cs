@@ -8,7 +8,9 @@ internal static class Visible
 {
     private const char StandIn = '\uFFFD';
 
-    /// <summary>The text with a mark in the place of each character that a terminal would obey; a tab is kept where columns are to stay.</summary>
+    /// <summary>
+    /// The text with a mark in the place of each character that a terminal would obey; a tab is kept where columns are to stay.
+    /// </summary>
     public static string Text(ReadOnlySpan<char> text, bool keepTabs = false)
     {
         var visible = text.ToArray();

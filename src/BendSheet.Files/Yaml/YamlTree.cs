@@ -1,6 +1,5 @@
 using BendSheet.Core.Findings;
 using BendSheet.Core.Units;
-using BendSheet.Files.Typed;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 

@@ -1,6 +1,6 @@
-using BendSheet.Files.Typed;
+using BendSheet.Files.Yaml;
 
-namespace BendSheet.Files.Tests.Typed;
+namespace BendSheet.Files.Tests.Yaml;
 
 /// <summary>Unicode Standard Annex 15, figures 3 to 6 and section 1.3 (Hangul), and the examples beside them.</summary>
 public class ComposedTests

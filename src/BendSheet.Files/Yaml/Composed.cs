@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace BendSheet.Files.Typed;
+namespace BendSheet.Files.Yaml;
 
 /// <summary>
 /// Text in Unicode's composed form (Normalization Form C, Unicode Standard Annex 15, with the algorithms of the Unicode Standard, 3.11 and
