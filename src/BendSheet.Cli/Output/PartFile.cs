@@ -78,8 +78,34 @@ public sealed class PartFile : IDisposable
                 _file!.Dispose();
             }
 
-            File.Move(_path, target, replace);
+            if (replace)
+            {
+                File.Move(_path, target, overwrite: true);
+            }
+            else
+            {
+                MoveToNew(target);
+            }
+
             _isStopped = true;
+        }
+    }
+
+    /// <summary>
+    /// Takes the name first, which the system gives to one only; to move without replacing looks first and moves then, and in between
+    /// another may come.
+    /// </summary>
+    private void MoveToNew(string target)
+    {
+        new FileStream(target, FileMode.CreateNew, FileAccess.Write).Dispose();
+        try
+        {
+            File.Move(_path, target, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(target);
+            throw;
         }
     }
 

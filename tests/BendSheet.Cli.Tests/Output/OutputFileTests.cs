@@ -138,6 +138,29 @@ public class OutputFileTests : AtTheTerminal
         Assert.Equal("one", File.ReadAllText(Place("car.pdf")));
     }
 
+    [Fact]
+    public void Of_eight_that_write_one_new_file_at_once_one_wins()
+    {
+        using var together = new Barrier(8);
+        for (var round = 0; round < 50; round++)
+        {
+            var name = Place(FormattableString.Invariant($"new-{round}.yaml"));
+            var said = new string?[together.ParticipantCount];
+            var threads = Enumerable.Range(0, said.Length).Select(at => new Thread(() =>
+            {
+                together.SignalAndWait();
+                said[at] = OutputFile.WriteNew(name, [(byte)('0' + at)]);
+            })).ToList();
+            threads.ForEach(thread => thread.Start());
+            threads.ForEach(thread => thread.Join());
+            var winner = Assert.Single(said.Index(), one => one.Item is null).Index;
+            Assert.Equal(FormattableString.Invariant($"{winner}"), File.ReadAllText(name));
+            Assert.All(said.OfType<string>(), why => Assert.StartsWith("it is there already", why, StringComparison.Ordinal));
+        }
+
+        Assert.DoesNotContain(".part", InTheFolder(), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(28, "No space left on device : '/home/car/bendsheet-0123.part'", "the disk is full")]
     [InlineData(5, "Input/output error : '/home/car/bendsheet-0123.part'", "Input/output error")]
