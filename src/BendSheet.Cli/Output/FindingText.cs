@@ -44,8 +44,9 @@ public static class FindingText
         var column = Math.Min(position.Column - 1, line.Length);
         var number = position.Line.ToString(CultureInfo.InvariantCulture);
         var room = Room(width - number.Length);
-        var from = BesidePair(line, Math.Max(0, column - (room * Before / (Before + After))));
-        var to = BesidePair(line, Math.Min(line.Length, Math.Min(column + After, from + room)));
+        var start = Math.Max(0, column - (room * Before / (Before + After)));
+        var from = BesidePair(line, start);
+        var to = BesidePair(line, Math.Min(line.Length, Math.Min(column + After, start + room)));
         text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
         text.Append(Visible.Text(line[from..to], keepTabs: true));
         text.Append(to < line.Length ? "…" : string.Empty).Append('\n');
@@ -66,7 +67,7 @@ public static class FindingText
     private static int BesidePair(ReadOnlySpan<char> line, int at) =>
         at > 0 && at < line.Length && char.IsSurrogatePair(line[at - 1], line[at]) ? at - 1 : at;
 
-    /// <summary>How much of a line fits beside its number, with a dot of ellipsis on either side.</summary>
+    /// <summary>How much of a line fits beside its number, with an ellipsis on either side.</summary>
     private static int Room(int? width)
     {
         const int Around = 7;

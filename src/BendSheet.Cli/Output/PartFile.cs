@@ -200,7 +200,14 @@ public sealed class PartFile : IDisposable
                 throw new OperationCanceledException();
             }
 
-            var options = new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.Write, Share = FileShare.Read };
+            // Without a buffer: what a full disk refused is not tried again when the file is closed.
+            var options = new FileStreamOptions
+            {
+                Mode = FileMode.CreateNew,
+                Access = FileAccess.Write,
+                Share = FileShare.Read,
+                BufferSize = 0,
+            };
             if (mode is { } asked && !OperatingSystem.IsWindows())
             {
                 options.UnixCreateMode = asked;
