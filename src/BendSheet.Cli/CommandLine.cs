@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using BendSheet.Cli.Commands;
 using BendSheet.Cli.Output;
-using BendSheet.Core.Findings;
 
 namespace BendSheet.Cli;
 
@@ -15,16 +14,17 @@ public static class CommandLine
     {
         var root = new RootCommand("Bend sheets for hand-bent brake and fuel lines, from templates measured on the car.")
         {
-            CheckCommand.Create(surroundings),
-            ShowCommand.Create(surroundings),
-            PrintCommand.Create(surroundings),
-            LearnCommand.Create(surroundings),
-            StockCommand.Create(surroundings),
-            StartCommand.Create(surroundings),
+            new CheckCommand(surroundings),
+            new ShowCommand(surroundings),
+            new PrintCommand(surroundings),
+            new LearnCommand(surroundings),
+            new StockCommand(surroundings),
+            new StartCommand(surroundings),
         };
-        HelpExamples.AddTo(root);
+        HelpExamples.AddTo(root, surroundings.OutputWidth);
 
-        var parsed = root.Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        var parsed = root.Parse(
+            AsOption(args, root), new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         var configuration = new InvocationConfiguration
         {
             Output = surroundings.Output,
@@ -33,8 +33,8 @@ public static class CommandLine
         };
         try
         {
-            var code = parsed.Action is ParseErrorAction
-                ? ReportUsage(parsed, surroundings.Error)
+            var code = args.Count == 0 ? ShortHelp(root, surroundings)
+                : parsed.Action is ParseErrorAction ? ReportUsage(parsed, surroundings)
                 : await parsed.InvokeAsync(configuration, cancellation);
             await surroundings.Output.FlushAsync(cancellation);
             return code;
@@ -62,27 +62,32 @@ public static class CommandLine
         }
     }
 
-    private static int ReportUsage(ParseResult parsed, TextWriter error)
+    /// <summary><c>help print</c> asks for what <c>print --help</c> does.</summary>
+    private static IReadOnlyList<string> AsOption(IReadOnlyList<string> args, RootCommand root) => args switch
     {
-        var atRoot = parsed.CommandResult.Command is RootCommand;
-        if (atRoot && parsed.UnmatchedTokens is [var typed, ..])
+        ["help"] => ["--help"],
+        ["help", var name, ..] => root.Subcommands.Any(command => string.Equals(command.Name, name, StringComparison.Ordinal))
+            ? [name, "--help"]
+            : [name],
+        _ => args,
+    };
+
+    private static int ShortHelp(RootCommand root, Surroundings surroundings)
+    {
+        surroundings.Output.Write(HelpExamples.Short(root, surroundings.OutputWidth));
+        return ExitCodes.Done;
+    }
+
+    private static int ReportUsage(ParseResult parsed, Surroundings surroundings)
+    {
+        var name = parsed.CommandResult.Command is RootCommand ? string.Empty : parsed.CommandResult.Command.Name + " ";
+        foreach (var sentence in UsageErrors.Of(parsed))
         {
-            // The library would also say that a command is missing, which is one mistake said twice.
-            var nearest = NearestWord.Among(typed, parsed.RootCommandResult.Command.Subcommands.Select(command => command.Name));
-            error.WriteLine($"bendsheet: there is no command `{typed}`{(nearest is null ? "." : $": did you mean `{nearest}`?")}");
-        }
-        else
-        {
-            foreach (var wrong in parsed.Errors)
-            {
-                // The library lists choices on lines of their own.
-                error.WriteLine(
-                    $"bendsheet: {string.Join(' ', wrong.Message.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))}");
-            }
+            surroundings.Say(Visible.Text(sentence));
         }
 
-        error.WriteLine($"`bendsheet {(atRoot ? string.Empty : parsed.CommandResult.Command.Name + " ")}--help` shows what can be typed, "
-            + "with an example.");
+        surroundings.Error.WriteLine(
+            Wrapped.Text($"`bendsheet {name}--help` shows what can be typed, with an example.", surroundings.ErrorWidth));
         return ExitCodes.WrongInput;
     }
 }

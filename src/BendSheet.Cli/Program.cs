@@ -8,7 +8,8 @@ try
 }
 catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
 {
-    // Standard output or error is closed: there is nowhere to say so.
+    // Standard output or error is closed.
+    Surroundings.SayClosed();
     return ExitCodes.NotWritten;
 }
 

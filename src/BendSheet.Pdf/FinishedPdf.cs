@@ -68,6 +68,7 @@ internal static class FinishedPdf
         var root = 0;
         var tags = new SubsetTags();
         writer.Header(raw.Header);
+        writer.Header(OwnMark.Line);
         for (var number = 1; number < raw.Count; number++)
         {
             var body = raw.Body(number);

@@ -19,6 +19,9 @@ public abstract class AtTheTerminal : IDisposable
     /// <summary>Whether the terminal shows drawings made of characters.</summary>
     protected bool Drawing { get; set; }
 
+    /// <summary>Columns of the terminal; null where the outputs are no terminal.</summary>
+    protected int? Width { get; set; }
+
     public void Dispose()
     {
         Directory.Delete(_folder, recursive: true);
@@ -36,6 +39,15 @@ public abstract class AtTheTerminal : IDisposable
         return Place(name);
     }
 
+    /// <summary>Prints a sheet of a car that is gone since.</summary>
+    /// <returns>The bytes of the file.</returns>
+    protected async Task<byte[]> OldSheet(string name = "car.pdf")
+    {
+        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound, "old.yaml"), "--line", "rear", "-o", Place(name))).Code);
+        File.Delete(Place("old.yaml"));
+        return await File.ReadAllBytesAsync(Place(name));
+    }
+
     /// <summary>The names in the folder, sorted, with blanks between them.</summary>
     protected string InTheFolder() =>
         string.Join(' ', Directory.EnumerateFileSystemEntries(_folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
@@ -48,7 +60,9 @@ public abstract class AtTheTerminal : IDisposable
         using var bytes = new MemoryStream();
         var surroundings = new Surroundings(output, error, () => new MemoryStream(Encoding.UTF8.GetBytes(Piped)), () => bytes, Colour)
         {
-            Drawing = Drawing
+            Drawing = Drawing,
+            OutputWidth = Width,
+            ErrorWidth = Width,
         };
         var code = await CommandLine.RunAsync(args, surroundings);
         return new(code, output.ToString(), error.ToString(), bytes.ToArray());

@@ -66,12 +66,38 @@ public class ProgramTests : AtTheTerminal
     [FactOnUnix]
     public async Task A_disk_that_fills_up_in_the_middle_leaves_the_old_sheet_whole_and_nothing_else()
     {
-        Typed("%PDF-old BendSheet", "car.pdf");
+        var old = await OldSheet();
         var (code, _, error) = await Shell("trap '' XFSZ; ulimit -f 8; exec dotnet \"$1\" print \"$2\"", Typed(CarFiles.Sound));
         Assert.Equal(3, code);
         Assert.Equal($"bendsheet: {Place("car.pdf")} was not written: the file is larger than this place takes\n", error);
-        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place("car.pdf")));
+        Assert.Equal(old, await File.ReadAllBytesAsync(Place("car.pdf")));
         Assert.Equal("car.pdf car.yaml", InTheFolder());
+    }
+
+    [FactOnUnix]
+    public async Task A_closed_standard_output_is_said_on_standard_error()
+    {
+        foreach (var arguments in new[] { "show \"$2\"", "print \"$2\" -o -", "--help" })
+        {
+            var (code, _, error) = await Shell($"dotnet \"$1\" {arguments} >&-", Typed(CarFiles.Sound));
+            Assert.Equal(3, code);
+            Assert.Matches("^bendsheet: the result could not be written: [^\n]+\n$", error);
+        }
+
+        Assert.Equal(CarFiles.Sound, await File.ReadAllTextAsync(Place("car.yaml")));
+    }
+
+    /// <summary>
+    /// One wins, whoever it is: the others say that the file is there. All end, nothing else is left, and the file is whole.
+    /// </summary>
+    [Fact]
+    public async Task Of_four_that_start_one_file_at_once_one_wins()
+    {
+        var ran = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Start("dotnet", [Program, "start", Place("car.yaml")])));
+        Assert.Equal("0 3 3 3", string.Join(' ', ran.Select(one => one.Code).Order()));
+        Assert.All(ran.Where(one => one.Code != 0), one => Assert.Contains("it is there already", one.Error, StringComparison.Ordinal));
+        Assert.Equal("car.yaml", InTheFolder());
+        Assert.Equal((await Run("start", "-")).Output, await File.ReadAllTextAsync(Place("car.yaml")));
     }
 
     private static Task<(int Code, string Output, string Error)> Shell(string line, string file) =>

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using System.Text;
 using BendSheet.Cli.Output;
 
 namespace BendSheet.Cli.Commands;
@@ -9,7 +10,7 @@ namespace BendSheet.Cli.Commands;
 /// <param name="name">As typed.</param>
 /// <param name="description">One sentence.</param>
 /// <param name="examples">Whole lines, each with a remark.</param>
-internal sealed class ExampleCommand(string name, string description, params (string Line, string Remark)[] examples)
+internal class ExampleCommand(string name, string description, params (string Line, string Remark)[] examples)
     : Command(name, description)
 {
     /// <summary>Whole lines, each with a remark.</summary>
@@ -20,18 +21,37 @@ internal sealed class ExampleCommand(string name, string description, params (st
 internal static class HelpExamples
 {
     /// <summary>Lets the help of every command of the program end with its examples.</summary>
-    public static void AddTo(RootCommand root)
+    /// <param name="root">With all its commands.</param>
+    /// <param name="width">Of the terminal, in columns; null where the output is a file or another program.</param>
+    public static void AddTo(RootCommand root, int? width)
     {
         foreach (var option in root.Options)
         {
             if (option is HelpOption { Action: HelpAction plain } help)
             {
-                help.Action = new HelpWithExamples(plain);
+                plain.MaxWidth = width ?? int.MaxValue;
+                help.Action = new HelpWithExamples(plain, width);
             }
         }
     }
 
-    private sealed class HelpWithExamples(HelpAction plain) : SynchronousCommandLineAction
+    /// <summary>What is typed with nothing behind the program's name: each command with one line to try.</summary>
+    /// <param name="root">With all its commands.</param>
+    /// <param name="width">Of the terminal, in columns; null where the output is a file or another program.</param>
+    public static string Short(RootCommand root, int? width)
+    {
+        var text = new StringBuilder(root.Description).Append("\n\n");
+        foreach (var command in root.Subcommands.OfType<ExampleCommand>())
+        {
+            var (line, remark) = command.Examples[0];
+            text.Append("  ").Append(line).Append("\n      ").Append(remark).Append('\n');
+        }
+
+        text.Append("\n`bendsheet --help` shows everything, `bendsheet help print` one command.\n");
+        return Wrapped.Text(text.ToString(), width);
+    }
+
+    private sealed class HelpWithExamples(HelpAction plain, int? width) : SynchronousCommandLineAction
     {
         public override bool ClearsParseErrors => true;
 
@@ -45,13 +65,14 @@ internal static class HelpExamples
             output.WriteLine("Examples:");
             foreach (var (line, remark) in commands.SelectMany(command => command.Examples))
             {
-                output.WriteLine($"  {line}");
-                output.WriteLine($"      {remark}");
+                output.WriteLine(Wrapped.Text($"  {line}", width));
+                output.WriteLine(Wrapped.Text($"      {remark}", width));
             }
 
             output.WriteLine();
-            output.WriteLine("Ends with 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could "
-                + "not be written.");
+            output.WriteLine(Wrapped.Text(
+                "Ends with 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could not be written.",
+                width));
             return ExitCodes.Done;
         }
     }

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
@@ -9,41 +8,39 @@ using BendSheet.Core.Survey;
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet learn</c>: what the test bends say of each tool, and how sure it is.</summary>
-internal static class LearnCommand
+internal sealed class LearnCommand : CarCommand
 {
-    public static Command Create(Surroundings surroundings)
+    private readonly Option<string[]> _bender = new("--bender")
     {
-        var file = FileOptions.File();
-        var bender = new Option<string[]>("--bender")
-        {
-            Description = "Only this bender; may be given several times. Without it, every bender of the file.",
-            HelpName = "NAME",
-        };
-        var command = new ExampleCommand(
+        Description = "Only this bender; may be given several times. Without it, every bender of the file.",
+        HelpName = "NAME",
+    };
+
+    public LearnCommand(Surroundings surroundings)
+        : base(
+            surroundings,
             "learn",
             "Says what the test bends of each bender show: how far to pull, how much tube a bend takes up, and how sure that is.",
-            ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them."))
-        {
-            file,
-            bender,
-        };
-        command.SetAction(parsed =>
-        {
-            var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
-            var (benders, unknown) = Choice.Benders(typed, parsed.GetValue(bender) ?? []);
+            byLine: false,
+            ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them.")) =>
+        Add(_bender);
 
-            // How sure a line is says nothing of a tool.
-            ImmutableArray<Finding> findings =
-                [.. unknown, .. CarPlan.Of(typed, []).Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure)];
-            surroundings.Error.Write(FindingText.Write(findings, typed.Source, surroundings.Colour));
-            var verdict = findings.Verdict();
-            if (verdict != Verdict.WrongFile)
-            {
-                surroundings.Output.Write(LearnedTools.Write(benders, typed.Notation));
-            }
+    /// <summary>How sure a line is says nothing of a tool.</summary>
+    protected override IEnumerable<Finding> Findings(Asked asked) =>
+    [
+        .. Choice.Benders(asked.File, Names(asked.Options, _bender)).Findings,
+        .. asked.Plan.Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure),
+    ];
 
-            return ExitCodes.For(verdict);
-        });
-        return command;
+    protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
+    {
+        var verdict = findings.Verdict();
+        if (verdict != Verdict.WrongFile)
+        {
+            var (benders, _) = Choice.Benders(asked.File, Names(asked.Options, _bender));
+            surroundings.Output.Write(Wrapped.Text(LearnedTools.Write(benders, asked.File.Notation), surroundings.OutputWidth));
+        }
+
+        return ExitCodes.For(verdict);
     }
 }

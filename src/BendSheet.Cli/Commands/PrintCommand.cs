@@ -1,4 +1,4 @@
-using System.CommandLine;
+using System.Collections.Immutable;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
@@ -11,16 +11,16 @@ using BendSheet.Sheets;
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet print</c>: the sheets to tape to the bench.</summary>
-internal static class PrintCommand
+internal sealed class PrintCommand : CarCommand
 {
-    public static Command Create(Surroundings surroundings)
-    {
-        var file = FileOptions.File();
-        var line = FileOptions.Line();
-        var options = new PrintOptions();
-        var command = new ExampleCommand(
+    private readonly PrintOptions _options = new();
+
+    public PrintCommand(Surroundings surroundings)
+        : base(
+            surroundings,
             "print",
             "Prints a sheet for every line as PDF, to tape to the bench; before several lines, a cover with all of them.",
+            byLine: true,
             ("bendsheet print finch.yaml", "Writes finch.pdf with a cover and a sheet for every line."),
             ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
             ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
@@ -31,37 +31,31 @@ internal static class PrintCommand
                 + "its bends, and its dial."),
             ("bendsheet print finch.yaml --format svg", "The strip and each view of every line as a drawing of its own, beside the file."),
             ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
+    {
+        foreach (var option in _options.All)
         {
-            file,
-            line,
-            options.Output,
-            options.Pages,
-            options.Paper,
-            options.Units,
-            options.Each,
-            options.Mirror,
-            options.FullSize,
-            options.Format,
-        };
-        command.Validators.Add(options.Check);
-        command.SetAction(parsed =>
-        {
-            var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            if (plan.SheetsVerdict != Verdict.Good)
-            {
-                surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-                return ExitCodes.For(plan.SheetsVerdict);
-            }
+            Add(option);
+        }
 
-            WarnOfAlike(plan, surroundings);
-            var (name, target) = (parsed.GetRequiredValue(file), parsed.GetValue(options.Output));
-            var wanted = options.In(parsed, plan.Measured);
-            var printing = options.WantsSvg(parsed)
-                ? PrintDrawings([.. plan.Sheets(wanted.Notation)], name, target, surroundings)
-                : PrintPages(plan, PrintTarget.Of(name, target), wanted, parsed.GetValue(line) ?? [], surroundings);
-            return ExitCodes.For(printing, plan.Verdict);
-        });
-        return command;
+        Validators.Add(_options.Check);
+    }
+
+    protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
+    {
+        var plan = asked.Plan;
+        if (plan.SheetsVerdict != Verdict.Good)
+        {
+            surroundings.Say("no sheet was printed.");
+            return ExitCodes.For(plan.SheetsVerdict);
+        }
+
+        WarnOfAlike(plan, surroundings);
+        var target = asked.Options.GetValue(_options.Output);
+        var wanted = _options.In(asked.Options, plan.Measured);
+        var printing = _options.WantsSvg(asked.Options)
+            ? PrintDrawings([.. plan.Sheets(wanted.Notation)], asked.Name, target, surroundings)
+            : PrintPages(plan, PrintTarget.Of(asked.Name, target), wanted, asked.Lines, surroundings);
+        return ExitCodes.For(printing, plan.Verdict);
     }
 
     private static void WarnOfAlike(CarPlan plan, Surroundings surroundings)
@@ -69,7 +63,7 @@ internal static class PrintCommand
         foreach (var warning in AlikeOnPaper.Warnings(
             plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
         {
-            surroundings.Error.WriteLine($"bendsheet: {warning}");
+            surroundings.Say($"{warning}");
         }
     }
 
@@ -78,21 +72,28 @@ internal static class PrintCommand
     {
         if (target is null)
         {
-            surroundings.Error.WriteLine(
-                "bendsheet: name the PDF to write with -o, because the measurements come from standard input.");
+            surroundings.Say(
+                "name the PDF to write with -o, because the measurements come from standard input.");
+            return Printing.WrongInput;
+        }
+
+        if (target.IsStandardOutput && surroundings.OutputWidth is not null)
+        {
+            surroundings.Say(
+                "a PDF cannot be read on a terminal: name a file with -o, or send it on with `-o - > FILE` or `-o - | PROGRAM`.");
             return Printing.WrongInput;
         }
 
         if (target.IsForDrawings)
         {
-            surroundings.Error.WriteLine(
-                $"bendsheet: {Visible.Text(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
+            surroundings.Say(
+                $"{Visible.Text(target.Named!)} is the name of a drawing: say `--format svg` for drawings, or name a PDF");
             return Printing.WrongInput;
         }
 
         if (WhyNot(wanted, plan) is { } why)
         {
-            surroundings.Error.WriteLine($"bendsheet: {why}");
+            surroundings.Say($"{why}");
             return Printing.WrongInput;
         }
 
@@ -140,8 +141,8 @@ internal static class PrintCommand
 
     private static Printing NothingToPrint(Surroundings surroundings)
     {
-        surroundings.Error.WriteLine(
-            "bendsheet: no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
+        surroundings.Say(
+            "no sheet was printed: there is no line with a template to print one of. `stock` reckons with rough lines.");
         return Printing.NothingToPrint;
     }
 
@@ -150,7 +151,7 @@ internal static class PrintCommand
         var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
         if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal) || (piped && target is null))
         {
-            surroundings.Error.WriteLine("bendsheet: name a folder for the drawings with -o, because there are several.");
+            surroundings.Say("name a folder for the drawings with -o, because there are several.");
             return Printing.WrongInput;
         }
 
@@ -161,7 +162,7 @@ internal static class PrintCommand
 
         if (target is not null && DrawingFiles.WhyNot(target, sheets[0].Line) is { } why)
         {
-            surroundings.Error.WriteLine($"bendsheet: {why}");
+            surroundings.Say($"{why}");
             return Printing.WrongInput;
         }
 
@@ -172,7 +173,7 @@ internal static class PrintCommand
     {
         foreach (var missing in printed.MissingCharacters)
         {
-            surroundings.Error.WriteLine($"bendsheet: the font has no sign for {missing}; □ stands in its place.");
+            surroundings.Say($"the font has no sign for {missing}; □ stands in its place.");
         }
 
         if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal))
@@ -184,7 +185,7 @@ internal static class PrintCommand
 
         if (OutputFile.ReplaceSheet(target, printed.Pdf.Span) is { } problem)
         {
-            surroundings.Error.WriteLine($"bendsheet: {Visible.Text(target)} was not written: {problem}");
+            surroundings.Say($"{Visible.Text(target)} was not written: {problem}");
             return Printing.NotWritten;
         }
 

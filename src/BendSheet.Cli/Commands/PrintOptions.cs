@@ -88,6 +88,9 @@ internal sealed class PrintOptions
             + "of the page says so.",
     };
 
+    /// <summary>All of them, in the order of the help.</summary>
+    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, FullSize, Format];
+
     /// <summary>Drawings instead of sheets.</summary>
     public bool WantsSvg(ParseResult parsed) => string.Equals(parsed.GetValue(Format), Svg, StringComparison.Ordinal);
 

@@ -1,73 +1,70 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using BendSheet.Cli.Output;
-using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
 
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet show</c>: the figures on the screen, or for another program.</summary>
-internal static class ShowCommand
+internal sealed class ShowCommand : CarCommand
 {
-    private static readonly (string Word, Func<CarPlan, string> Write)[] Formats =
+    private static readonly FormatOption.Format[] Formats =
     [
-        ("table", LineTable.Write),
-        ("json", SolvedJson.Write),
-        ("csv", SolvedCsv.Write),
-        ("rows", SolvedRows.Write),
+        new("table", LineTable.Write),
+        new("json", (plan, _) => SolvedJson.Write(plan)),
+        new("csv", (plan, _) => SolvedCsv.Write(plan)),
+        new("rows", (plan, _) => SolvedRows.Write(plan)),
     ];
 
-    private static readonly (string Word, Func<CarPlan, string> Write)[] PartsFormats =
+    private static readonly FormatOption.Format[] PartsFormats =
     [
-        ("table", PartsTree.Write),
-        ("json", PartsJson.Write),
+        new("table", (plan, view) => Wrapped.Text(PartsTree.Write(plan), view.Width)),
+        new("json", (plan, _) => PartsJson.Write(plan)),
     ];
 
-    public static Command Create(Surroundings surroundings)
+    private readonly FormatOption _format = new(
+        Formats,
+        "How to show it: table, rounded as on the sheet; json or csv, unrounded millimetres and degrees; or rows, each route as rows to "
+            + "paste into a file.");
+
+    private readonly Option<bool> _parts = new("--parts")
     {
-        var file = FileOptions.File();
-        var line = FileOptions.Line();
-        var format = new Option<string>("--format")
-        {
-            Description = "How to show it: table, rounded as on the sheet; json or csv, unrounded millimetres and degrees; or rows, each "
-                + "route as rows to paste into a file.",
-            HelpName = string.Join('|', Formats.Select(known => known.Word)),
-            DefaultValueFactory = _ => Formats[0].Word,
-        };
-        format.AcceptOnlyFromAmong([.. Formats.Select(known => known.Word)]);
-        var parts = new Option<bool>("--parts")
-        {
-            Description = "Instead of the lines, the way from each master cylinder through lines, hoses and parts to its wheels; as a "
-                + "table or json.",
-        };
-        var command = new ExampleCommand(
+        Description = "Instead of the lines, the way from each master cylinder through lines, hoses and parts to its wheels; as a "
+            + "table or json.",
+    };
+
+    private readonly Option<bool> _wide = FormatOption.Wide();
+
+    public ShowCommand(Surroundings surroundings)
+        : base(
+            surroundings,
             "show",
             "Shows marks, angles, lengths and check distances of every line.",
+            byLine: true,
             ("bendsheet show finch.yaml --line front-left", "One line, as a table."),
             ("bendsheet show finch.yaml --format json > finch.json", "All figures, unrounded, for another program."),
             ("bendsheet show finch.yaml --parts", "The way from each master cylinder through lines, hoses and parts to its wheels."))
+    {
+        Add(_format);
+        Add(_parts);
+        Add(_wide);
+        Validators.Add(parsed =>
         {
-            file,
-            line,
-            format,
-            parts,
-        };
-        command.Validators.Add(parsed =>
-        {
-            if (parsed.GetValue(parts)
-                && parsed.GetValue(format) is { } word
+            if (parsed.GetValue(_parts)
+                && parsed.GetValue(_format) is { } word
                 && !PartsFormats.Any(known => string.Equals(known.Word, word, StringComparison.Ordinal)))
             {
-                parsed.AddError($"--parts is shown as {string.Join(" or ", PartsFormats.Select(known => known.Word))}, not as {word}.");
+                parsed.AddError(
+                    $"--parts is shown as {string.Join(" or ", PartsFormats.Select(known => known.Word))}, not as {word}.");
             }
         });
-        command.SetAction(parsed =>
-        {
-            var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            var word = parsed.GetRequiredValue(format);
-            var write = (parsed.GetValue(parts) ? PartsFormats : Formats)
-                .First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Write;
-            surroundings.Output.Write(surroundings.Drawing && write == LineTable.Write ? LineTable.WithPictures(plan) : write(plan));
-            return ExitCodes.For(plan.Verdict);
-        });
-        return command;
+    }
+
+    protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
+    {
+        var formats = asked.Options.GetValue(_parts) ? PartsFormats : Formats;
+        var view = View.On(surroundings, asked.Options.GetValue(_wide));
+        surroundings.Output.Write(_format.Chosen(asked.Options, formats).Write(asked.Plan, view));
+        return ExitCodes.For(asked.Plan.Verdict);
     }
 }

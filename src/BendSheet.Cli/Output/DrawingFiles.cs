@@ -34,7 +34,7 @@ internal static class DrawingFiles
         var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
         {
-            surroundings.Error.WriteLine($"bendsheet: no drawing was written: there is no folder {Visible.Text(folder)}: make it first, or "
+            surroundings.Say($"no drawing was written: there is no folder {Visible.Text(folder)}: make it first, or "
                 + "name one that is there with -o");
             return Printing.NotWritten;
         }
@@ -51,7 +51,7 @@ internal static class DrawingFiles
                 var path = $"{begins}{line}-{drawing.Name}{Ending}";
                 if (OutputFile.ReplaceDrawing(path, drawing.Svg.Span) is { } problem)
                 {
-                    surroundings.Error.WriteLine($"bendsheet: {Visible.Text(path)} was not written: {problem}");
+                    surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
                     return Printing.NotWritten;
                 }
 
@@ -61,7 +61,7 @@ internal static class DrawingFiles
 
         foreach (var sign in missing)
         {
-            surroundings.Error.WriteLine($"bendsheet: the font has no sign for {sign}; □ stands in its place.");
+            surroundings.Say($"the font has no sign for {sign}; □ stands in its place.");
         }
 
         return Printing.Done;

@@ -13,22 +13,27 @@ public static class FindingText
     private const int After = 40;
 
     /// <summary>All findings, one after the other; empty where there are none.</summary>
-    public static string Write(IEnumerable<Finding> findings, SourceLines source, bool colour)
+    /// <param name="findings">In their order.</param>
+    /// <param name="source">What was typed.</param>
+    /// <param name="colour">Whether the terminal shows colours.</param>
+    /// <param name="width">Of the terminal, in columns; null where it is a file or another program.</param>
+    public static string Write(IEnumerable<Finding> findings, SourceLines source, bool colour, int? width = null)
     {
         var text = new StringBuilder();
         foreach (var finding in findings)
         {
-            Append(text, finding, source, colour);
+            Append(text, finding, source, colour, width);
         }
 
         return text.ToString();
     }
 
-    private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour)
+    private static void Append(StringBuilder text, Finding finding, SourceLines source, bool colour, int? width)
     {
-        var word = colour ? Coloured(finding) : finding.SeverityWord;
-        text.Append(CultureInfo.InvariantCulture, $"{Visible.Text(finding.Position.ToString())}: {word}: {Visible.Text(finding.Message)}");
-        text.Append(CultureInfo.InvariantCulture, $" [{finding.Rule.Name}]").Append('\n');
+        // Wrapped before it is coloured: what switches colours has no width.
+        var place = Visible.Text(finding.Position.ToString());
+        var sentence = Wrapped.Text($"{place}: {finding.SeverityWord}: {Visible.Text(finding.Message)} [{finding.Rule.Name}]", width);
+        text.Append(colour ? WithColour(sentence, finding, from: place.Length) : sentence).Append('\n');
         var position = finding.Position;
         if (position.Line == 0 || position.Line > source.Count || source[position.Line].IsWhiteSpace())
         {
@@ -37,9 +42,11 @@ public static class FindingText
 
         var line = source[position.Line];
         var column = Math.Min(position.Column - 1, line.Length);
-        var from = BesidePair(line, Math.Max(0, column - Before));
-        var to = BesidePair(line, Math.Min(line.Length, column + After));
         var number = position.Line.ToString(CultureInfo.InvariantCulture);
+        var room = Room(width - number.Length);
+        var start = Math.Max(0, column - (room * Before / (Before + After)));
+        var from = BesidePair(line, start);
+        var to = BesidePair(line, Math.Min(line.Length, Math.Min(column + After, start + room)));
         text.Append("  ").Append(number).Append(" | ").Append(from > 0 ? "…" : string.Empty);
         text.Append(Visible.Text(line[from..to], keepTabs: true));
         text.Append(to < line.Length ? "…" : string.Empty).Append('\n');
@@ -60,7 +67,14 @@ public static class FindingText
     private static int BesidePair(ReadOnlySpan<char> line, int at) =>
         at > 0 && at < line.Length && char.IsSurrogatePair(line[at - 1], line[at]) ? at - 1 : at;
 
-    private static string Coloured(Finding finding)
+    /// <summary>How much of a line fits beside its number, with an ellipsis on either side.</summary>
+    private static int Room(int? width)
+    {
+        const int Around = 7;
+        return Math.Clamp((width ?? int.MaxValue) - Around, 2, Before + After);
+    }
+
+    private static string WithColour(string sentence, Finding finding, int from)
     {
         var code = finding.Severity switch
         {
@@ -68,6 +82,9 @@ public static class FindingText
             Severity.Warning => 33,
             _ => 36,
         };
-        return string.Create(CultureInfo.InvariantCulture, $"\u001b[1;{code}m{finding.SeverityWord}\u001b[0m");
+        var at = sentence.IndexOf(finding.SeverityWord, from, StringComparison.Ordinal);
+        return at < 0 ? sentence
+            : string.Create(CultureInfo.InvariantCulture, $"{sentence[..at]}\u001b[1;{code}m{finding.SeverityWord}\u001b[0m")
+                + sentence[(at + finding.SeverityWord.Length)..];
     }
 }

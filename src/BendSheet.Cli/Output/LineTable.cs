@@ -5,17 +5,16 @@ using BendSheet.Core.Sheet;
 namespace BendSheet.Cli.Output;
 
 /// <summary>The sheet's content as a table for the terminal.</summary>
-public static class LineTable
+internal static class LineTable
 {
-    private const string Gap = "  ";
+    private const string Gap = TextTable.Gap;
 
-    /// <summary>Every line that can be made, one below the other.</summary>
-    public static string Write(CarPlan plan) => Write(plan, drawn: false);
+    /// <summary>What a narrow terminal does without, the first of them first: the mark, angles and what they follow from stay.</summary>
+    private static readonly BendFigure[] LeftOutFirst =
+        [BendFigure.Lever, BendFigure.Swing, BendFigure.MarkFromCut, BendFigure.StraightAfter, BendFigure.Held, BendFigure.Dial];
 
-    /// <summary>The same with each line's picture, for a terminal that can show it.</summary>
-    public static string WithPictures(CarPlan plan) => Write(plan, drawn: true);
-
-    private static string Write(CarPlan plan, bool drawn)
+    /// <summary>Every line that can be made, one below the other; on a terminal that can show it, with its picture.</summary>
+    public static string Write(CarPlan plan, View view)
     {
         var text = new StringBuilder();
         foreach (var sheet in plan.Sheets())
@@ -25,8 +24,8 @@ public static class LineTable
                 text.Append('\n');
             }
 
-            AppendLine(text, sheet);
-            if (drawn)
+            AppendLine(text, sheet, view.Width);
+            if (view.Drawing)
             {
                 AppendPicture(text, sheet);
             }
@@ -39,10 +38,10 @@ public static class LineTable
                 + "them first.\n");
         }
 
-        return text.ToString();
+        return Wrapped.Text(text.ToString(), view.Width);
     }
 
-    private static void AppendLine(StringBuilder text, SheetContent sheet)
+    private static void AppendLine(StringBuilder text, SheetContent sheet, int? width)
     {
         text.Append(sheet.Line).Append(sheet.Made ? " (made)" : string.Empty)
             .Append(": cut ").Append(Both(sheet.CutLength)).Append('\n')
@@ -52,7 +51,7 @@ public static class LineTable
 
         if (!sheet.Rows.IsEmpty)
         {
-            AppendTable(text, sheet);
+            AppendTable(text, sheet, width);
             text.Append('\n').Append(Gap).Append(sheet.Datum).Append('\n');
         }
 
@@ -93,34 +92,54 @@ public static class LineTable
 
     private static string Both(Figure figure) => $"{figure.Main} ({figure.Other})";
 
-    private static void AppendTable(StringBuilder text, SheetContent sheet)
+    private static void AppendTable(StringBuilder text, SheetContent sheet, int? width)
     {
-        List<Column> columns =
-        [
-            .. BendColumn.Of(sheet).Select(column => new Column(
-                column.AtTerminal, [.. sheet.Rows.Select(column.Text)], IsText: column.Figure == BendFigure.Remark)),
-        ];
-        AppendRow(text, columns, column => column.Heading);
-        for (var row = 0; row < columns[0].Cells.Count; row++)
+        List<BendColumn> all = [.. BendColumn.Of(sheet)];
+        var shown = Fitting(all, sheet, width);
+        List<TextColumn> columns = [.. shown.Select(column => Column(column, sheet))];
+        TextTable.AppendRow(text, Gap, columns, column => column.Heading!);
+        for (var row = 0; row < sheet.Rows.Length; row++)
         {
             if (sheet.Rows[row].TurnRound is { } turn)
             {
                 text.Append(Gap).Append("-- ").Append(turn).Append('\n');
             }
 
-            AppendRow(text, columns, column => column.Cells[row]);
+            var at = row;
+            TextTable.AppendRow(text, Gap, columns, column => column.Cells[at]);
+            if (shown.Count < all.Count && sheet.Rows[row].Remark is { Length: > 0 } remark)
+            {
+                text.Append(Gap).Append(Gap).Append(Gap).Append("note: ").Append(remark).Append('\n');
+            }
+        }
+
+        var left = all.Except(shown).Where(column => column.Figure != BendFigure.Remark).Select(column => column.AtTerminal).ToList();
+        if (left.Count > 0)
+        {
+            text.Append('\n').Append(Gap).Append("Left out for lack of room: ").AppendJoin(", ", left).Append("; `--wide` shows all.\n");
         }
     }
 
-    private static void AppendRow(StringBuilder text, List<Column> columns, Func<Column, string> cell)
+    /// <summary>All columns where they fit; otherwise those that do, with remarks on rows of their own.</summary>
+    private static List<BendColumn> Fitting(List<BendColumn> all, SheetContent sheet, int? width)
     {
-        var cells = columns.Select(column => column.IsText ? cell(column) : cell(column).PadLeft(column.Width));
-        text.Append((Gap + string.Join(Gap, cells)).TrimEnd()).Append('\n');
+        bool Fits(IEnumerable<BendColumn> columns) =>
+            width is not { } most || TextTable.Width(Gap, [.. columns.Select(column => Column(column, sheet))]) <= most;
+
+        if (Fits(all))
+        {
+            return all;
+        }
+
+        List<BendColumn> shown = [.. all.Where(column => column.Figure != BendFigure.Remark)];
+        foreach (var figure in LeftOutFirst.TakeWhile(_ => !Fits(shown)))
+        {
+            shown.RemoveAll(column => column.Figure == figure);
+        }
+
+        return shown;
     }
 
-    /// <summary>Figures end under one another; text begins there, and comes last.</summary>
-    private sealed record Column(string Heading, List<string> Cells, bool IsText)
-    {
-        public int Width { get; } = Cells.Select(cell => cell.Length).Append(Heading.Length).Max();
-    }
+    private static TextColumn Column(BendColumn column, SheetContent sheet) =>
+        new(column.AtTerminal, [.. sheet.Rows.Select(column.Text)], IsText: column.Figure == BendFigure.Remark);
 }

@@ -1,54 +1,61 @@
+using BendSheet.Pdf;
 using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Cli.Output;
 
 /// <summary>
 /// Writes results without ever losing what was there: a file is written beside its target and moved into place when it is whole, and
-/// only a printed sheet is replaced.
+/// only what was printed, and has not been changed since, is replaced.
 /// </summary>
 public static class OutputFile
 {
     /// <summary>A thousand sheets are smaller; what is larger is something else, and not worth reading.</summary>
     private const long LargestSheet = 256 * 1024 * 1024;
 
-    /// <summary>Read at once, in bytes.</summary>
-    private const int PieceSize = 16 * 1024;
+    /// <summary>Another run may take a part file for one that was left behind, in the moment between its making and its locking.</summary>
+    private const int MostAttempts = 5;
 
-    private static ReadOnlySpan<byte> PdfBegins => "%PDF-"u8;
+    /// <summary>What Unix and Windows say of a disk without room: ENOSPC, ERROR_DISK_FULL, ERROR_HANDLE_DISK_FULL.</summary>
+    private static readonly int[] DiskFull = [28, unchecked((int)0x80070070), unchecked((int)0x80070027)];
 
-    /// <summary>Stands in the description of every sheet, as the program that made it.</summary>
-    private static ReadOnlySpan<byte> OurName => "BendSheet"u8;
+    /// <summary>What they say of a file that somebody else has locked: EWOULDBLOCK on Linux and macOS, ERROR_SHARING_VIOLATION.</summary>
+    private static readonly int[] Locked = [11, 35, unchecked((int)0x80070020)];
+
+    private const UnixFileMode MayWrite = UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite;
+
+    /// <summary>What <c>start</c> writes begins so; the rest is the person's.</summary>
+    private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.Text[..StarterFile.Text.IndexOf('\n')]);
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
     /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
-    public static string? ReplaceSheet(string path, ReadOnlySpan<byte> content) => Replace(path, content, IsSheet, "a printed sheet");
+    public static string? ReplaceSheet(string path, ReadOnlySpan<byte> content) => Replace(path, content, WhyNoSheet);
 
     /// <summary>Writes a drawing, in the place of an older one that nobody has changed since with another program.</summary>
     /// <returns>Null, or in words why nothing was written; the old drawing is then whole.</returns>
-    public static string? ReplaceDrawing(string path, ReadOnlySpan<byte> content) =>
-        Replace(path, content, IsDrawing, "a drawing of this program");
+    public static string? ReplaceDrawing(string path, ReadOnlySpan<byte> content) => Replace(path, content, WhyNoDrawing);
 
     /// <summary>Writes a file that must not be there yet.</summary>
     /// <returns>Null, or in words why nothing was written.</returns>
     public static string? WriteNew(string path, ReadOnlySpan<byte> content)
     {
+        const string There = "it is there already, and what you typed is never overwritten: choose another name";
         if (Path.Exists(path))
         {
-            return "it is there already, and what you typed is never overwritten: choose another name";
+            return There;
         }
 
         try
         {
-            WriteBeside(Path.GetFullPath(path), content, replace: false);
+            WriteBeside(Path.GetFullPath(path), content, mode: null, replace: false);
             return null;
         }
         catch (Exception failure) when (IsOfTheDisk(failure))
         {
-            return Reason(failure);
+            return Path.Exists(path) ? There : Reason(failure);
         }
     }
 
-    /// <summary>Why a disk did not take what was written, in words.</summary>
+    /// <summary>Why a disk did not take what was written, in words; never the name of a file that nobody asked for.</summary>
     public static string Reason(Exception failure) => failure switch
     {
         UnauthorizedAccessException => "this place may not be written to",
@@ -58,10 +65,16 @@ public static class OutputFile
         // What the runtime makes of EFBIG, a limit on the size of files.
         ArgumentOutOfRangeException => "the file is larger than this place takes",
         ArgumentException or NotSupportedException => "this is no name for a file",
-        _ => failure.Message,
+        IOException when DiskFull.Contains(failure.HResult) => "the disk is full",
+        _ => Visible.Text(WithoutName(failure.Message)),
     };
 
-    private static string? Replace(string path, ReadOnlySpan<byte> content, Func<string, bool> isOurs, string what)
+    /// <summary>The runtime puts the file's name behind what the system says: <c>Input/output error : '/home/…'</c>.</summary>
+    private static string WithoutName(string message) => message.IndexOf(" : '", StringComparison.Ordinal) is > 0 and var name
+        ? message[..name]
+        : message;
+
+    private static string? Replace(string path, ReadOnlySpan<byte> content, Func<string, string?> whyNot)
     {
         try
         {
@@ -77,12 +90,18 @@ public static class OutputFile
                 return "this is a folder: name a file in it";
             }
 
-            if (File.Exists(target) && !isOurs(target))
+            UnixFileMode? mode = null;
+            if (File.Exists(target))
             {
-                return $"there is something else by this name, not {what}: choose another name with -o";
+                if ((whyNot(target) ?? WhyReadOnly(target)) is { } why)
+                {
+                    return why;
+                }
+
+                mode = OperatingSystem.IsWindows() ? null : File.GetUnixFileMode(target);
             }
 
-            WriteBeside(target, content);
+            WriteBeside(target, content, mode, replace: true);
             return null;
         }
         catch (Exception failure) when (IsOfTheDisk(failure))
@@ -95,70 +114,81 @@ public static class OutputFile
         failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException;
 
     /// <summary>Devices and pipes have no length, and are left alone as well.</summary>
-    private static bool IsSheet(string path)
+    private static string? WhyNoSheet(string path)
     {
         if (new FileInfo(path).Length is < 16 or > LargestSheet)
         {
-            return false;
+            return SomethingElse("a printed sheet");
         }
 
-        // The name stands near the start of a file that is written here; in other files it is looked for to the end.
-        using var file = File.OpenRead(path);
-        var piece = new byte[PieceSize];
-        var length = file.ReadAtLeast(piece, piece.Length, throwOnEndOfStream: false);
-        if (!piece.AsSpan(0, length).StartsWith(PdfBegins))
-        {
-            return false;
-        }
-
-        while (piece.AsSpan(0, length).IndexOf(OurName) < 0)
-        {
-            // What may be the beginning of the name at the end of a piece is looked at again with the next one.
-            piece.AsSpan(length - OurName.Length, OurName.Length).CopyTo(piece);
-            var next = file.ReadAtLeast(piece.AsSpan(OurName.Length), 1, throwOnEndOfStream: false);
-            if (next == 0)
-            {
-                return false;
-            }
-
-            length = OurName.Length + next;
-        }
-
-        return true;
+        var file = File.ReadAllBytes(path);
+        return !OwnMark.IsOn(file) ? SomethingElse("a printed sheet")
+            : OwnMark.IsUntouched(file) ? null
+            : "another program has changed this sheet since it was printed, and what was put on it would be lost: choose another name "
+                + "with -o";
     }
 
-    private static bool IsDrawing(string path)
+    private static string? WhyNoDrawing(string path)
     {
         if (new FileInfo(path).Length is < 64 or > LargestSheet)
         {
-            return false;
+            return SomethingElse("a drawing of this program");
         }
 
         Span<byte> begins = stackalloc byte[SvgFile.Begins.Length];
         using var file = File.OpenRead(path);
-        return file.ReadAtLeast(begins, begins.Length, throwOnEndOfStream: false) == begins.Length && begins.SequenceEqual(SvgFile.Begins);
+        return file.ReadAtLeast(begins, begins.Length, throwOnEndOfStream: false) == begins.Length && begins.SequenceEqual(SvgFile.Begins)
+            ? null
+            : SomethingElse("a drawing of this program");
     }
 
-    private static void WriteBeside(string target, ReadOnlySpan<byte> content, bool replace = true)
-    {
-        var beside = $"{target}.{Environment.ProcessId}.part";
+    private static string SomethingElse(string what) => $"there is something else by this name, not {what}: choose another name with -o";
 
-        // Opened outside of the try: what somebody else has left by this name is not ours to delete.
-        var file = new FileStream(beside, FileMode.CreateNew, FileAccess.Write);
+    /// <summary>Who may write to everything may still not replace what somebody has made read-only.</summary>
+    private static string? WhyReadOnly(string path)
+    {
+        const string ReadOnly = "it is read-only, and stays as it is: choose another name with -o, or let it be written to";
+        if (!OperatingSystem.IsWindows() && (File.GetUnixFileMode(path) & MayWrite) == UnixFileMode.None)
+        {
+            return ReadOnly;
+        }
+
         try
         {
-            using (file)
-            {
-                file.Write(content);
-                file.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, target, replace);
+            using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete);
+            return null;
         }
-        catch
+        catch (UnauthorizedAccessException)
         {
-            File.Delete(beside);
-            throw;
+            return ReadOnly;
         }
     }
+
+    private static void WriteBeside(string target, ReadOnlySpan<byte> content, UnixFileMode? mode, bool replace)
+    {
+        for (var attempt = 1; !IsWritten(target, content, mode, replace, isLast: attempt == MostAttempts); attempt++)
+        {
+        }
+
+        PartFile.RemoveLeftOvers(Path.GetDirectoryName(target) ?? target, IsOurs, OwnMark.Length);
+    }
+
+    /// <summary>False where another run has taken the part file away.</summary>
+    private static bool IsWritten(string target, ReadOnlySpan<byte> content, UnixFileMode? mode, bool replace, bool isLast)
+    {
+        try
+        {
+            using var part = PartFile.Beside(target, mode);
+            part.Write(content);
+            part.MoveTo(target, replace);
+            return true;
+        }
+        catch (IOException failure) when (!isLast && (failure is FileNotFoundException || Locked.Contains(failure.HResult)))
+        {
+            return false;
+        }
+    }
+
+    private static bool IsOurs(byte[] begins) =>
+        OwnMark.IsOn(begins) || begins.AsSpan().StartsWith(SvgFile.Begins) || begins.AsSpan().StartsWith(StarterBegins);
 }

@@ -12,6 +12,9 @@ internal sealed record PrintTarget(string? Named, string? Beside)
 
     internal const string Ending = ".pdf";
 
+    /// <summary>It goes to standard output.</summary>
+    public bool IsStandardOutput => string.Equals(Named, StandardOutput, StringComparison.Ordinal);
+
     /// <summary>It was named as a drawing is, and a PDF by that name would open nowhere.</summary>
     public bool IsForDrawings => Named?.EndsWith(DrawingFiles.Ending, StringComparison.OrdinalIgnoreCase) == true;
 

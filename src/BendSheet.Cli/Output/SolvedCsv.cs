@@ -1,4 +1,3 @@
-using System.Buffers;
 using System.Globalization;
 using System.Text;
 using BendSheet.Core.Bench;
@@ -8,13 +7,11 @@ using BendSheet.Core.Units;
 namespace BendSheet.Cli.Output;
 
 /// <summary>
-/// One row for each bend, for a spreadsheet: millimetres and degrees, unrounded, quoted as RFC 4180 says. A straight line has one row
+/// One row for each bend, for a spreadsheet: millimetres and degrees, unrounded. A straight line has one row
 /// without a bend; a line that cannot be made has none.
 /// </summary>
 public static class SolvedCsv
 {
-    private static readonly SearchValues<char> NeedQuotes = SearchValues.Create(",\"\r\n");
-
     private static readonly string[] Columns =
     [
         "line", "cutLength", "developedLength", "number", "straightBefore", "rotate", "dial", "bend", "pull", "bender", "radius", "setback",
@@ -25,7 +22,7 @@ public static class SolvedCsv
     public static string Write(CarPlan car)
     {
         var text = new StringBuilder();
-        AppendRow(text, Columns);
+        Csv.AppendRow(text, Columns);
         foreach (var line in car.Lines)
         {
             if (line is not { Plan: { } plan })
@@ -36,12 +33,12 @@ public static class SolvedCsv
             var before = plan.FirstStraight;
             if (plan.Bends.IsEmpty)
             {
-                AppendRow(text, [.. LineCells(line, plan), string.Empty, Number(before), .. Columns.Skip(5).Select(_ => string.Empty)]);
+                Csv.AppendRow(text, [.. LineCells(line, plan), string.Empty, Number(before), .. Columns.Skip(5).Select(_ => string.Empty)]);
             }
 
             foreach (var bend in plan.Bends)
             {
-                AppendRow(text, [.. LineCells(line, plan), .. BendCells(bend, before)]);
+                Csv.AppendRow(text, [.. LineCells(line, plan), .. BendCells(bend, before)]);
                 before = bend.StraightAfter;
             }
         }
@@ -50,7 +47,7 @@ public static class SolvedCsv
     }
 
     private static IEnumerable<string> LineCells(SolvedLine line, BenchPlan plan) =>
-        [line.Template.Name, Number(plan.CutLength), Number(plan.DevelopedLength)];
+        [Csv.Text(line.Template.Name), Number(plan.CutLength), Number(plan.DevelopedLength)];
 
     private static IEnumerable<string> BendCells(BenchBend bend, Length before) =>
     [
@@ -60,7 +57,7 @@ public static class SolvedCsv
         Number(bend.Dial),
         Number(bend.Bend.Turn),
         Number(bend.Pull),
-        bend.Bender.Name,
+        Csv.Text(bend.Bender.Name),
         Number(bend.Layout.Radius),
         Number(bend.Layout.Setback),
         Number(bend.Layout.Arc),
@@ -74,18 +71,11 @@ public static class SolvedCsv
         bend.Held.ToString(),
         Number(bend.Swing),
         Number(bend.Lever),
-        bend.Bend.Note ?? string.Empty,
+        Csv.Text(bend.Bend.Note ?? string.Empty),
     ];
 
     private static string Number(Length? length) =>
         length is { } known ? known.Millimetres.ToString("R", CultureInfo.InvariantCulture) : string.Empty;
 
     private static string Number(Angle angle) => angle.Degrees.ToString("R", CultureInfo.InvariantCulture);
-
-    /// <summary>One row, with a line end behind it.</summary>
-    internal static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
-        text.AppendJoin(',', cells.Select(Quoted)).Append('\n');
-
-    private static string Quoted(string cell) =>
-        cell.AsSpan().ContainsAny(NeedQuotes) ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
 }

@@ -21,7 +21,7 @@ public static class StockCsv
     public static string Write(CarPlan plan)
     {
         var text = new StringBuilder();
-        SolvedCsv.AppendRow(text, Columns);
+        Csv.AppendRow(text, Columns);
         foreach (var tube in plan.Stock.Plan.Tubes)
         {
             foreach (var roll in tube.Plan?.Rolls ?? [])
@@ -32,11 +32,12 @@ public static class StockCsv
 
         foreach (var item in plan.Stock.Shopping.Items)
         {
-            SolvedCsv.AppendRow(
+            Csv.AppendRow(
                 text,
                 [
-                    "buy", "", "", "", "", "", item.Name, item.Specification, Number(item.Count), Number(item.Have), Number(item.ToBuy),
-                    string.Join(", ", item.UsedAt),
+                    "buy", "", "", "", "", "", Csv.Text(item.Name), Csv.Text(item.Specification),
+                    Number(item.Count), Number(item.Have), Number(item.ToBuy),
+                    Csv.Text(string.Join(", ", item.UsedAt)),
                 ]);
         }
 
@@ -45,15 +46,16 @@ public static class StockCsv
 
     private static void AppendRoll(StringBuilder text, string tube, RollCuts roll)
     {
+        string[] on = [Csv.Text(tube), Csv.Text(roll.Name)];
         foreach (var cut in roll.Cuts)
         {
-            SolvedCsv.AppendRow(
+            Csv.AppendRow(
                 text,
-                ["cut", tube, roll.Name, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "", "", "", "", ""]);
+                ["cut", .. on, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), Csv.Text(cut.Piece.Name), "", "", "", "", ""]);
         }
 
         var from = roll.Before - roll.Left;
-        SolvedCsv.AppendRow(text, ["left", tube, roll.Name, Number(from), Number(roll.Before), Number(roll.Left), "", "", "", "", "", ""]);
+        Csv.AppendRow(text, ["left", .. on, Number(from), Number(roll.Before), Number(roll.Left), "", "", "", "", "", ""]);
     }
 
     private static string Number(Length length) => length.Millimetres.ToString("R", CultureInfo.InvariantCulture);

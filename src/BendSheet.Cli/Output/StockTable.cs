@@ -7,12 +7,12 @@ using BendSheet.Core.Sheet;
 namespace BendSheet.Cli.Output;
 
 /// <summary>The cover's content as tables for the terminal: lines, tube with its cutting plan, shopping list.</summary>
-public static class StockTable
+internal static class StockTable
 {
-    private const string Gap = "  ";
+    private const string Gap = TextTable.Gap;
 
     /// <summary>Nothing of a wrong file.</summary>
-    public static string Write(CarPlan plan)
+    public static string Write(CarPlan plan, View view)
     {
         if (plan.Stock.Verdict == Verdict.WrongFile)
         {
@@ -21,37 +21,37 @@ public static class StockTable
 
         var cover = plan.Cover();
         var text = new StringBuilder(cover.Summary).Append('\n');
-        Append(text, Gap, [
-            Column.Words("line", cover.Lines.Select(line => line.Name)),
-            Column.Figures(
+        TextTable.Append(text, Gap, [
+            TextColumn.Words("line", cover.Lines.Select(line => line.Name)),
+            TextColumn.Figures(
                 "cut",
                 cover.Lines.Select(
                     line => (line.State == LineState.Rough ? "about " : string.Empty) + (line.CutLength ?? Figure.Unknown).Main)),
-            Column.Words("", cover.Lines.Select(line => line.StateInWords)),
-            Column.Words("from → to", cover.Lines.Select(line => line.EndsAtTerminal)),
-        ]);
+            TextColumn.Words("", cover.Lines.Select(line => line.StateInWords)),
+            TextColumn.Words("from → to", cover.Lines.Select(line => line.EndsAtTerminal)),
+        ], view.Width);
         foreach (var tube in cover.Tubes)
         {
-            AppendTube(text, tube, cover.Notation.Symbol);
+            AppendTube(text, tube, cover.Notation.Symbol, view.Width);
         }
 
-        AppendShopping(text, cover);
+        AppendShopping(text, cover, view.Width);
         foreach (var remark in cover.Remarks)
         {
             text.Append(remark).Append('\n');
         }
 
-        return text.ToString();
+        return Wrapped.Text(text.ToString(), view.Width);
     }
 
-    private static void AppendTube(StringBuilder text, StockTube tube, string unit)
+    private static void AppendTube(StringBuilder text, StockTube tube, string unit, int? width)
     {
         text.Append("\nTube ").Append(tube.Tube).Append('\n');
-        Append(text, Gap, [
-            Column.Words(null, tube.Amounts.Select(amount => amount.Label)),
-            Column.Figures(null, tube.Amounts.Select(amount => amount.Length.Main)),
-            Column.Words(null, tube.Amounts.Select(amount => $"({amount.Length.Other})")),
-        ]);
+        TextTable.Append(text, Gap, [
+            TextColumn.Words(null, tube.Amounts.Select(amount => amount.Label)),
+            TextColumn.Figures(null, tube.Amounts.Select(amount => amount.Length.Main)),
+            TextColumn.Words(null, tube.Amounts.Select(amount => $"({amount.Length.Other})")),
+        ], width);
         foreach (var roll in tube.Rolls)
         {
             text.Append('\n').Append(Gap).Append(roll.Name).Append(": ");
@@ -62,11 +62,11 @@ public static class StockTable
             }
 
             text.Append(roll.Before.Main).Append(" (").Append(roll.Before.Other).Append("), from its free end\n");
-            Append(text, Gap + Gap, [
-                Column.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
-                Column.Figures("length", roll.Cuts.Select(cut => cut.Length)),
-                Column.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
-            ]);
+            TextTable.Append(text, Gap + Gap, [
+                TextColumn.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
+                TextColumn.Figures("length", roll.Cuts.Select(cut => cut.Length)),
+                TextColumn.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
+            ], width);
             text.Append(Gap).Append(Gap).Append("left: ").Append(roll.Left).Append('\n');
         }
 
@@ -77,7 +77,7 @@ public static class StockTable
         }
     }
 
-    private static void AppendShopping(StringBuilder text, CoverContent cover)
+    private static void AppendShopping(StringBuilder text, CoverContent cover, int? width)
     {
         if (cover.Shopping.IsEmpty)
         {
@@ -86,48 +86,19 @@ public static class StockTable
         }
 
         text.Append("\nShopping list\n");
-        Append(text, Gap, [
-            Column.Figures("buy", cover.Shopping.Select(item => Number(item.ToBuy))),
-            Column.Words("what", cover.Shopping.Select(item => item.Name)),
-            Column.Words("which", cover.Shopping.Select(item => item.Specification)),
-            Column.Figures("needed", cover.Shopping.Select(item => Number(item.Needed))),
-            Column.Figures("have", cover.Shopping.Select(item => Number(item.Have))),
-            Column.Words("used at", cover.Shopping.Select(item => item.UsedAt)),
-        ]);
+        TextTable.Append(text, Gap, [
+            TextColumn.Figures("buy", cover.Shopping.Select(item => Number(item.ToBuy))),
+            TextColumn.Words("what", cover.Shopping.Select(item => item.Name)),
+            TextColumn.Words("which", cover.Shopping.Select(item => item.Specification)),
+            TextColumn.Figures("needed", cover.Shopping.Select(item => Number(item.Needed))),
+            TextColumn.Figures("have", cover.Shopping.Select(item => Number(item.Have))),
+            TextColumn.Words("used at", cover.Shopping.Select(item => item.UsedAt)),
+        ], width);
         if (cover.Cost is { } cost)
         {
             text.Append(Gap).Append(cost).Append('\n');
         }
     }
 
-    private static void Append(StringBuilder text, string indent, Column[] columns)
-    {
-        if (columns[0].Heading is not null)
-        {
-            AppendRow(text, indent, columns, column => column.Heading!);
-        }
-
-        for (var row = 0; row < columns[0].Cells.Count; row++)
-        {
-            AppendRow(text, indent, columns, column => column.Cells[row]);
-        }
-    }
-
-    private static void AppendRow(StringBuilder text, string indent, Column[] columns, Func<Column, string> cell)
-    {
-        var cells = columns.Select(column => column.IsText ? cell(column).PadRight(column.Width) : cell(column).PadLeft(column.Width));
-        text.Append((indent + string.Join(Gap, cells)).TrimEnd()).Append('\n');
-    }
-
     private static string Number(int count) => count.ToString(CultureInfo.InvariantCulture);
-
-    /// <summary>Figures end under one another, words begin under one another.</summary>
-    private sealed record Column(string? Heading, List<string> Cells, bool IsText)
-    {
-        public int Width { get; } = Cells.Select(cell => cell.Length).Append(Heading?.Length ?? 0).Max();
-
-        public static Column Words(string? heading, IEnumerable<string> cells) => new(heading, [.. cells], IsText: true);
-
-        public static Column Figures(string? heading, IEnumerable<string> cells) => new(heading, [.. cells], IsText: false);
-    }
 }

@@ -16,6 +16,15 @@ public sealed record Surroundings(
     /// </summary>
     public bool Drawing { get; init; }
 
+    /// <summary>Columns of the terminal that the output is; null where it is a file or another program.</summary>
+    public int? OutputWidth { get; init; }
+
+    /// <summary>The same of standard error.</summary>
+    public int? ErrorWidth { get; init; }
+
+    /// <summary>Says on standard error what went wrong, as a sentence of the program.</summary>
+    public void Say(string sentence) => Error.WriteLine(Wrapped.Text($"bendsheet: {sentence}", ErrorWidth));
+
     /// <summary>
     /// The console of this process. Drawings only on a terminal in UTF-8. Colour only on a terminal, and off where NO_COLOR is set to
     /// anything.
@@ -32,7 +41,37 @@ public sealed record Surroundings(
         Drawing = !Console.IsOutputRedirected
             && Console.OutputEncoding.CodePage == Encoding.UTF8.CodePage
             && Environment.GetEnvironmentVariable("TERM") is not "dumb",
+        OutputWidth = Console.IsOutputRedirected ? null : Width(),
+        ErrorWidth = Console.IsErrorRedirected ? null : Width(),
     };
+
+    /// <summary>Says that there is nowhere to write a result to; with standard error closed as well only the exit code is left.</summary>
+    public static void SayClosed()
+    {
+        try
+        {
+            using var error = Utf8(Console.OpenStandardError());
+            error.WriteLine("bendsheet: the result could not be written: standard output or standard error is closed");
+        }
+        catch (Exception second) when (second is IOException or UnauthorizedAccessException)
+        {
+            // Both are closed.
+        }
+    }
+
+    /// <summary>A terminal that does not say how wide it is, is taken to have what terminals have always had.</summary>
+    private static int Width()
+    {
+        const int Usual = 80;
+        try
+        {
+            return Console.WindowWidth is > 0 and var columns ? columns : Usual;
+        }
+        catch (Exception failure) when (failure is IOException or PlatformNotSupportedException)
+        {
+            return Usual;
+        }
+    }
 
     /// <summary>
     /// A terminal shows what its own encoding can; a file or another program gets UTF-8 wherever it runs, as JSON must be.

@@ -35,6 +35,7 @@ internal static class NameCheck
         string.IsNullOrWhiteSpace(text) ? $"{kind} needs a name: type one in front of the colon"
         : text.Any(c => c == '\t' || InvisibleCharacter.Is(c))
             ? $"the name of {kind} has a character in it that cannot be seen: type it again"
+        : InvisibleCharacter.IsAllOf(text) ? $"the name of {kind} has nothing in it that can be seen: type a letter or a figure"
         : text.Length > Longest ? $"the name of {kind} is longer than {Longest} characters: shorten it, it has to fit on a sheet"
         : null;
 

@@ -93,7 +93,8 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         RefuseMarks(node, position);
         if (node is Scalar scalar)
         {
-            Add(new YamlText(scalar.Value, scalar.Style == ScalarStyle.Plain, position));
+            // Names that look the same are the same, however a keyboard puts an accent on a letter.
+            Add(new YamlText(Composed.Of(scalar.Value), scalar.Style == ScalarStyle.Plain, position));
             return;
         }
 

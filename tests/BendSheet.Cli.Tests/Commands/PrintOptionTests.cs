@@ -164,8 +164,8 @@ public class PrintOptionTests : AtTheTerminal
         "--each",
         "-o",
         "-")]
-    [InlineData("Argument 'covr' not recognized. Must be one of: 'cover' 'sheets'", "--each", "--pages", "covr")]
-    [InlineData("Argument 'cm' not recognized. Must be one of: 'mm' 'in'", "--units", "cm")]
+    [InlineData("`--pages` does not know `covr`: did you mean `cover`?", "--each", "--pages", "covr")]
+    [InlineData("`--units` does not know `cm`: did you mean `mm`?", "--units", "cm")]
     public async Task What_does_not_go_together_is_told_in_one_sentence(string sentence, params string[] options)
     {
         var ran = await Run(["print", Typed(CarFiles.Sound), .. options]);

@@ -128,12 +128,12 @@ public class PrintTests : AtTheTerminal
     [InlineData(CarFiles.Misspelt, 2)]
     public async Task With_an_error_no_sheet_is_printed_and_the_old_one_stays(string text, int code)
     {
-        Typed("%PDF-old BendSheet", "car.pdf");
+        var old = await OldSheet();
         var ran = await Run("print", Typed(text));
         Assert.Equal(code, ran.Code);
         Assert.EndsWith("\nbendsheet: no sheet was printed.\n", ran.Error, StringComparison.Ordinal);
         Assert.Empty(ran.Output);
-        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place("car.pdf")));
+        Assert.Equal(old, await File.ReadAllBytesAsync(Place("car.pdf")));
         Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 
@@ -160,7 +160,8 @@ public class PrintTests : AtTheTerminal
     public async Task A_new_sheet_takes_the_place_of_the_old_one()
     {
         var file = Typed(CarFiles.Sound);
-        Typed("%PDF-old BendSheet", "car.pdf");
+        await OldSheet();
+        Assert.DoesNotContain("front-left", Text("car.pdf"), StringComparison.Ordinal);
         Assert.Equal(0, (await Run("print", file)).Code);
         Assert.Contains("front-left", Text("car.pdf"), StringComparison.Ordinal);
         Assert.Equal("car.pdf car.yaml", InTheFolder());
@@ -179,7 +180,7 @@ public class PrintTests : AtTheTerminal
         var file = Typed(CarFiles.Sound);
         Typed("my notes", "notes.txt");
         Typed(string.Empty, "empty");
-        Typed("%PDF-1.4 an invoice", "somebody-elses.pdf");
+        Typed("%PDF-1.4 an invoice for a copy of BendSheet", "somebody-elses.pdf");
         Directory.CreateDirectory(Place("folder"));
         var before = InTheFolder();
 
@@ -225,33 +226,35 @@ public class PrintTests : AtTheTerminal
     public async Task A_link_to_a_sheet_stays_a_link()
     {
         Directory.CreateDirectory(Place("sheets"));
-        Typed("%PDF-old BendSheet", "sheets/real.pdf");
+        await OldSheet("sheets/real.pdf");
         File.CreateSymbolicLink(Place("link.pdf"), Place("sheets/real.pdf"));
         Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "-o", Place("link.pdf"))).Code);
         Assert.Equal(Place("sheets/real.pdf"), new FileInfo(Place("link.pdf")).LinkTarget);
         Assert.Contains("front-left", Text("sheets/real.pdf"), StringComparison.Ordinal);
     }
 
-    /// <summary>The name is as long as a disk takes, so the file that is written beside it first cannot be made.</summary>
     [Fact]
-    public async Task An_old_sheet_stays_whole_when_writing_fails()
+    public async Task A_name_as_long_as_a_disk_takes_will_do()
     {
         var name = new string('x', 251) + ".pdf";
-        Typed("%PDF-old BendSheet", name);
-        var ran = await Run("print", Typed(CarFiles.Sound), "-o", Place(name));
-        Assert.Equal(3, ran.Code);
-        Assert.Contains(" was not written: the name is too long\n", ran.Error, StringComparison.Ordinal);
-        Assert.Equal("%PDF-old BendSheet", await File.ReadAllTextAsync(Place(name)));
+        await OldSheet(name);
+        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound), "-o", Place(name))).Code);
+        Assert.Contains("front-left", Text(name), StringComparison.Ordinal);
         Assert.Equal($"car.yaml {name}", InTheFolder());
     }
 
     [Fact]
-    public async Task What_somebody_left_by_the_name_of_an_unfinished_sheet_is_not_deleted()
+    public async Task A_pdf_on_a_terminal_is_refused()
     {
-        var name = FormattableString.Invariant($"car.pdf.{Environment.ProcessId}.part");
-        Typed("not ours", name);
-        Assert.Equal(3, (await Run("print", Typed(CarFiles.Sound))).Code);
-        Assert.Equal("not ours", await File.ReadAllTextAsync(Place(name)));
+        Width = 80;
+        var ran = await Run("print", Typed(CarFiles.Sound), "-o", "-");
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Bytes);
+        Assert.Contains("a PDF cannot be read on a terminal", ran.Error, StringComparison.Ordinal);
+
+        Width = null;
+        ran = await Run("print", Place("car.yaml"), "-o", "-");
+        Assert.Equal("%PDF-"u8, ran.Bytes.AsSpan(0, 5));
     }
 
     [Fact]

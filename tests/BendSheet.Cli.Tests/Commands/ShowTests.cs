@@ -185,4 +185,13 @@ public class ShowTests : AtTheTerminal
     private static string Names(Ran ran) => string.Join(' ', ran.Output.Split('\n')
         .Where(row => row.Contains(": cut ", StringComparison.Ordinal))
         .Select(row => row[..row.IndexOf(':', StringComparison.Ordinal)]));
+
+    [Fact]
+    public async Task I_can_ask_for_a_line_however_my_keyboard_composes_its_name()
+    {
+        var file = Typed(CarFiles.Sound.Replace("rear", "r\u00E9ar", StringComparison.Ordinal));
+        var ran = await Run("show", file, "--line", "re\u0301ar");
+        Assert.Equal(0, ran.Code);
+        Assert.StartsWith("r\u00E9ar: cut ", ran.Output, StringComparison.Ordinal);
+    }
 }

@@ -24,6 +24,35 @@ public class FindingTextTests
     }
 
     [Theory]
+    [InlineData(40)]
+    [InlineData(60)]
+    [InlineData(80)]
+    [InlineData(200)]
+    public void On_a_narrow_terminal_the_caret_still_stands_under_the_place_and_nothing_is_wider(int width)
+    {
+        var line = string.Concat(Enumerable.Range(1, 500).Select(c => (char)('a' + (c % 26))));
+        foreach (var column in new[] { 1, 2, 17, 35, 60, 71, 72, 100, 300, 499, 500 })
+        {
+            var finding = Rule.Error(new SourcePosition("f", 1, column), "wrong, and so long that it takes more than one row of forty");
+            var rows = FindingText.Write([finding], new SourceLines("f", line), colour: false, width).TrimEnd('\n').Split('\n');
+            Assert.All(rows, row => Assert.InRange(row.Length, 1, width));
+            Assert.Equal((char)('a' + (column % 26)), rows[^2][rows[^1].IndexOf('^', StringComparison.Ordinal)]);
+            Assert.StartsWith(FormattableString.Invariant($"f:1:{column}: error: wrong, and so"), rows[0], StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>ESC and the turns of the direction of writing are in what was typed, in the name of the file and in the sentence.</summary>
+    [Fact]
+    public void Nothing_of_the_file_is_obeyed_by_the_terminal()
+    {
+        const string Typed = "a\u001b]0;x\u0007\u202Eb\u2066\u200F\u061C\u2028c\u009b31m";
+        var finding = Rule.Error(new SourcePosition(Typed, 1, 3), Typed);
+        var shown = FindingText.Write([finding], new SourceLines(Typed, Typed), colour: false);
+        Assert.Equal(3 * 8, shown.Count(character => character == '\uFFFD'));
+        Assert.DoesNotContain(shown, character => character is '\u001b' or '\u009b' or '\u0007' or '\u202E' or '\u2066');
+    }
+
+    [Theory]
     [InlineData(1, 41)]
     [InlineData(60, 100)]
     [InlineData(71, 111)]

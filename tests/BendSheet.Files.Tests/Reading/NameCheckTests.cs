@@ -26,6 +26,10 @@ public class NameCheckTests
     [InlineData("a\\tb", "a character in it that cannot be seen")]
     [InlineData("a\\u202Eb", "a character in it that cannot be seen")] // turns the direction of writing
     [InlineData("a\\u200Bb", "a character in it that cannot be seen")]
+    [InlineData("\\u200D\\u00AD", "has nothing in it that can be seen")] // joiner, soft hyphen
+    [InlineData("\\u3164", "has nothing in it that can be seen")] // Hangul filler
+    [InlineData("\\u2800 \\u2800", "has nothing in it that can be seen")] // Braille pattern without dots
+    [InlineData("\\U000E0041\\uFE0F", "has nothing in it that can be seen")] // tag, variation selector
     [InlineData("", "needs a name")]
     [InlineData("  ", "needs a name")]
     public void A_name_that_cannot_be_part_of_a_file_name_is_refused(string name, string words)
@@ -34,6 +38,18 @@ public class NameCheckTests
         Assert.Equal("5:3 unusable-name", Places(file));
         Assert.Contains(words, file.Findings[0].Message, StringComparison.Ordinal);
         Assert.Empty(file.Lines);
+    }
+
+    /// <summary>é is one character on some keyboards and two on others (Unicode Standard Annex 15).</summary>
+    [Fact]
+    public void Names_that_are_composed_differently_are_one_name()
+    {
+        var twice = Read(Top + "lines:\n  \"r\u00E9ar\": [{straight: 100}]\n  \"re\u0301ar\": [{straight: 100}]\n");
+        Assert.Equal("6:3 duplicate-word", Places(twice));
+
+        var mirrored = Read(Top + "lines:\n  \"r\u00E9ar\": [{straight: 100}]\n  other: {mirror: \"re\u0301ar\"}\n");
+        Assert.Empty(mirrored.Findings);
+        Assert.Equal("r\u00E9ar", mirrored.Lines[0].Name);
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-namespace BendSheet.Cli.Commands;
+namespace BendSheet.Cli.Output;
 
 /// <summary>What <c>bendsheet start</c> writes. It is a sound file as it stands: its figures are an example.</summary>
 internal static class StarterFile

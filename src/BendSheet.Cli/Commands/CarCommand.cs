@@ -1,0 +1,80 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using BendSheet.Cli.Input;
+using BendSheet.Cli.Output;
+using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
+using BendSheet.Files.Reading;
+using BendSheet.Files.Yaml;
+
+namespace BendSheet.Cli.Commands;
+
+/// <summary>
+/// A command about a typed file. There is one way through all of them: file and options → <see cref="CarPlan"/> → findings on standard
+/// error → the result, written → exit code. A command says which findings it tells and what it writes.
+/// </summary>
+internal abstract class CarCommand : ExampleCommand
+{
+    private readonly Argument<string> _file = new("FILE")
+    {
+        Description = "The file with the measurements; - reads standard input.",
+    };
+
+    private readonly Option<string[]> _line = new("--line")
+    {
+        Description = "Only this line; may be given several times. Without it, every line of the file.",
+        HelpName = "NAME",
+    };
+
+    /// <param name="surroundings">To read from and to write to.</param>
+    /// <param name="name">As typed.</param>
+    /// <param name="description">One sentence.</param>
+    /// <param name="byLine">Whether lines can be asked for by name.</param>
+    /// <param name="examples">Whole lines, each with a remark.</param>
+    protected CarCommand(
+        Surroundings surroundings, string name, string description, bool byLine, params (string Line, string Remark)[] examples)
+        : base(name, description, examples)
+    {
+        Add(_file);
+        _file.Validators.Add(UsageErrors.RefuseOption);
+        if (byLine)
+        {
+            Add(_line);
+        }
+
+        SetAction(parsed =>
+        {
+            var asked = Read(parsed, surroundings.StandardInput);
+            var findings = Findings(asked).ToImmutableArray();
+            surroundings.Error.Write(FindingText.Write(findings, asked.File.Source, surroundings.Colour, surroundings.ErrorWidth));
+            return Write(asked, findings, surroundings);
+        });
+    }
+
+    /// <summary>What is told of the file and its lines.</summary>
+    protected virtual IEnumerable<Finding> Findings(Asked asked) => asked.Plan.Findings;
+
+    /// <summary>Writes the result.</summary>
+    /// <returns>One of <see cref="ExitCodes"/>.</returns>
+    protected abstract int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings);
+
+    /// <summary>Names on the command line are composed as those in the file are.</summary>
+    protected static string[] Names(ParseResult parsed, Option<string[]> option) =>
+        [.. (parsed.GetValue(option) ?? []).Select(Composed.Of)];
+
+    private Asked Read(ParseResult parsed, Func<Stream> standardInput)
+    {
+        var name = parsed.GetRequiredValue(_file);
+        var lines = Options.Contains(_line) ? Names(parsed, _line) : [];
+        var file = TypedFile.Read(name, standardInput);
+        return new(parsed, name, lines, file, CarPlan.Of(file, lines));
+    }
+}
+
+/// <summary>What was asked for, and all that is known of it.</summary>
+/// <param name="Options">As typed.</param>
+/// <param name="Name">Of the file, as typed.</param>
+/// <param name="Lines">Asked for by name; none means all.</param>
+/// <param name="File">What was read.</param>
+/// <param name="Plan">Of the lines asked for.</param>
+internal sealed record Asked(ParseResult Options, string Name, IReadOnlyList<string> Lines, TemplateFile File, CarPlan Plan);
