@@ -33,26 +33,46 @@ internal sealed class LinesReader
             lines._typed.Add(entry.Key.Text, entry);
         }
 
-        ImmutableArray<LineTemplate> read = [.. entries.Select(lines.Line).OfType<LineTemplate>()];
+        ImmutableArray<LineTemplate> read = [.. entries.Select(lines.WithItsOther).OfType<LineTemplate>()];
         return (read, [.. lines._rough.Values.InFileOrder(line => line.At)]);
     }
 
-    private LineTemplate? Line(YamlEntry entry)
+    /// <summary>
+    /// A line after the one that it is the mirror image of, however long the chain is: it is walked on a list of its own.
+    /// </summary>
+    private LineTemplate? WithItsOther(YamlEntry entry)
     {
-        var name = entry.Key.Text;
-        if (_read.TryGetValue(name, out var known))
+        var open = new Stack<YamlEntry>();
+        Open(entry);
+        while (open.TryPeek(out var last))
         {
-            return known;
+            if (Mirror(last) is { } mirror && _typed.TryGetValue(mirror.Text, out var other) && Open(other))
+            {
+                continue;
+            }
+
+            _read[last.Key.Text] = Line(last);
+            _open.Remove(last.Key.Text);
+            open.Pop();
         }
 
-        _open.Add(name);
-        var line = Mirror(entry) is { } mirror ? Mirrored(entry, mirror)
-            : RoughLineReader.IsRough(entry) ? Keep(_roughReader.Line(entry))
-            : _reader.Line(entry);
-        _open.Remove(name);
-        _read[name] = line;
-        return line;
+        return _read[entry.Key.Text];
+
+        bool Open(YamlEntry line)
+        {
+            var isNew = !_read.ContainsKey(line.Key.Text) && _open.Add(line.Key.Text);
+            if (isNew)
+            {
+                open.Push(line);
+            }
+
+            return isNew;
+        }
     }
+
+    private LineTemplate? Line(YamlEntry entry) => Mirror(entry) is { } mirror ? Mirrored(entry, mirror)
+        : RoughLineReader.IsRough(entry) ? Keep(_roughReader.Line(entry))
+        : _reader.Line(entry);
 
     private LineTemplate? Mirrored(YamlEntry entry, YamlText mirror) => Other(mirror) is { } other ? _reader.Mirrored(entry, other)
         : _rough.TryGetValue(mirror.Text, out var rough) ? Keep(_roughReader.Mirrored(entry, rough))
@@ -83,16 +103,17 @@ internal sealed class LinesReader
             return null;
         }
 
-        if (_typed.TryGetValue(name.Text, out var entry))
+        if (_read.TryGetValue(name.Text, out var other))
         {
-            return Line(entry);
+            return other;
         }
 
-        var nearest = NearestWord.Among(name.Text, _typed.Keys);
-        _context.Report(FileRules.UnknownName.Error(
-            name.Position,
-            $"there is no line called {AsTyped.Show(name.Text)} to mirror: "
-                + $"{(nearest is null ? "write the name of a line of this file" : $"did you mean {AsTyped.Show(nearest)}?")}"));
+        _context.Report(FileRules.UnknownName, name.Position, () =>
+        {
+            var nearest = NearestWord.Among(name.Text, _typed.Keys);
+            return $"there is no line called {AsTyped.Show(name.Text)} to mirror: "
+                + (nearest is null ? "write the name of a line of this file" : $"did you mean {AsTyped.Show(nearest)}?");
+        });
         return null;
     }
 }

@@ -35,16 +35,16 @@ public static class TemplateReader
         var yaml = YamlDocument.Read(name, content);
         var context = new FileContext(LengthUnit.Millimetre);
         var file = yaml.Root is { } root && FieldReader.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
-        return file with { FileName = name, Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Concat(context.Findings))] };
+        return file with { FileName = name, Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Select(Reported.Of).Concat(context.Findings))] };
     }
 
     /// <summary>In the order of the file; beyond a hundred the list would only hide its cause.</summary>
-    private static IEnumerable<Finding> NotTooMany(IEnumerable<Finding> findings)
+    private static IEnumerable<Finding> NotTooMany(IEnumerable<Reported> findings)
     {
-        Finding[] all = [.. findings.InFileOrder()];
+        Reported[] all = [.. findings.InFileOrder(finding => finding.Position)];
         return all.Length <= YamlDocument.MostFindings + 1
-            ? all
-            : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
+            ? all.Select(finding => finding.Finding())
+            : all.Take(YamlDocument.MostFindings).Select(finding => finding.Finding()).Append(YamlRules.TooManyMistakes.Error(
                 all[YamlDocument.MostFindings].Position,
                 $"{YamlDocument.MostFindings} mistakes up to here, and "
                     + $"{Counted.Large(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
