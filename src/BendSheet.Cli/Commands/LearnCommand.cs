@@ -32,9 +32,10 @@ internal static class LearnCommand
             var typed = TypedFile.Read(parsed.GetRequiredValue(file), surroundings.StandardInput);
             var (benders, unknown) = Choice.Benders(typed, parsed.GetValue(bender) ?? []);
 
-            // How sure a line is says nothing of a tool.
-            ImmutableArray<Finding> findings =
-                [.. unknown, .. CarPlan.Of(typed, []).Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure)];
+            // How sure a line is says nothing of a tool, and a tool can be learned before any line is typed.
+            ImmutableArray<Finding> findings = typed.Findings.Verdict() == Verdict.WrongFile
+                ? [.. unknown, .. typed.FindingsOfTools]
+                : [.. unknown, .. CarPlan.Of(typed, []).Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure)];
             surroundings.Error.Write(FindingText.Write(findings, typed.Source, surroundings.Colour));
             var verdict = findings.Verdict();
             if (verdict != Verdict.WrongFile)

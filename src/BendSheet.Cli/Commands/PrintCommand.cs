@@ -47,27 +47,40 @@ internal static class PrintCommand
         command.SetAction(parsed =>
         {
             var plan = FileOptions.ReadAndReport(parsed, file, line, surroundings);
-            if (plan.SheetsVerdict != Verdict.Good)
+            if (plan.Verdict != Verdict.Good && !plan.Printable.Any())
             {
                 surroundings.Error.WriteLine("bendsheet: no sheet was printed.");
-                return ExitCodes.For(plan.SheetsVerdict);
+                return ExitCodes.For(plan.Verdict);
             }
 
             WarnOfAlike(plan, surroundings);
             var (name, target) = (parsed.GetRequiredValue(file), parsed.GetValue(options.Output));
             var wanted = options.In(parsed, plan.Measured);
             var printing = options.WantsSvg(parsed)
-                ? PrintDrawings([.. plan.Sheets(wanted.Notation)], name, target, surroundings)
+                ? PrintDrawings([.. plan.SheetsToPrint(wanted.Notation)], name, target, surroundings)
                 : PrintPages(plan, PrintTarget.Of(name, target), wanted, parsed.GetValue(line) ?? [], surroundings);
+            SayWhatIsMissing(plan, printing, surroundings);
             return ExitCodes.For(printing, plan.Verdict);
         });
         return command;
     }
 
+    /// <summary>A file whose other lines were printed looks whole on paper.</summary>
+    private static void SayWhatIsMissing(CarPlan plan, Printing printing, Surroundings surroundings)
+    {
+        List<string> missing = [.. plan.NotPrinted];
+        if (printing == Printing.Done && missing.Count > 0)
+        {
+            surroundings.Error.WriteLine(
+                $"bendsheet: no sheet of {Visible.Text(string.Join(", ", missing))}: see above what is wrong with "
+                    + $"{(missing.Count == 1 ? "it" : "them")}.");
+        }
+    }
+
     private static void WarnOfAlike(CarPlan plan, Surroundings surroundings)
     {
         foreach (var warning in AlikeOnPaper.Warnings(
-            plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
+            plan.Printable.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
         {
             surroundings.Error.WriteLine($"bendsheet: {warning}");
         }
@@ -96,7 +109,7 @@ internal static class PrintCommand
             return Printing.WrongInput;
         }
 
-        var sheets = plan.Sheets(wanted.Notation).ToList();
+        var sheets = plan.SheetsToPrint(wanted.Notation).ToList();
         if (sheets.Count == 0)
         {
             return NothingToPrint(surroundings);
@@ -125,12 +138,12 @@ internal static class PrintCommand
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
     private static string? WhyNot(WantedPrint wanted, CarPlan plan)
     {
-        if (wanted is { Cover: true, Sheets: false } && plan.Lines.Length + plan.RoughLines.Length == 1)
+        if (wanted is { Cover: true, Sheets: false } && plan.Printable.Count() + plan.RoughLines.Length == 1)
         {
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }
 
-        var alike = plan.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
+        var alike = plan.Printable.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
             .FirstOrDefault(names => names.Count() > 1);
         return wanted.Each && alike is not null
             ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than "

@@ -22,9 +22,13 @@ public static class CheckSummary
             Any(found.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Any(plan.Lines.Length + plan.RoughLines.Length, "line");
+        var isWrong = plan.Measured.Findings.Verdict() == Verdict.WrongFile;
+        var sound = plan.Lines.Length + plan.RoughLines.Length;
+        var lines = isWrong && plan.IsWhole
+            ? plan.Measured.LineNames.IsEmpty ? null : $"{sound} of {Counted.Words(plan.Measured.LineNames.Length, "line")} without a mistake"
+            : Any(sound, "line");
         var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
-        var tube = plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
+        var tube = !isWrong && plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
             ? ", cut length in all "
                 + $"{plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;

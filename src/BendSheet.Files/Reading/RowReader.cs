@@ -19,6 +19,9 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
     /// </summary>
     public const int MostRows = 1000;
 
+    /// <summary>All lines of a file together have at most so many rows: a dozen cars.</summary>
+    public const int MostRowsOfFile = 2000;
+
     /// <summary>An offset or a saddle stands for no more.</summary>
     private const int MostOfOneRow = 4;
 

@@ -122,7 +122,8 @@ internal sealed class TemplateLibrary
         }
     }
 
-    private static IEnumerable<string> NamesUsed(YamlValue rows) => (rows as YamlList)?.Items.OfType<YamlMap>()
+    /// <summary>The templates that rows use, by name.</summary>
+    internal static IEnumerable<string> NamesUsed(YamlValue rows) => (rows as YamlList)?.Items.OfType<YamlMap>()
         .SelectMany(row => row.Entries)
         .Where(word => string.Equals(word.Key.Text, RowKind.Use.Word, StringComparison.Ordinal))
         .Select(word => word.Value).OfType<YamlText>().Select(name => name.Text) ?? [];

@@ -8,6 +8,9 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 {
     private readonly HashSet<string> _known = new(Known, StringComparer.Ordinal);
 
+    /// <summary>Words that people type for one of them, with the one that they mean.</summary>
+    public IReadOnlyDictionary<string, string> Synonyms { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
     /// <summary>Whether the word is read.</summary>
     public bool Knows(string word) => _known.Contains(word);
 
@@ -132,7 +135,20 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
 
     /// <summary>A row.</summary>
-    public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords);
+    public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords)
+    {
+        Synonyms = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+        {
+            ["angle"] = "bend",
+            ["turn"] = "bend",
+            ["leg"] = "straight",
+            ["length"] = "straight",
+            ["distance"] = "straight",
+            ["rotation"] = "rotate",
+            ["roll"] = "rotate",
+            ["twist"] = "rotate",
+        },
+    };
 
     /// <summary>All of them, for the format's page and its test.</summary>
     public static IReadOnlyList<Vocabulary> All { get; } =

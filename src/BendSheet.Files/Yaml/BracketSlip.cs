@@ -1,4 +1,5 @@
 using BendSheet.Core.Findings;
+using BendSheet.Files.Typed;
 
 namespace BendSheet.Files.Yaml;
 
@@ -38,6 +39,14 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
             || !char.IsAsciiDigit(whole[^1]))
         {
             return null;
+        }
+
+        if (Quantity.IsThousands($"{whole},{word.Text}"))
+        {
+            return new BracketSlip(
+                YamlRules.DecimalComma.Error(number.Position, Quantity.ThousandsOrDecimals($"{whole},{word.Text}")),
+                previous with { Value = number with { Text = $"{whole},{word.Text}", IsUnclear = true } },
+                BelongsToPrevious: true);
         }
 
         var meant = $"{whole}.{word.Text}";
