@@ -11,6 +11,9 @@ namespace BendSheet.Files.Reading;
 /// </summary>
 internal sealed class FieldReader
 {
+    /// <summary>In a word of two letters one slip is half of it.</summary>
+    private const int ShortestToGuess = 3;
+
     private readonly MapWords _words;
     private readonly FileContext _context;
 
@@ -200,7 +203,7 @@ internal sealed class FieldReader
     private static string? Meant(string typed, IEnumerable<string> choices)
     {
         var among = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return NearestWord.Among(typed, choices)
+        return (typed.Length < ShortestToGuess ? null : NearestWord.Among(typed, choices))
             ?? choices.FirstOrDefault(choice => among.Contains(choice, StringComparer.OrdinalIgnoreCase));
     }
 

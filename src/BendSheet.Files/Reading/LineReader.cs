@@ -71,7 +71,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
         var taped = TapedReader.Read(map, route, file.Wire, context);
         var piece = PieceReader.Read(map, route?.Route, context);
-        var wireIsKnown = habit is null || WireIsKnown(map, habit.Value);
+        var wireIsKnown = habit is null || !map.Has(RouteForm.Rows.Word) || WireIsKnown(map, habit.Value);
         if (known is null || bender is null || route is null || !wireIsKnown || (map.Has("measured") && habit is null))
         {
             return null;

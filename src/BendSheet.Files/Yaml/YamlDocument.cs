@@ -83,7 +83,7 @@ public static class YamlDocument
         for (var read = text.Length;; read += text.Length)
         {
             List<Finding> found = [];
-            var tree = new YamlTree(text, found);
+            var tree = new YamlTree(text, found) { IsExplained = findings.Count > 0 };
             var root = tree.Build();
             if (tree.Broken is not { } broken || findings.Count >= MostFindings || read > MostReadAgain || !text.TryRepair(broken))
             {

@@ -18,6 +18,9 @@ internal sealed class YamlTree(RepairedText text, List<Finding> findings)
     private bool _isStopped;
     private int _values;
 
+    /// <summary>Something is known to be wrong already, so that a text with nothing in it needs no finding of its own.</summary>
+    public bool IsExplained { get; init; }
+
     /// <summary>Where a slip in the layout stopped the reading, in the text as it was read; null where none did.</summary>
     public Finding? Broken { get; private set; }
 
@@ -36,7 +39,7 @@ internal sealed class YamlTree(RepairedText text, List<Finding> findings)
             return _root;
         }
 
-        if (_root is null or YamlText { IsEmpty: true } && findings.Count == 0)
+        if (_root is null or YamlText { IsEmpty: true } && findings.Count == 0 && !IsExplained)
         {
             findings.Add(YamlRules.FileEmpty.Error(_source.At(1, 1),
                 "nothing is typed in this file yet: `bendsheet start` writes one to fill in"));
