@@ -24,9 +24,11 @@ public static class CheckSummary
         var findings = string.Join(", ", counts.OfType<string>());
         var isWrong = plan.Measured.Findings.Verdict() == Verdict.WrongFile;
         var sound = plan.Lines.Length + plan.RoughLines.Length;
-        var lines = isWrong && plan.IsWhole
-            ? plan.Measured.LineNames.IsEmpty ? null : $"{sound} of {Counted.Words(plan.Measured.LineNames.Length, "line")} without a mistake"
-            : Any(sound, "line");
+        var all = plan.Measured.LineNames.Length;
+        var good = plan.Printable.Count() + plan.RoughLines.Length;
+        var lines = !isWrong || !plan.IsWhole ? Any(sound, "line")
+            : all == 0 ? null
+            : $"{good} of {Counted.Words(all, "line")} without a mistake";
         var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
         var tube = !isWrong && plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
             ? ", cut length in all "

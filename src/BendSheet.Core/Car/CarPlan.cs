@@ -69,9 +69,9 @@ public sealed class CarPlan
     /// <param name="wanted">The lines asked for by name; none means all.</param>
     public static CarPlan Of(MeasuredCar car, IReadOnlyCollection<string> wanted)
     {
-        // A mistake elsewhere in the file takes nothing from a line that it does not concern.
-        var templates = car.Lines.Where(line => wanted.Asks(line.Name) && car.IsSound(line.Name));
-        var rough = car.RoughLines.Where(line => wanted.Asks(line.Name) && car.IsSound(line.Name)).ToImmutableArray();
+        var templates = car.Lines.Where(line => wanted.Asks(line.Name));
+        var rough = car.RoughLines.Where(line => wanted.Asks(line.Name)).ToImmutableArray();
+        ImmutableArray<Finding> unknown = [.. Choice.UnknownLines(car, wanted)];
 
         // A line that cannot be read would leave its ports open: one cause is enough, and only the ends of the others are looked at.
         var isWrong = car.Findings.Verdict() == Verdict.WrongFile;
@@ -82,7 +82,7 @@ public sealed class CarPlan
         List<Finding> ofLines =
         [
             .. Choice.OfFile(car, wanted),
-            .. Choice.UnknownLines(car, wanted),
+            .. unknown,
             .. lines.SelectMany(line => line.Findings),
             .. rough.SelectMany(line => line.Findings),
         ];
@@ -91,8 +91,9 @@ public sealed class CarPlan
         var findings = ofLines.Concat(wanted.Count == 0 && !isWrong ? plumbing.OfCar : []).Distinct().InFileOrder().ToImmutableArray();
         return new(car, findings, wanted)
         {
-            Lines = lines,
-            RoughLines = rough,
+            // A mistake elsewhere in the file takes nothing from a line that it does not concern.
+            Lines = unknown.IsEmpty ? [.. lines.Where(line => car.IsSound(line.Template.Name))] : [],
+            RoughLines = unknown.IsEmpty ? [.. rough.Where(line => car.IsSound(line.Name))] : [],
             Network = isWrong ? PipeNetwork.None : network,
         };
     }
@@ -138,6 +139,7 @@ public sealed class CarPlan
             .. TubeAgainstItself.Check(template, layout, centreline),
             .. ClipsFarApart.Check(template),
             .. NoPlaceForClip.Check(template, clips),
+            .. PieceRules.TooLong(template, layout),
             .. PieceRules.Check(template, piece),
         ])
         {
@@ -154,14 +156,27 @@ public sealed class CarPlan
         var layout = RouteLayout.Of(aimed).Layout!;
         var centreline = layout.Centreline(aimed.Start);
         var tube = StraightTube.Of(aimed, layout);
+        var pulls = Pulls(aimed, layout);
+        var reach = new SweepReach(layout, tube, pulls);
+        var (order, stopped) = OrderPlanner.GoOn(begun.Plan!.Order, aimed, layout, tube, reach);
+        var plan = BenchPlan.Of(aimed, layout, centreline, tube, pulls, order);
+        var clips = ClipPlan.Of(aimed, layout, tube);
+        IEnumerable<Finding> ofTheRest =
+        [
+            .. LayoutRules.Check(aimed, layout),
+            .. stopped is { } bend ? NoOrder.Begun(layout, bend) : NoClearance.Check(aimed, plan, reach),
+            .. HoldsAir.Check(aimed, layout, centreline),
+            .. TubeAgainstItself.Check(aimed, layout, centreline),
+            .. NoPlaceForClip.Check(aimed, clips),
+        ];
         return begun with
         {
             Template = aimed,
-            Findings = [.. begun.Findings, .. LayoutRules.Check(aimed, layout).Except(begun.Findings)],
+            Findings = [.. begun.Findings, .. ofTheRest.Except(begun.Findings)],
             Layout = layout,
             Centreline = centreline,
-            Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), begun.Plan!.Order),
-            Clips = ClipPlan.Of(aimed, layout, tube),
+            Plan = plan,
+            Clips = clips,
         };
     }
 

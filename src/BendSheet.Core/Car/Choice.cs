@@ -22,7 +22,9 @@ public static class Choice
 
     /// <summary>What is wrong with the file beside the lines that were asked for.</summary>
     public static Rule WrongElsewhere { get; } = new(
-        "wrong-elsewhere", RuleSubject.File, "A mistake that does not concern the line asked for does not stop it, and still has to be put right.");
+        "wrong-elsewhere",
+        RuleSubject.File,
+        "A mistake that does not concern the line asked for does not stop it, and still has to be put right.");
 
     /// <summary>
     /// The findings of the file that concern what was asked for: all of them where nothing was, and otherwise those of the lines, with a

@@ -41,20 +41,22 @@ public abstract class Term
     }
 
     /// <summary>
-    /// Made of others by adding and taking away. Thousands of rows may add up to one leg, each sum within the next one: they are walked on a
-    /// list of their own, in the order in which they were added.
+    /// Made of others by adding and taking away. Many rows may add up to one leg, each sum within the next one: they are walked on a list
+    /// of their own, in the order in which they were added.
     /// </summary>
     private abstract class Added : Term
     {
         public override double ValueWith(Func<Observation, double> values)
         {
-            var sum = 0.0;
+            double? sum = null;
             foreach (var (part, sign) in Parts())
             {
-                sum += sign * part.ValueWith(values);
+                // A sum that begins at nought would take the minus sign of nought.
+                var value = sign * part.ValueWith(values);
+                sum = sum is { } before ? before + value : value;
             }
 
-            return sum;
+            return sum!.Value;
         }
 
         public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take)

@@ -85,9 +85,9 @@ internal static class FigureReader
             return null;
         }
 
-        if (Quantity.IsThousands(text.Text))
+        if (CommaOfThousands.IsIn(text.Text))
         {
-            context.Report(YamlRules.DecimalComma.Error(text.Position, Quantity.ThousandsOrDecimals(text.Text)));
+            context.Report(YamlRules.DecimalComma.Error(text.Position, CommaOfThousands.InWords(text.Text)));
             return null;
         }
 

@@ -128,7 +128,7 @@ internal sealed class FindingScope
         }
 
         var rows = entry.Value is YamlMap map
-            ? map.Entries.Where(word => string.Equals(word.Key.Text, RouteForm.Rows.Word, StringComparison.Ordinal)).Select(word => word.Value)
+            ? map.Entries.Where(word => RouteForm.Rows.Word.Equals(word.Key.Text, StringComparison.Ordinal)).Select(word => word.Value)
             : [entry.Value];
         var open = new Stack<string>(rows.SelectMany(TemplateLibrary.NamesUsed));
         if (open.Count > 0)

@@ -45,8 +45,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
         {
             context.Report(FileRules.TooManyRows.Error(
                 at,
-                $"here the line comes to more than {Counted.Large(MostRows, "row")}, those of templates and coils counted one by one: nothing "
-                    + "on a car has so many bends; look at what uses what, and divide the line"));
+                $"here the line comes to more than {Counted.Large(MostRows, "row")}, those of templates and coils counted one by one: "
+                    + "nothing on a car has so many bends; look at what uses what, and divide the line"));
         }
 
         return _rows <= MostRows;
@@ -141,7 +141,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         var isComplete = tool is not null || !kind.NeedsTool;
         var rows = isComplete ? kind.Read(typed) : WithoutTool(kind, typed);
-        var isReadable = (kind.CountsItself || HasRoomFor(kind.StandsForSeveral ? MostOfOneRow : 1, map.Position)) && !map.HasUnknownWord
+        var hasRoom = kind.CountsItself || HasRoomFor(kind.StandsForSeveral ? MostOfOneRow : 1, map.Position);
+        var isReadable = hasRoom && !map.HasUnknownWord
             && (straight is not null || (kind.StandsForSeveral && !map.Has("straight")))
             && (rotation is not null || !map.Has("rotate"));
         return isReadable ? rows : [null];

@@ -87,7 +87,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a way on the car", "{forward: 285 mm, up: -40 mm}", ["forward", "left", "up", "within"]);
 
     /// <summary>A distance on the finished piece.</summary>
-    public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
+    public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance", "within"]);
 
     /// <summary>A distance on the piece that is less sure than the tape.</summary>
     public static Vocabulary CheckedDistance { get; } = new(

@@ -11,24 +11,6 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
 {
     private ReadOnlySpan<char> _rest = text.Trim();
 
-    /// <summary>
-    /// Three figures behind a comma: a thousand in one country and a thousandth in another, which nobody can tell from here.
-    /// </summary>
-    public static bool IsThousands(string text)
-    {
-        var comma = text.IndexOf(',', StringComparison.Ordinal);
-        var figures = comma < 0 ? 0 : DigitsLength(text.AsSpan(comma + 1));
-        return figures == 3 && comma is > 0 and <= 3 && DigitsLength(text) == comma && text[0] != '0';
-    }
-
-    /// <summary>What to ask of such a text, in a sentence.</summary>
-    public static string ThousandsOrDecimals(string text)
-    {
-        var comma = text.IndexOf(',', StringComparison.Ordinal);
-        var (whole, rest) = (text[..comma], text.Substring(comma + 1, 3));
-        return $"{AsTyped.Show(text)} may be {whole}{rest} or {whole}.{rest}: write `{whole}{rest}` or `{whole}.{rest}`, without the comma";
-    }
-
     /// <summary>Nothing is left to read.</summary>
     public readonly bool AtEnd => _rest.IsEmpty;
 

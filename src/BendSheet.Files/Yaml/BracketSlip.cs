@@ -1,5 +1,4 @@
 using BendSheet.Core.Findings;
-using BendSheet.Files.Typed;
 
 namespace BendSheet.Files.Yaml;
 
@@ -41,10 +40,10 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
             return null;
         }
 
-        if (Quantity.IsThousands($"{whole},{word.Text}"))
+        if (CommaOfThousands.IsIn($"{whole},{word.Text}"))
         {
             return new BracketSlip(
-                YamlRules.DecimalComma.Error(number.Position, Quantity.ThousandsOrDecimals($"{whole},{word.Text}")),
+                YamlRules.DecimalComma.Error(number.Position, CommaOfThousands.InWords($"{whole},{word.Text}")),
                 previous with { Value = number with { Text = $"{whole},{word.Text}", IsUnclear = true } },
                 BelongsToPrevious: true);
         }

@@ -87,7 +87,8 @@ internal sealed class RepairedText(SourceLines source, string text)
     private bool Braces(int line, int first, string word)
     {
         var end = EndOfContent(word);
-        return end > 0 && word.AsSpan(0, end).IndexOfAny(BracketsAndQuotes) < 0 && word.AsSpan(0, end).Contains(", ", StringComparison.Ordinal)
+        var typed = word.AsSpan(0, end);
+        return typed.IndexOfAny(BracketsAndQuotes) < 0 && typed.Contains(", ", StringComparison.Ordinal)
             && Change(line, first + end, 0, "}") && Change(line, first, 0, "{");
     }
 

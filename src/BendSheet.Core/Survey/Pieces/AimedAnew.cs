@@ -52,12 +52,16 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         var shape = whole.ShapeWith(now);
         var landing = PieceLanding.Of(whole.With(now));
         var lands = landing.MissTo(port) <= template.Wanted.Miss.Millimetres && landing.AskewTo(port) <= template.Wanted.Askew.Radians;
-        return lands
-            && Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI) && Array.TrueForAll(shape.Straights, left => left >= 0)
-            ? new(
-                template with { Route = RouteOf(layout, shape, template.Bent) },
-                Length.FromMillimetres(landing.MissTo(port)),
-                Angle.FromRadians(landing.AskewTo(port)))
+        if (!lands || !Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI)
+            || !Array.TrueForAll(shape.Straights, left => left >= 0))
+        {
+            return null;
+        }
+
+        // A corner may have opened to a U-bend, which the line's legs were not measured for.
+        var aimed = template with { Route = RouteOf(layout, shape, template.Bent) };
+        return RouteLayout.Of(aimed).Layout is { } anew && anew.Legs.All(leg => leg.StraightLeft >= Length.Zero)
+            ? new(aimed, Length.FromMillimetres(landing.MissTo(port)), Angle.FromRadians(landing.AskewTo(port)))
             : null;
     }
 
