@@ -41,8 +41,8 @@ public static class SurveyRules
             ? [
                 MeasuredApart.Error(
                     first.At,
-                    FormattableString.Invariant($"a line of more than {LineSurvey.MostFigures / 3} bends is not adjusted, and this would do ")
-                        + "nothing: take `taped` out, or divide the line"),
+                    FormattableString.Invariant($"a line of more than {LineSurvey.MostFigures / 3} bends is not adjusted, and this would ")
+                        + "do nothing: take `taped` out, or divide the line"),
             ]
             : [];
 

@@ -43,7 +43,8 @@ internal sealed class FuzzRun(int seed, int first, int count)
     private int Run()
     {
         var folder = Directory.CreateDirectory(Path.Combine(Path.GetTempPath(), "bendsheet-fuzz")).FullName;
-        var files = new FuzzedFiles(seed, [.. Directory.GetFiles("samples", "*.yaml").Order(StringComparer.Ordinal).Select(File.ReadAllText)]);
+        var samples = Directory.GetFiles("samples", "*.yaml").Order(StringComparer.Ordinal);
+        var files = new FuzzedFiles(seed, [.. samples.Select(File.ReadAllText)]);
 
         // A stack that overflows ends the process at once: which file it was is on the disk then.
         using var current = File.OpenHandle(Path.Combine(folder, "current"), FileMode.Create, FileAccess.Write);
@@ -116,7 +117,9 @@ internal sealed class FuzzRun(int seed, int first, int count)
     private static string? WhatIsWrong(string json)
     {
         using var document = JsonDocument.Parse(json);
-        return json.Contains("NaN", StringComparison.Ordinal) || json.Contains("Infinity", StringComparison.Ordinal) ? "no figure in JSON" : null;
+        return json.Contains("NaN", StringComparison.Ordinal) || json.Contains("Infinity", StringComparison.Ordinal)
+            ? "no figure in JSON"
+            : null;
     }
 
     private static string? ThroughCommands(byte[] typed, CarPlan plan, string json, string stock)

@@ -17,8 +17,8 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
     /// <summary>What stands for a figure, a word or a piece of structure in another place.</summary>
     private static readonly string[] Pieces =
     [
-        "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.95", "359.99", "360", "90 ccw", "-45", "1,5", "1,200",
-        "3/16 in", "2' 3-1/2\"", "90 included", "\"\"", "~", "straight", "bend", "included", "rotate", "rows", "lines", "units: mm",
+        "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.95", "359.99", "360", "90 ccw", "-45", "1,5",
+        "1,200", "3/16 in", "2' 3-1/2\"", "90 included", "\"\"", "~", "straight", "bend", "included", "rotate", "rows", "lines", "units: mm",
         "measured: along", "measured: outside", "mirror: front", "use: hump", "coil: 3", "offset: 40", "saddle: 30", "bends: 3", "width: 80",
         "taped: {A-B: 300}", "checks: {A-B: 300, bend 1: 44}", "bent: [1]", "trial-fit: {ahead: 5}", "exact: true", "within: 1", "an-3",
         "circuit: rear", "none", "[]", "{}", "[1]", "{a: 1}", "\n", "\n  ", "\n    ", "\n     ", ": ", ", ", "- ", "{", "}", "#", "'", "\"",
@@ -35,9 +35,12 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
 
     private static readonly string[] Turns = ["0.1", "1", "5", "15", "22 1/2", "30", "45", "60", "89.5", "90", "110", "135", "170"];
 
-    private static readonly string[] OddTurns = ["0", "0.05", "179.9", "180", "181", "200", "270", "359", "360", "400", "-30", "90 included", "x"];
+    private static readonly string[] OddTurns =
+        ["0", "0.05", "179.9", "180", "181", "200", "270", "359", "360", "400", "-30", "90 included", "x"];
 
-    private static readonly string[] Rolls = ["0", "10", "45 cw", "90 ccw", "120", "-60", "180", "179 cw", "360", "5 left"];
+    private static readonly string[] Rolls = ["0", "10", "45 cw", "90 ccw", "120", "-60", "180", "179 cw", "-90"];
+
+    private static readonly string[] OddRolls = ["360", "-360", "5 left", "400", "x"];
 
     private static readonly string[] Tops =
     [
@@ -164,6 +167,9 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
     /// <summary>Figures, rows and lines.</summary>
     private sealed class Figures(Random random, double odd)
     {
+        /// <summary>From here on lengths leave room for bends.</summary>
+        private const int LongEnough = 8;
+
         private static readonly Vocabulary[] Places = [.. Vocabulary.All];
 
         public T One<T>(T[] all) => all[random.Next(all.Length)];
@@ -211,11 +217,12 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
             _ => $"{{straight: {Length()}, rotate: {Roll()}, bend: {Turn()}}}",
         };
 
-        private string Length() => random.NextDouble() < odd ? One(OddLengths) : One(Lengths);
+        private string Length() => random.NextDouble() < odd ? One(OddLengths)
+            : One(odd == 0 && random.Next(4) > 0 ? Lengths[LongEnough..] : Lengths);
 
         private string Turn() => random.NextDouble() < odd ? One(OddTurns) : One(Turns);
 
-        private string Roll() => One(Rolls);
+        private string Roll() => random.NextDouble() < odd ? One(OddRolls) : One(Rolls);
 
         private string Word() => random.Next(8) == 0 ? One(Pieces).Trim() : One([.. One(Places).Known]);
 

@@ -25,8 +25,8 @@ public static class NoOrder
     [
         Rule.Error(
             layout.Bends[bend].Bend.TurnAt,
-            FormattableString.Invariant($"aimed anew, bend {bend + 1} has too little straight tube beside it for the tool or the flaring bar, ")
-                + "in the order of work that the line was begun in: make the piece again"),
+            FormattableString.Invariant($"aimed anew, bend {bend + 1} has too little straight tube beside it for the tool or ")
+                + "the flaring bar, in the order of work that the line was begun in: make the piece again"),
     ];
 
     internal static IEnumerable<Finding> Why(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings)
