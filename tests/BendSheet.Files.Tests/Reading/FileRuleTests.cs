@@ -333,17 +333,17 @@ public class FileRuleTests
         { Top + "fractions: 1/32\n" + Line, "4:12", "not-a-choice", "is not one of `2`, `4`, `8`, `16`, `32`, `64`, `128`" },
         { Top + "paper: a3\n" + Line, "4:8", "not-a-choice", "is not one of `a4`, `letter`" },
         { LongLine("measured: corners"), "6:15", "not-a-choice", "is not one of `corner`, `straight`, `outside`, `inside`, `along`: did you mean `corner`?" },
-        { LongLine("measured: on the outside"), "6:15", "not-a-choice", "`along`: did you mean `outside`?" },
+        { LongLine("measured: on the corner"), "6:15", "not-a-choice", "`along`: did you mean `corner`?" },
         { Rows("{straight: 120, angle: 45}", "{straight: 80}"), "6:23", "unknown-word", "did you mean `bend`?" },
         { Rows("{straight: 120, bend: 90 included}", "{straight: 80}"), "6:29", "unreadable-angle", "such as `included: 90`" },
-        { Rows("{straight: 1,200, bend: 45}", "{straight: 80}"), "6:17", "decimal-comma", "write `1200` or `1.200`, without the comma" },
-        { Rows("{straight: 120, coil: 0.0000001, radius: 20, pitch: 5}", "{straight: 80}"), "6:28", "out-of-range", "and their units" },
-        { Rows("{straight: 120, offset: 0.01, run: 90 m}", "{straight: 80}"), "6:30", "out-of-range", "and at their units" },
-        { Rows("{straight: 120, offset: 90 m, bend: 0.2}", "{straight: 80}"), "6:30", "out-of-range", "and at the units" },
+        { Rows("{straight: 1,200, bend: 45}", "{straight: 80}"), "6:18", "decimal-comma", "write `1200` or `1.200`, without the comma" },
+        { Rows("{straight: 120, coil: 0.0000001, radius: 20, pitch: 5}", "{straight: 80}"), "6:29", "out-of-range", "and their units" },
+        { Rows("{straight: 120, offset: 0.01, run: 90 m}", "{straight: 80}"), "6:31", "out-of-range", "and at their units" },
+        { Rows("{straight: 120, offset: 90 m, bend: 0.2}", "{straight: 80}"), "6:31", "out-of-range", "and at the units" },
         {
             Top + "templates: {t: [" + string.Join(", ", Enumerable.Repeat("{straight: 9, bend: 1}", 600)) + "]}\n"
                 + "lines:\n  fl: [{use: t}, {use: t}, {straight: 80}]\n",
-            "6:23", "too-many-rows", "and divide the line"
+            "6:24", "too-many-rows", "and divide the line"
         },
         { LongLine("made: yes"), "6:11", "not-a-choice", "is not one of `true`, `false`" },
         {

@@ -78,7 +78,7 @@ public class UnkindFileTests
 
     [Theory]
     [InlineData("mirror: lefft", "7:16 unknown-name")]
-    [InlineData("measured: on the outside, rows: [{straight: 30, bend: 30}, {straight: 90}]", "7:9 missing-word; 7:19 not-a-choice")]
+    [InlineData("measured: on the outside, rows: [{straight: 30, bend: 30}, {straight: 90}]", "7:8 missing-word; 7:18 not-a-choice")]
     public void What_was_meant_is_named_and_what_it_needs_is_looked_for(string line, string places) =>
         Assert.Equal(places, Places(Read(Top + "lines:\n  left:\n    - {straight: 300}\n  fl: {" + line + "}\n")));
 

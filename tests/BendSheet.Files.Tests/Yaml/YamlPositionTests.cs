@@ -149,7 +149,6 @@ public class YamlPositionTests
     [InlineData("%x\na: 1", "{a@2:1: 1@2:4}@2:1")]
     [InlineData("a: 1\n---\nb: 1", "{a@1:1: 1@1:4}@1:1")]
     [InlineData("a: [1", "{a@1:1: [1@1:5]@1:4}@1:1")]
-    [InlineData("a: [1\n b", "nothing")]
     [InlineData("a:\n\tb: 1", "nothing")]
     public void What_was_meant_is_read_on_beside_the_finding(string typed, string tree)
     {
