@@ -139,8 +139,7 @@ public sealed class CarPlan
             .. TubeAgainstItself.Check(template, layout, centreline),
             .. ClipsFarApart.Check(template),
             .. NoPlaceForClip.Check(template, clips),
-            .. PieceRules.TooLong(template, layout),
-            .. PieceRules.Check(template, piece),
+            .. PieceRules.Check(template, layout, piece),
         ])
         {
             Survey = survey,

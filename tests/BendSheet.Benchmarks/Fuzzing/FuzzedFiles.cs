@@ -17,17 +17,20 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
     /// <summary>What stands for a figure, a word or a piece of structure in another place.</summary>
     private static readonly string[] Pieces =
     [
-        "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.95", "359.99", "360", "90 ccw", "-45", "1,5",
-        "1,200", "3/16 in", "2' 3-1/2\"", "90 included", "\"\"", "~", "straight", "bend", "included", "rotate", "rows", "lines", "units: mm",
-        "measured: along", "measured: outside", "mirror: front", "use: hump", "coil: 3", "offset: 40", "saddle: 30", "bends: 3", "width: 80",
-        "taped: {A-B: 300}", "checks: {A-B: 300, bend 1: 44}", "bent: [1]", "trial-fit: {ahead: 5}", "exact: true", "within: 1", "an-3",
+        "0", "-1", "1e308", ".nan", "1/0", "0.0000001", "99999", "100 m", "180", "179.95", "359.99", "360", "90 ccw", "-45",
+        "1,5",        "1,200", "3/16 in", "2' 3-1/2\"", "90 included", "\"\"", "~", "straight", "bend",
+        "included", "rotate", "rows", "lines", "units: mm",
+        "measured: along", "measured: outside", "mirror: front", "use: hump", "coil: 3", "offset: 40", "saddle: 30", "bends: 3",
+        "width: 80",        "taped: {A-B: 300}",
+        "checks: {A-B: 300, bend 1: 44}", "bent: [1]", "trial-fit: {ahead: 5}", "exact: true", "within: 1", "an-3",
         "circuit: rear", "none", "[]", "{}", "[1]", "{a: 1}", "\n", "\n  ", "\n    ", "\n     ", ": ", ", ", "- ", "{", "}", "#", "'", "\"",
         "&a", "*a", "!b", "%", "---\n", "°", "é", "🚗", "\u202e", "\t", "\0", "\u2028", new string('9', 400), new string('n', 120),
     ];
 
     private static readonly string[] Lengths =
     [
-        "0", "0.001", "1", "2", "5", "12", "20", "35", "60", "75.5", "110", "180", "250", "600", "1500", "3/16 in", "2 5/16 in", "1 ft 3 in",
+        "0", "0.001", "1", "2", "5", "12", "20", "35", "60", "75.5", "110", "180", "250", "600", "1500",
+        "3/16 in", "2 5/16 in", "1 ft 3 in",
         "35mm", "0.4 m",
     ];
 
@@ -202,7 +205,8 @@ internal sealed class FuzzedFiles(int seed, IReadOnlyList<string> sound)
             return string.Concat(words.Where(_ => random.Next(6) == 0));
         }
 
-        private string Rows() => $"{string.Join(", ", Enumerable.Range(0, random.Next(1, 7)).Select(_ => Row()))}, {{straight: {Length()}}}";
+        private string Rows() =>
+            $"{string.Join(", ", Enumerable.Range(0, random.Next(1, 7)).Select(_ => Row()))}, {{straight: {Length()}}}";
 
         private string Row() => random.Next(14) switch
         {

@@ -67,7 +67,8 @@ public class HalfTypedTests : AtTheTerminal
             string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(Place)));
         Assert.EndsWith(": 0 of 1 line without a mistake; 11 errors\n", ran.Output, StringComparison.Ordinal);
 
-        static string Place(string line) => string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
+        static string Place(string line) =>
+            string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
     }
 
     [Theory]
@@ -126,7 +127,7 @@ public class HalfTypedTests : AtTheTerminal
             ["check", "-"],
             new(output, error, () => throw new InvalidOperationException("a defect"), () => Stream.Null, Colour: false));
         Assert.Equal(4, code);
-        Assert.StartsWith("bendsheet: this is a mistake in bendsheet itself, not in your file.", error.ToString(), StringComparison.Ordinal);
+        Assert.StartsWith("bendsheet: this is a mistake in bendsheet itself, not in your file", error.ToString(), StringComparison.Ordinal);
         Assert.Contains("a defect", error.ToString(), StringComparison.Ordinal);
     }
 }

@@ -332,7 +332,10 @@ public class FileRuleTests
         },
         { Top + "fractions: 1/32\n" + Line, "4:12", "not-a-choice", "is not one of `2`, `4`, `8`, `16`, `32`, `64`, `128`" },
         { Top + "paper: a3\n" + Line, "4:8", "not-a-choice", "is not one of `a4`, `letter`" },
-        { LongLine("measured: corners"), "6:15", "not-a-choice", "is not one of `corner`, `straight`, `outside`, `inside`, `along`: did you mean `corner`?" },
+        {
+            LongLine("measured: corners"), "6:15", "not-a-choice",
+            "is not one of `corner`, `straight`, `outside`, `inside`, `along`: did you mean `corner`?"
+        },
         { LongLine("measured: on the corner"), "6:15", "not-a-choice", "`along`: did you mean `corner`?" },
         { Rows("{straight: 120, angle: 45}", "{straight: 80}"), "6:23", "unknown-word", "did you mean `bend`?" },
         { Rows("{straight: 120, bend: 90 included}", "{straight: 80}"), "6:29", "unreadable-angle", "such as `included: 90`" },

@@ -32,6 +32,12 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         LineTemplate template, RouteLayout layout, BentPiece piece, BentPiece whole, double[] errors, PieceLanding port)
     {
         int[] free = [.. Enumerable.Range(0, errors.Length).Where(i => IsFree(whole.Errors[i], piece))];
+        if (free.Length == 0)
+        {
+            // Only a coil is left, whose bends nobody makes otherwise.
+            return null;
+        }
+
         var now = (double[])errors.Clone();
         double[] Off(double[] tried) => PieceLanding.Of(whole.With(tried)).OffFrom(port, template.Wanted);
         for (var step = 0; step < Refinements; step++)

@@ -18,7 +18,10 @@ public static class PieceRules
         "A finished piece that measures differently from its sheet does not fit where the template did.");
 
     /// <summary>All that is to be said.</summary>
-    public static IEnumerable<Finding> Check(LineTemplate template, PieceInHand? piece)
+    /// <param name="template">With what was measured.</param>
+    /// <param name="layout">As the piece was aimed at.</param>
+    /// <param name="piece">What it came out as; null where it was not looked at.</param>
+    public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout, PieceInHand? piece)
     {
         if (piece is null)
         {
@@ -45,7 +48,14 @@ public static class PieceRules
         var bends = template.Route.Bends.Length;
         var worst = piece.Readings.MaxBy(one => Math.Abs(one.Residual) / one.Within);
         var at = worst?.At ?? piece.TrialFit?.At ?? template.At;
-        if (!piece.IsExplained)
+        if (!piece.IsExplained && TooLong(template, layout).ToList() is { Count: > 0 } tooLong)
+        {
+            foreach (var finding in tooLong)
+            {
+                yield return finding;
+            }
+        }
+        else if (!piece.IsExplained)
         {
             yield return FinishedDiffers.Warning(
                 at,
@@ -77,9 +87,7 @@ public static class PieceRules
     }
 
     /// <summary>A tape that is drawn tight is never longer than the tube between the two places that it is held to.</summary>
-    /// <param name="template">With what was measured.</param>
-    /// <param name="layout">As the piece was aimed at.</param>
-    public static IEnumerable<Finding> TooLong(LineTemplate template, RouteLayout layout)
+    private static IEnumerable<Finding> TooLong(LineTemplate template, RouteLayout layout)
     {
         var bends = layout.Bends.Length;
         foreach (var check in template.Checks)

@@ -17,11 +17,11 @@ public class PullDoubtfulTests
 
     [Fact]
     public void A_pull_that_only_tests_against_each_other_come_to_is_an_error_at_the_bend() => OneFinding.Is(
-        Lines.Of(Lines.Bender(10) with { Tests = [Pulled(93, 88), Pulled(120, 90.5)] }, [100, 100], (0, 100)),
+        Lines.Of(Lines.Bender(10) with { Tests = [Pulled(83, 80), Pulled(123, 88)] }, [100, 100], (0, 120)),
         Severity.Error,
         PullDoubtful.Rule,
         Lines.TurnAt(0),
-        "the tests of bender hand contradict each other: by them bend 1 (100°) would be pulled to 222.6°, which no tube comes back from; "
+        "the tests of bender hand contradict each other: by them bend 1 (120°) would be pulled to 283°, which no tube comes back from; "
             + "measure them again, and take the wrong one out");
 
     [Theory]
