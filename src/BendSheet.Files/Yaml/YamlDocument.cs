@@ -80,7 +80,7 @@ public static class YamlDocument
     /// </summary>
     private static YamlValue? Tree(RepairedText text, List<Finding> findings)
     {
-        for (var read = text.Length;; read += text.Length)
+        for (var read = text.Length; ; read += text.Length)
         {
             List<Finding> found = [];
             var tree = new YamlTree(text, found) { IsExplained = findings.Count > 0 };

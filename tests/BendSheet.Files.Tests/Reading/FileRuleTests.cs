@@ -84,7 +84,8 @@ public class FileRuleTests
             Rows("{straight: 20, offset: 20, bend: 30, run: 40}", "{straight: 80}"), "6:44", "said-twice",
             "`bend` and `run` say the same slope twice: keep one of them"
         },
-        { Rows("{straight: 20, offset: 20, bend: 100}", "{straight: 80}"), "6:40", "out-of-range", "must be from 0.1° (less is no bend) to 90°" },
+        { Rows("{straight: 20, offset: 20, bend: 100}", "{straight: 80}"), "6:40", "out-of-range",
+            "must be from 0.1° (less is no bend) to 90°" },
         { Rows("{straight: 20, saddle: 20, bend: 30}", "{straight: 80}"), "6:7", "missing-word", "add `bends: 3` or `bends: 4`" },
         {
             Rows("{straight: 20, saddle: 20, bends: 4, bend: 30}", "{straight: 80}"), "6:7", "missing-word",
