@@ -8,6 +8,8 @@ namespace BendSheet.Cli;
 /// <summary>The command line as a whole.</summary>
 public static class CommandLine
 {
+    private const int LinesOfADefect = 12;
+
     /// <summary>Runs one command.</summary>
     /// <returns>One of <see cref="ExitCodes"/>.</returns>
     public static async Task<int> RunAsync(IReadOnlyList<string> args, Surroundings surroundings, CancellationToken cancellation = default)
@@ -48,7 +50,33 @@ public static class CommandLine
             ReportUnwritten(failure, surroundings.Error);
             return ExitCodes.NotWritten;
         }
+        catch (Exception defect)
+        {
+            ReportDefect(defect, args, surroundings.Error);
+            return ExitCodes.OwnDefect;
+        }
     }
+
+    /// <summary>Whatever was typed, an exception that comes as far as this is a mistake of the program.</summary>
+    private static void ReportDefect(Exception defect, IReadOnlyList<string> args, TextWriter error)
+    {
+        try
+        {
+            error.WriteLine("bendsheet: this is a mistake in bendsheet itself, not in your file. Nothing that it wrote is to be used.");
+            error.WriteLine("Please send what follows, and your file, to whoever looks after the program:");
+            error.WriteLine($"  bendsheet {Version} {Visible.Text(string.Join(' ', args))}");
+            foreach (var line in defect.ToString().ReplaceLineEndings("\n").Split('\n').Take(LinesOfADefect))
+            {
+                error.WriteLine($"  {Visible.Text(line)}");
+            }
+        }
+        catch (Exception second) when (second is IOException or UnauthorizedAccessException)
+        {
+            // Only the exit code is left to say it.
+        }
+    }
+
+    private static string Version => typeof(CommandLine).Assembly.GetName().Version?.ToString(3) ?? string.Empty;
 
     private static void ReportUnwritten(Exception failure, TextWriter error)
     {

@@ -12,7 +12,11 @@ switch (args)
     case ["evening"]:
         Console.Write(Evening.Run());
         break;
+    case ["fuzz", .. var how]:
+        return BendSheet.Benchmarks.Fuzzing.FuzzRun.Run(how) == 0 ? 0 : 1;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(BendSheet.Benchmarks.SheetBenchmarks).Assembly).Run(args);
         break;
 }
+
+return 0;

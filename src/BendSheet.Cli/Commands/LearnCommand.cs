@@ -25,11 +25,13 @@ internal sealed class LearnCommand : CarCommand
             ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them.")) =>
         Add(_bender);
 
-    /// <summary>How sure a line is says nothing of a tool.</summary>
+    /// <summary>How sure a line is says nothing of a tool, and a tool can be learned before any line is typed.</summary>
     protected override IEnumerable<Finding> Findings(Asked asked) =>
     [
         .. Choice.Benders(asked.File, Names(asked.Options, _bender)).Findings,
-        .. asked.Plan.Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure),
+        .. asked.File.Findings.Verdict() == Verdict.WrongFile
+            ? asked.File.FindingsOfTools
+            : asked.Plan.Findings.Where(finding => finding.Rule != SurveyRules.FarEndUnsure),
     ];
 
     protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)

@@ -43,25 +43,38 @@ internal sealed class PrintCommand : CarCommand
     protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
     {
         var plan = asked.Plan;
-        if (plan.SheetsVerdict != Verdict.Good)
+        if (plan.Verdict != Verdict.Good && !plan.Printable.Any())
         {
             surroundings.Say("no sheet was printed.");
-            return ExitCodes.For(plan.SheetsVerdict);
+            return ExitCodes.For(plan.Verdict);
         }
 
         WarnOfAlike(plan, surroundings);
         var target = asked.Options.GetValue(_options.Output);
         var wanted = _options.In(asked.Options, plan.Measured);
         var printing = _options.WantsSvg(asked.Options)
-            ? PrintDrawings([.. plan.Sheets(wanted.Notation)], asked.Name, target, surroundings)
+            ? PrintDrawings([.. plan.SheetsToPrint(wanted.Notation)], asked.Name, target, surroundings)
             : PrintPages(plan, PrintTarget.Of(asked.Name, target), wanted, asked.Lines, surroundings);
+        SayWhatIsMissing(plan, printing, surroundings);
         return ExitCodes.For(printing, plan.Verdict);
+    }
+
+    /// <summary>A file whose other lines were printed looks whole on paper.</summary>
+    private static void SayWhatIsMissing(CarPlan plan, Printing printing, Surroundings surroundings)
+    {
+        List<string> missing = [.. plan.NotPrinted];
+        if (printing == Printing.Done && missing.Count > 0)
+        {
+            surroundings.Say(
+                $"no sheet of {Visible.Text(string.Join(", ", missing))}: see above what is wrong with "
+                    + $"{(missing.Count == 1 ? "it" : "them")}.");
+        }
     }
 
     private static void WarnOfAlike(CarPlan plan, Surroundings surroundings)
     {
         foreach (var warning in AlikeOnPaper.Warnings(
-            plan.Lines.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
+            plan.Printable.Select(read => read.Template.Name).Concat(plan.RoughLines.Select(read => read.Name))))
         {
             surroundings.Say($"{warning}");
         }
@@ -97,7 +110,7 @@ internal sealed class PrintCommand : CarCommand
             return Printing.WrongInput;
         }
 
-        var sheets = plan.Sheets(wanted.Notation).ToList();
+        var sheets = plan.SheetsToPrint(wanted.Notation).ToList();
         if (sheets.Count == 0)
         {
             return NothingToPrint(surroundings);
@@ -126,12 +139,12 @@ internal sealed class PrintCommand : CarCommand
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
     private static string? WhyNot(WantedPrint wanted, CarPlan plan)
     {
-        if (wanted is { Cover: true, Sheets: false } && plan.Lines.Length + plan.RoughLines.Length == 1)
+        if (wanted is { Cover: true, Sheets: false } && plan.Printable.Count() + plan.RoughLines.Length == 1)
         {
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }
 
-        var alike = plan.Lines.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
+        var alike = plan.Printable.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
             .FirstOrDefault(names => names.Count() > 1);
         return wanted.Each && alike is not null
             ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than "

@@ -16,12 +16,17 @@ public static class TypedFile
     /// <summary>Reads a file, or reports why it cannot be.</summary>
     public static TemplateFile Read(string name, Func<Stream> standardInput)
     {
+        if (name.Length == 0 || name.Contains('\0', StringComparison.Ordinal))
+        {
+            return TemplateReader.Nothing(CannotRead.Error(SourcePosition.Whole(name), "no file can be called so: check its name"));
+        }
+
         try
         {
             using var content = string.Equals(name, StandardInput, StringComparison.Ordinal) ? standardInput() : Open(name);
             return TemplateReader.Read(name, content);
         }
-        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception failure) when (failure is IOException or UnauthorizedAccessException)
         {
             var why = Directory.Exists(name) ? "this is a folder: name the file in it"
                 : failure is FileNotFoundException or DirectoryNotFoundException
@@ -32,5 +37,16 @@ public static class TypedFile
         }
     }
 
-    private static FileStream Open(string name) => new(name, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+    private static FileStream Open(string name)
+    {
+        try
+        {
+            return new(name, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        }
+        catch (Exception failure) when (failure is ArgumentException or NotSupportedException)
+        {
+            // A name that the system does not take.
+            throw new IOException(failure.Message, failure);
+        }
+    }
 }

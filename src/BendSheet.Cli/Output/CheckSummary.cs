@@ -22,9 +22,15 @@ public static class CheckSummary
             Any(found.Count(finding => finding.Severity == Severity.Note), "note"),
         };
         var findings = string.Join(", ", counts.OfType<string>());
-        var lines = Any(plan.Lines.Length + plan.RoughLines.Length, "line");
+        var isWrong = plan.Measured.Findings.Verdict() == Verdict.WrongFile;
+        var sound = plan.Lines.Length + plan.RoughLines.Length;
+        var all = plan.Measured.LineNames.Length;
+        var good = plan.Printable.Count() + plan.RoughLines.Length;
+        var lines = !isWrong || !plan.IsWhole ? Any(sound, "line")
+            : all == 0 ? null
+            : $"{good} of {Counted.Words(all, "line")} without a mistake";
         var rough = plan.RoughLines.Aggregate(Length.Zero, (sum, line) => sum + line.Length);
-        var tube = plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
+        var tube = !isWrong && plans.Count == plan.Lines.Length && plans.Count + plan.RoughLines.Length > 0
             ? ", cut length in all "
                 + $"{plan.Measured.Notation.InBoth(plans.Aggregate(Length.Zero, (sum, plan) => sum + plan.CutLength) + rough)}"
             : string.Empty;

@@ -17,6 +17,9 @@ public static class ExitCodes
     /// <summary>The result could not be written.</summary>
     public const int NotWritten = 3;
 
+    /// <summary>A mistake of the program itself.</summary>
+    public const int OwnDefect = 4;
+
     /// <summary>Stopped by the person, as shells count it.</summary>
     public const int Interrupted = 130;
 

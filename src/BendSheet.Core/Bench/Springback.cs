@@ -78,6 +78,12 @@ public sealed class Springback
     /// </summary>
     public static bool IsDoubtful(Angle pull, Angle bend) => pull.Degrees - bend.Degrees > 10 + (bend.Degrees / 4);
 
+    /// <summary>
+    /// Further than any tube comes back, however it is bent: by 45° and half of the bend. Only tests that contradict each other come to it.
+    /// Common practice, no source.
+    /// </summary>
+    public static bool CannotBe(Angle pull, Angle bend) => pull.Degrees - bend.Degrees > 45 + (bend.Degrees / 2);
+
     /// <summary>What to pull to for a bend; never less than the bend.</summary>
     public Angle Pull(Angle bend)
     {

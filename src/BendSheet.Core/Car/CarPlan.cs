@@ -16,10 +16,12 @@ namespace BendSheet.Core.Car;
 /// <summary>From what was typed to everything solved. Start reading here: every command and every page rests on this plan.</summary>
 public sealed class CarPlan
 {
+    private readonly IReadOnlyCollection<string> _wanted;
     private CarStock? _stock;
 
-    private CarPlan(MeasuredCar measured, ImmutableArray<Finding> findings)
+    private CarPlan(MeasuredCar measured, ImmutableArray<Finding> findings, IReadOnlyCollection<string> wanted)
     {
+        _wanted = wanted;
         Measured = measured;
         Findings = findings;
         Verdict = findings.Verdict();
@@ -34,19 +36,25 @@ public sealed class CarPlan
     /// <summary>What the findings come to.</summary>
     public Verdict Verdict { get; }
 
-    /// <summary>The lines asked for, solved; none where the file is wrong.</summary>
+    /// <summary>The lines asked for, solved; without those that a mistake in the file concerns.</summary>
     public ImmutableArray<SolvedLine> Lines { get; private init; } = [];
 
-    /// <summary>The lines asked for that have only a rough length; none where the file is wrong.</summary>
+    /// <summary>The lines asked for that have only a rough length; without those that a mistake in the file concerns.</summary>
     public ImmutableArray<RoughLine> RoughLines { get; private init; } = [];
 
     /// <summary>No line was asked for by name: all of them are here, as far as they can be read.</summary>
-    public bool IsWhole { get; private init; }
+    public bool IsWhole => _wanted.Count == 0;
 
     /// <summary>
-    /// What the findings of the file and its lines come to: a mistake in the plumbing at no line's own end stops no sheet.
+    /// The lines whose sheets can be printed: those with nothing against them. A mistake in the plumbing at no line's own end stops no
+    /// sheet.
     /// </summary>
-    public Verdict SheetsVerdict { get; private init; }
+    public IEnumerable<SolvedLine> Printable => Lines.Where(line => line.Plan is not null && line.Findings.Verdict() == Verdict.Good);
+
+    /// <summary>The names of the lines asked for that have a template and no sheet, in the order of the file.</summary>
+    public IEnumerable<string> NotPrinted =>
+        Measured.LineNames.Where(name => _wanted.Asks(name)).Except(Printable.Select(line => line.Template.Name), StringComparer.Ordinal)
+            .Except(RoughLines.Select(line => line.Name), StringComparer.Ordinal);
 
     /// <summary>The whole car, whatever lines were asked for; nothing where the file is wrong.</summary>
     public PipeNetwork Network { get; private init; } = PipeNetwork.None;
@@ -63,29 +71,29 @@ public sealed class CarPlan
     {
         var templates = car.Lines.Where(line => wanted.Asks(line.Name));
         var rough = car.RoughLines.Where(line => wanted.Asks(line.Name)).ToImmutableArray();
+        ImmutableArray<Finding> unknown = [.. Choice.UnknownLines(car, wanted)];
 
-        // A line that cannot be read would leave its ports open: one cause is enough.
-        var network = car.Findings.Verdict() == Verdict.WrongFile ? PipeNetwork.None : PipeNetwork.Of(car.Parts, car.Lines, car.RoughLines);
+        // A line that cannot be read would leave its ports open: one cause is enough, and only the ends of the others are looked at.
+        var isWrong = car.Findings.Verdict() == Verdict.WrongFile;
+        var network = PipeNetwork.Of(car.Parts, car.Lines, car.RoughLines);
         var plumbing = PlumbingRules.Check(network);
         var lines = templates.Select(Line).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
 
         List<Finding> ofLines =
         [
-            .. car.Findings,
-            .. Choice.UnknownLines(car, wanted),
+            .. Choice.OfFile(car, wanted),
+            .. unknown,
             .. lines.SelectMany(line => line.Findings),
             .. rough.SelectMany(line => line.Findings),
         ];
 
         // A line and its mirror image can have the same fault in the same rows.
-        var findings = ofLines.Concat(wanted.Count == 0 ? plumbing.OfCar : []).Distinct().InFileOrder().ToImmutableArray();
-        var isWrong = findings.Verdict() == Verdict.WrongFile;
-        return new(car, findings)
+        var findings = ofLines.Concat(wanted.Count == 0 && !isWrong ? plumbing.OfCar : []).Distinct().InFileOrder().ToImmutableArray();
+        return new(car, findings, wanted)
         {
-            Lines = isWrong ? [] : lines,
-            RoughLines = isWrong ? [] : rough,
-            IsWhole = wanted.Count == 0,
-            SheetsVerdict = ofLines.Verdict(),
+            // A mistake elsewhere in the file takes nothing from a line that it does not concern.
+            Lines = unknown.IsEmpty ? [.. lines.Where(line => car.IsSound(line.Template.Name))] : [],
+            RoughLines = unknown.IsEmpty ? [.. rough.Where(line => car.IsSound(line.Name))] : [],
             Network = isWrong ? PipeNetwork.None : network,
         };
     }
@@ -125,13 +133,13 @@ public sealed class CarPlan
         var solved = new SolvedLine(template, layout, centreline, plan,
         [
             .. findings,
-            .. survey is null ? [] : SurveyRules.Check(typed, survey),
+            .. survey is null ? SurveyRules.CheckWithoutSurvey(typed) : SurveyRules.Check(typed, survey),
             .. order is null ? NoOrder.Why(template, layout, tube, reach) : NoClearance.Check(template, plan, reach),
             .. HoldsAir.Check(template, layout, centreline),
             .. TubeAgainstItself.Check(template, layout, centreline),
             .. ClipsFarApart.Check(template),
             .. NoPlaceForClip.Check(template, clips),
-            .. PieceRules.Check(template, piece),
+            .. PieceRules.Check(template, layout, piece),
         ])
         {
             Survey = survey,
@@ -147,36 +155,54 @@ public sealed class CarPlan
         var layout = RouteLayout.Of(aimed).Layout!;
         var centreline = layout.Centreline(aimed.Start);
         var tube = StraightTube.Of(aimed, layout);
+        var pulls = Pulls(aimed, layout);
+        var reach = new SweepReach(layout, tube, pulls);
+        var (order, stopped) = OrderPlanner.GoOn(begun.Plan!.Order, aimed, layout, tube, reach);
+        var plan = BenchPlan.Of(aimed, layout, centreline, tube, pulls, order);
+        var clips = ClipPlan.Of(aimed, layout, tube);
+        IEnumerable<Finding> ofTheRest =
+        [
+            .. LayoutRules.Check(aimed, layout),
+            .. stopped is { } bend ? NoOrder.Begun(layout, bend) : NoClearance.Check(aimed, plan, reach),
+            .. HoldsAir.Check(aimed, layout, centreline),
+            .. TubeAgainstItself.Check(aimed, layout, centreline),
+            .. NoPlaceForClip.Check(aimed, clips),
+        ];
         return begun with
         {
             Template = aimed,
-            Findings = [.. begun.Findings, .. LayoutRules.Check(aimed, layout).Except(begun.Findings)],
+            Findings = [.. begun.Findings, .. ofTheRest.Except(begun.Findings)],
             Layout = layout,
             Centreline = centreline,
-            Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), begun.Plan!.Order),
-            Clips = ClipPlan.Of(aimed, layout, tube),
+            Plan = plan,
+            Clips = clips,
         };
     }
 
     private static ImmutableArray<Angle> Pulls(LineTemplate template, RouteLayout layout) =>
         [.. layout.Bends.Select(bend => BenderCalibration.Of(bend.Bend.Bender, template.Tube).Pull(bend.Bend.Turn))];
 
-    /// <summary>The sheets' content of every line that can be made.</summary>
-    /// <param name="notation">How lengths are shown; null as the file has them. The fingerprint tells what was typed, not how it is
-    /// shown.</param>
-    public IEnumerable<SheetContent> Sheets(LengthNotation? notation = null) => Lines.Where(line => line.Plan is not null)
-        .Select(line => SheetWriter.Of(line, Measured.Project, notation ?? Measured.Notation, Measured.Notation));
+    /// <summary>The sheets' content of every line that has a plan.</summary>
+    public IEnumerable<SheetContent> Sheets() => Lines.Where(line => line.Plan is not null).Select(line => Sheet(line, Measured.Notation));
+
+    /// <summary>The sheets to print.</summary>
+    /// <param name="notation">How lengths are shown. The fingerprint tells what was typed, not how it is shown.</param>
+    public IEnumerable<SheetContent> SheetsToPrint(LengthNotation notation) => Printable.Select(line => Sheet(line, notation));
+
+    private SheetContent Sheet(SolvedLine line, LengthNotation notation) =>
+        SheetWriter.Of(line, Measured.Project, notation, Measured.Notation);
 
     /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>
-    public bool HasCover => Lines.Count(line => line.Plan is not null) + RoughLines.Length > 1;
+    public bool HasCover => Printable.Count() + RoughLines.Length > 1;
 
-    /// <summary>The cover of these lines. Of some lines of a file the stock says nothing.</summary>
+    /// <summary>The cover of these lines. Of some lines of a file, or of a file with a mistake, the stock says nothing.</summary>
     /// <param name="notation">How lengths are shown; null as the file has them.</param>
     public CoverContent Cover(LengthNotation? notation = null)
     {
         var (project, typed) = (Measured.Project, Measured.Notation);
-        return Lines.Length == Measured.Lines.Length
+        ImmutableArray<SolvedLine> printable = [.. Printable];
+        return printable.Length == Measured.Lines.Length && Measured.Findings.Verdict() != Verdict.WrongFile
             ? CoverWriter.OfFile(project, Lines, RoughLines, Stock.Plan, Stock.Shopping, notation ?? typed, typed)
-            : CoverWriter.OfSome(project, Lines, notation ?? typed, typed);
+            : CoverWriter.OfSome(project, printable, notation ?? typed, typed);
     }
 }

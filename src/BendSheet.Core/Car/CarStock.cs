@@ -19,7 +19,9 @@ public sealed record CarStock(StockPlan Plan, ShoppingList Shopping, ImmutableAr
     /// like enough.</param>
     internal static CarStock Of(CarPlan car)
     {
-        var isWrong = car.Verdict == Verdict.WrongFile;
+        var isWrong = car.Verdict == Verdict.WrongFile || car.Measured.Findings.Verdict() == Verdict.WrongFile;
+        var lines = isWrong ? [] : car.Lines;
+        var rough = isWrong ? [] : car.RoughLines;
         var notation = car.Measured.Notation;
         var stores = isWrong ? Stores.Empty : car.Measured.Stores;
         var needs = PlumbingNeeds.Of(car.Network, notation)
@@ -29,8 +31,8 @@ public sealed record CarStock(StockPlan Plan, ShoppingList Shopping, ImmutableAr
                     Article = need.Article,
                     Have = Math.Min(need.Have, need.Count),
                 });
-        var plan = StockPlan.Of(car.Lines, car.RoughLines, stores);
-        var shopping = ShoppingList.Of(car.Lines, car.RoughLines, plan, stores.Have, needs, notation);
+        var plan = StockPlan.Of(lines, rough, stores);
+        var shopping = ShoppingList.Of(lines, rough, plan, stores.Have, needs, notation);
         return new(plan, shopping, [.. car.Findings.Concat(plan.Findings).Concat(shopping.Findings).InFileOrder()]);
     }
 }

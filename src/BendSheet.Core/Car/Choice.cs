@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Car;
@@ -19,11 +20,38 @@ public static class Choice
     public static bool Asks(this IReadOnlyCollection<string> wanted, string name) =>
         wanted.Count == 0 || wanted.Contains(name, StringComparer.Ordinal);
 
+    /// <summary>What is wrong with the file beside the lines that were asked for.</summary>
+    public static Rule WrongElsewhere { get; } = new(
+        "wrong-elsewhere",
+        RuleSubject.File,
+        "A mistake that does not concern the line asked for does not stop it, and still has to be put right.");
+
+    /// <summary>
+    /// The findings of the file that concern what was asked for: all of them where nothing was, and otherwise those of the lines, with a
+    /// note of how many mistakes there are beside.
+    /// </summary>
+    public static IEnumerable<Finding> OfFile(MeasuredCar car, IReadOnlyCollection<string> wanted)
+    {
+        if (wanted.Count == 0 || car.LineNames.IsEmpty)
+        {
+            return car.Findings;
+        }
+
+        List<Finding> concerning = [.. wanted.Where(car.LineNames.Contains).SelectMany(line => car.FindingsOf(line)).Distinct()];
+        var elsewhere = car.Findings.Except(concerning).Count(finding => finding.Severity == Severity.Error);
+        return elsewhere == 0
+            ? concerning
+            : concerning.Append(WrongElsewhere.Note(
+                SourcePosition.Whole(car.FileName),
+                $"{Counted.Words(elsewhere, "mistake")} elsewhere in the file: `check` without `--line` says "
+                    + $"{(elsewhere == 1 ? "which" : "them all")}"));
+    }
+
     /// <summary>A finding for each line asked for that is not in the file.</summary>
     public static IEnumerable<Finding> UnknownLines(MeasuredCar car, IReadOnlyCollection<string> wanted)
     {
-        var known = car.Lines.Select(line => line.Name).Concat(car.RoughLines.Select(line => line.Name)).ToList();
-        return Unknown(car, wanted, known).Select(line => UnknownLine.Error(
+        var known = car.LineNames.ToList();
+        return (known.Count == 0 ? [] : wanted.Except(known, StringComparer.Ordinal)).Select(line => UnknownLine.Error(
             SourcePosition.Whole(car.FileName),
             $"there is no line `{line}`: " + (NearestWord.Among(line, known) is { } nearest
                 ? $"did you mean `{nearest}`?"

@@ -34,6 +34,25 @@ public record MeasuredCar(
     /// <summary>Every line that has only a rough length so far, in the order of the file.</summary>
     public ImmutableArray<RoughLine> RoughLines { get; init; } = [];
 
+    /// <summary>
+    /// What the findings of the file say of each line that was typed, by its name: those at the line itself, at what it is made with or a
+    /// mirror image of, and those that concern every line. Empty where the file cannot be read at all.
+    /// </summary>
+    public ImmutableDictionary<string, ImmutableArray<Finding>> FindingsByLine { get; init; } =
+        ImmutableDictionary<string, ImmutableArray<Finding>>.Empty;
+
+    /// <summary>The findings that concern a tool or a tube, or everything in the file.</summary>
+    public ImmutableArray<Finding> FindingsOfTools { get; init; } = [];
+
+    /// <summary>The names of all lines that were typed, whether they can be read or not, in the order of the file.</summary>
+    public ImmutableArray<string> LineNames { get; init; } = [];
+
+    /// <summary>The findings that concern a line.</summary>
+    public ImmutableArray<Finding> FindingsOf(string line) => FindingsByLine.GetValueOrDefault(line, Findings);
+
+    /// <summary>Nothing that is wrong with the file concerns the line.</summary>
+    public bool IsSound(string line) => FindingsOf(line).Verdict() != Verdict.WrongFile;
+
     /// <summary>Rolls of tube, hardware on hand, and what the work uses up beside the lines.</summary>
     public Stores Stores { get; init; } = Stores.Empty;
 }

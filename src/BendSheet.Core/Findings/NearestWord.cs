@@ -3,6 +3,12 @@ namespace BendSheet.Core.Findings;
 /// <summary>Finds the word that a mistyped one was meant to be.</summary>
 public static class NearestWord
 {
+    /// <summary>A word that somebody mistyped is not longer.</summary>
+    private const int LongestWord = 60;
+
+    /// <summary>A typed word is compared with no more than this: a car has fewer of anything.</summary>
+    private const int MostCompared = 1000;
+
     /// <summary>
     /// The known word with the fewest slips (a letter wrong, too many, missing, or two neighbours exchanged: the optimal string alignment
     /// distance). Upper and lower case count as equal. Of equally near words the first.
@@ -13,14 +19,14 @@ public static class NearestWord
     {
         ArgumentNullException.ThrowIfNull(typed);
         ArgumentNullException.ThrowIfNull(known);
-        if (typed.Length == 0)
+        if (typed.Length is 0 or > LongestWord)
         {
             return null;
         }
 
         string? nearest = null;
         var fewest = Math.Max(1, typed.Length / 3) + 1;
-        foreach (var word in known)
+        foreach (var word in known.Take(MostCompared))
         {
             // The difference in length is the least number of slips; it also keeps endless words from costing time.
             if (Math.Abs(word.Length - typed.Length) < fewest && Slips(typed, word) is var slips && slips < fewest)

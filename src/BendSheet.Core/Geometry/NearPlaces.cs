@@ -3,13 +3,17 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Geometry;
 
 /// <summary>The places where two stretches of centreline come nearest to each other.</summary>
-/// <param name="Distance">Between the two centrelines there, found to <see cref="Tolerances.SamePoint"/>.</param>
+/// <param name="Distance">Between the two centrelines there, found to <see cref="SearchEffort.ToleranceMm"/>.</param>
 /// <param name="OnFirst">How far along the first stretch.</param>
 /// <param name="OnSecond">How far along the second stretch.</param>
 public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond)
 {
     /// <summary>Of any two stretches; null where they do not come nearer than so many millimetres.</summary>
-    internal static NearPlaces? Nearer(Stretch first, Stretch second, double than)
+    /// <param name="first">One of them.</param>
+    /// <param name="second">The other one.</param>
+    /// <param name="than">In millimetres.</param>
+    /// <param name="effort">What is left of the work that the whole search may be.</param>
+    internal static NearPlaces? Nearer(Stretch first, Stretch second, double than, SearchEffort effort)
     {
         if (first.IsStraight && second.IsStraight)
         {
@@ -19,10 +23,10 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
         // An arc is walked, the shorter of two: straights may be long.
         if (first.IsStraight || (!second.IsStraight && second.LengthMm < first.LengthMm))
         {
-            return Nearer(second, first, than) is { } swapped ? new(swapped.Distance, swapped.OnSecond, swapped.OnFirst) : null;
+            return Nearer(second, first, than, effort) is { } swapped ? new(swapped.Distance, swapped.OnSecond, swapped.OnFirst) : null;
         }
 
-        var walk = new ArcWalk(first, second, than);
+        var walk = new ArcWalk(first, second, than, effort);
         return walk.Nearest;
     }
 
@@ -66,15 +70,17 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
     {
         private readonly Stretch _arc;
         private readonly Stretch _other;
+        private readonly SearchEffort _effort;
         private double _nearest;
         private double _onArc;
         private double _onOther;
         private bool _found;
 
-        public ArcWalk(Stretch arc, Stretch other, double than)
+        public ArcWalk(Stretch arc, Stretch other, double than, SearchEffort effort)
         {
             _arc = arc;
             _other = other;
+            _effort = effort;
             _nearest = than;
             var atStart = SquaredAt(0);
             Look(0, atStart, arc.LengthMm, SquaredAt(arc.LengthMm));
@@ -86,7 +92,7 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
 
         private void Look(double from, double squaredFrom, double to, double squaredTo)
         {
-            if (Math.Sqrt(LeastSquared(to - from, squaredFrom, squaredTo)) + Tolerances.SamePoint.Millimetres >= _nearest)
+            if (Math.Sqrt(LeastSquared(to - from, squaredFrom, squaredTo)) + _effort.ToleranceMm >= _nearest)
             {
                 return;
             }
@@ -122,6 +128,7 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
 
         private double SquaredAt(double along)
         {
+            _effort.Steps++;
             var point = _arc.PointAt(along);
             var onOther = _other.NearestTo(point);
             var between = point - _other.PointAt(onOther);
@@ -134,4 +141,24 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
             return squared;
         }
     }
+}
+
+/// <summary>
+/// Where a curve runs beside itself at one distance, as in a coil, no place is nearer than the others by more than the last digits, and a
+/// search that tells them apart would not end soon. Its steps are counted, and it looks less closely the more there were.
+/// </summary>
+internal sealed class SearchEffort
+{
+    private const int StepsOfASearch = 20_000;
+
+    /// <summary>Places that were looked at.</summary>
+    public int Steps { get; set; }
+
+    /// <summary>
+    /// How near to the least distance is near enough, in millimetres: as good as exact for any line that people make, and then ten times
+    /// coarser with every further twenty thousand steps, up to the tenth that a finding shows.
+    /// </summary>
+    public double ToleranceMm => Steps < StepsOfASearch
+        ? Tolerances.SamePoint.Millimetres
+        : Tolerances.SamePoint.Millimetres * Math.Pow(10, Math.Min(Steps / StepsOfASearch, 5));
 }

@@ -123,6 +123,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
 
     private sealed class Search(double within)
     {
+        private readonly SearchEffort _effort = new();
         private double _nearest = within;
 
         public SelfApproach? Nearest { get; private set; }
@@ -143,7 +144,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
         private void Between(Piece first, Piece second)
         {
             if (second.TurnedAtEnd - first.TurnedAtStart < Math.PI
-                || first.Centre.DistanceTo(second.Centre) - first.Reach - second.Reach >= _nearest)
+                || first.Centre.DistanceTo(second.Centre) - first.Reach - second.Reach + _effort.ToleranceMm >= _nearest)
             {
                 return;
             }
@@ -166,7 +167,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
             {
                 InHalves(first, second);
             }
-            else if (NearPlaces.Nearer(first.Stretch!, second.Stretch!, _nearest) is { } places)
+            else if (NearPlaces.Nearer(first.Stretch!, second.Stretch!, _nearest, _effort) is { } places)
             {
                 _nearest = places.Distance.Millimetres;
                 Nearest = new(places.Distance, first.PlaceAt(places.OnFirst), second.PlaceAt(places.OnSecond));

@@ -218,7 +218,27 @@ internal sealed class Adjustment
             }
         }
 
-        return Matrix<double>.Build.Dense(weights.Length, weights.Length, normal).Cholesky();
+        return Factored(Matrix<double>.Build.Dense(weights.Length, weights.Length, normal));
+    }
+
+    /// <summary>
+    /// The factors. Where rows say so much more than the figures that the figures' own weights are lost in the last digits, a little of the
+    /// largest is added to all, which holds what nothing determines.
+    /// </summary>
+    private static Cholesky<double> Factored(Matrix<double> normal)
+    {
+        for (var held = 0.0; ; held = held == 0 ? 1e-15 : held * 100)
+        {
+            try
+            {
+                var more = held * normal.Diagonal().AbsoluteMaximum();
+                return (held == 0 ? normal : normal + (more * Matrix<double>.Build.DenseIdentity(normal.RowCount))).Cholesky();
+            }
+            catch (ArgumentException) when (held < 1e-6)
+            {
+                // How the library says that the matrix is not positive definite.
+            }
+        }
     }
 
     /// <summary>The sum of rows, each so many times.</summary>

@@ -67,11 +67,16 @@ public sealed record LineSurvey(
     /// <summary>It may be less sure: part of the shape is too flat for its distances to say how sure it is.</summary>
     public bool IsAtLeast { get; private init; }
 
+    /// <summary>
+    /// A line of more figures, three to a bend, is not adjusted: work and memory grow with the third power, and no line has so many.
+    /// </summary>
+    public const int MostFigures = 180;
+
     /// <summary>B is as sure as wanted.</summary>
     public bool FitsAs(WantedFit wanted) => Miss <= wanted.Miss && Askew <= wanted.Askew;
 
     /// <summary>Adjusts a line and says how sure it is. First order: JCGM 100:2008, 5.1 and JCGM 102:2011, 6.2.</summary>
-    /// <returns>Null where the line has no bend, no shape, or nothing that was measured.</returns>
+    /// <returns>Null where the line has no bend, no shape, nothing that was measured, or more than can be adjusted.</returns>
     public static LineSurvey? Of(LineTemplate template)
     {
         if (template.Route.Bends.IsEmpty)
@@ -81,7 +86,7 @@ public sealed record LineSurvey(
 
         var tolerance = template.Tolerance ?? MeasuringTolerance.CommonPractice;
         var line = ObservedLine.Of(template, tolerance);
-        if (line.Figures.IsEmpty || line.PlacesWith(line.Typed) is not { } typed)
+        if (line.Figures.IsEmpty || line.Figures.Length > MostFigures || line.PlacesWith(line.Typed) is not { } typed)
         {
             return null;
         }

@@ -35,6 +35,17 @@ public static class SurveyRules
         }
     }
 
+    /// <summary>What is to be said of a line that was not adjusted: what was taped beside it would otherwise do nothing.</summary>
+    public static IEnumerable<Finding> CheckWithoutSurvey(LineTemplate template) =>
+        template.Beside is [var first, ..] && template.Route.Bends.Length > LineSurvey.MostFigures / 3
+            ? [
+                MeasuredApart.Error(
+                    first.At,
+                    FormattableString.Invariant($"a line of more than {LineSurvey.MostFigures / 3} bends is not adjusted, and this would ")
+                        + "do nothing: take `taped` out, or divide the line"),
+            ]
+            : [];
+
     private static string UnsureInWords(LineTemplate template, LineSurvey survey)
     {
         // Twice the deviation is enough on nineteen lines of twenty.

@@ -24,8 +24,19 @@ public sealed record Coil(double Turns, Length Radius, Length Pitch, bool RightH
     /// <summary>Radius of curvature of the helix: a little more than its own radius where it rises.</summary>
     public Length CurveRadius => Length.FromMillimetres(Radius.Millimetres + (Rise * Rise / Radius.Millimetres));
 
+    /// <summary>Of the whole coil, along its centreline.</summary>
+    public Length TubeLength => Length.FromMillimetres(Turns * 2 * Math.PI * Math.Sqrt(Squared));
+
+    /// <summary>All that the tube turns: a little less than it goes round where it rises.</summary>
+    public Angle Turn => Angle.FromRadians(TubeLength.Millimetres * Radius.Millimetres / Squared);
+
+    /// <summary>How many bends it stands for.</summary>
+    public int Arcs => Math.Max(1, (int)Math.Ceiling((Turn.Radians * 180 / Math.PI / LargestArcDegrees) - 1e-9));
+
     /// <summary>For each radian, in millimetres.</summary>
     private double Rise => Pitch.Millimetres / (2 * Math.PI);
+
+    private double Squared => (Radius.Millimetres * Radius.Millimetres) + (Rise * Rise);
 
     /// <summary>The rows of the coil.</summary>
     /// <param name="straight">Up to the coil, as the rest of the line was measured.</param>
@@ -35,12 +46,9 @@ public sealed record Coil(double Turns, Length Radius, Length Pitch, bool RightH
     /// <param name="note">Printed at its first mark.</param>
     public IEnumerable<Row> Rows(Row straight, Angle rotation, Bender former, SourcePosition at, string? note)
     {
-        var squared = (Radius.Millimetres * Radius.Millimetres) + (Rise * Rise);
-        var length = Turns * 2 * Math.PI * Math.Sqrt(squared);
-        var total = length * Radius.Millimetres / squared;
-        var arcs = (int)Math.Ceiling((total * 180 / Math.PI / LargestArcDegrees) - 1e-9);
-        var turn = Angle.FromRadians(total / arcs);
-        var roll = Angle.FromRadians((RightHanded ? 1 : -1) * Rise / squared * length / arcs);
+        var arcs = Arcs;
+        var turn = Angle.FromRadians(Turn.Radians / arcs);
+        var roll = Angle.FromRadians((RightHanded ? 1 : -1) * Rise / Squared * TubeLength.Millimetres / arcs);
         for (var i = 0; i < arcs; i++)
         {
             var bend = new Bend(turn, i == 0 ? rotation : roll, former, i == 0 ? note : null, at) { FromTangent = true };

@@ -19,7 +19,7 @@ public abstract class Term
     public static Term Exactly(double value) => new Known(value);
 
     /// <summary>Both together.</summary>
-    public static Term Sum(Term one, Term other) => new Reckoned([one, other], parts => parts[0] + parts[1], _ => [1, 1]);
+    public static Term Sum(Term one, Term other) => new Both(one, other);
 
     /// <summary>The same the other way.</summary>
     public static Term Negative(Term term) => term is Opposite { Of: var other } ? other : new Opposite(term);
@@ -40,14 +40,65 @@ public abstract class Term
         }
     }
 
-    private sealed class Opposite(Term of) : Term
+    /// <summary>
+    /// Made of others by adding and taking away. Many rows may add up to one leg, each sum within the next one: they are walked on a list
+    /// of their own, in the order in which they were added.
+    /// </summary>
+    private abstract class Added : Term
+    {
+        public override double ValueWith(Func<Observation, double> values)
+        {
+            double? sum = null;
+            foreach (var (part, sign) in Parts())
+            {
+                // A sum that begins at nought would take the minus sign of nought.
+                var value = sign * part.ValueWith(values);
+                sum = sum is { } before ? before + value : value;
+            }
+
+            return sum!.Value;
+        }
+
+        public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take)
+        {
+            foreach (var (part, sign) in Parts())
+            {
+                part.SlopesWith(values, sign * factor, take);
+            }
+        }
+
+        private IEnumerable<(Term Part, double Sign)> Parts()
+        {
+            var open = new Stack<(Term Term, double Sign)>([(this, 1)]);
+            while (open.TryPop(out var next))
+            {
+                switch (next.Term)
+                {
+                    case Both both:
+                        open.Push((both.Other, next.Sign));
+                        open.Push((both.One, next.Sign));
+                        break;
+                    case Opposite opposite:
+                        open.Push((opposite.Of, -next.Sign));
+                        break;
+                    default:
+                        yield return next;
+                        break;
+                }
+            }
+        }
+    }
+
+    private sealed class Both(Term one, Term other) : Added
+    {
+        public Term One => one;
+
+        public Term Other => other;
+    }
+
+    private sealed class Opposite(Term of) : Added
     {
         public Term Of => of;
-
-        public override double ValueWith(Func<Observation, double> values) => -of.ValueWith(values);
-
-        public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take) =>
-            of.SlopesWith(values, -factor, take);
     }
 
     private sealed class Reckoned(IReadOnlyList<Term> terms, Func<double[], double> formula, Func<double[], double[]> slopes) : Term

@@ -38,6 +38,20 @@ internal static class BendRowReader
         // Looked for on the bench by the radius that was typed; the tube on it curves a little less tightly where it rises.
         var name = "coil former of radius " + new LengthNotation(row.Context.Unit is LengthUnit.Inch or LengthUnit.Foot, 64).Size(known);
         var coil = new Coil(count, known, rise, winds ?? true);
+        if (coil.TubeLength.Millimetres > Range.Longest || coil.CurveRadius.Millimetres > Range.Longest || coil.Turn < Range.LeastBend)
+        {
+            row.Context.Report(FileRules.OutOfRange.Error(
+                At(row, "coil"),
+                "this coil cannot be: it must come to at most 100 m of tube, curve to a radius of at most 100 m and turn 0.1° or more; "
+                    + "look at `coil` (how often it goes round), `radius` and `pitch`, and their units"));
+            return Nothing;
+        }
+
+        if (!row.Reader.HasRoomFor(coil.Arcs, At(row, "coil")))
+        {
+            return Nothing;
+        }
+
         return coil.Rows(row.Straight, row.Rotation, new(name, coil.CurveRadius, At(row, "radius")), At(row, "coil"), row.Note);
     }
 
@@ -54,7 +68,7 @@ internal static class BendRowReader
             return Nothing;
         }
 
-        var turn = run is { } along ? Core.Templates.Offset.BendOver(rise, along) : bend;
+        var turn = run is { } along ? Slope(row, Core.Templates.Offset.BendOver(rise, along), "offset", word) : bend;
         var at = At(row, "offset");
         var heightFrom = row.Observed(ObservationKind.Offset, rise.Millimetres, "offset");
         var turnFrom = run is { } over && heightFrom is not null
@@ -95,7 +109,7 @@ internal static class BendRowReader
             return Nothing;
         }
 
-        var turn = width is { } across ? Core.Templates.Offset.BendOver(height, 0.5 * across) : bend;
+        var turn = width is { } across ? Slope(row, Core.Templates.Offset.BendOver(height, 0.5 * across), "saddle", word) : bend;
         var at = At(row, "saddle");
         var heightFrom = row.Observed(ObservationKind.Saddle, height.Millimetres, "saddle");
         var turnFrom = width is { } wide && heightFrom is not null
@@ -107,6 +121,20 @@ internal static class BendRowReader
                     height, FirstBend(row, angle, word, turnFrom), row.Straight, at, fromWidth: width is not null, heightFrom),
             ]
             : Nothing;
+    }
+
+    /// <summary>The bend of a slope that was measured by its sides; null after a finding where no bend is as small.</summary>
+    private static Angle? Slope(TypedRow row, Angle turn, string height, string length)
+    {
+        if (turn >= Range.LeastBend)
+        {
+            return turn;
+        }
+
+        row.Context.Report(FileRules.OutOfRange.Error(
+            At(row, height),
+            $"`{height}` and `{length}` come to a bend of less than 0.1°, which is no bend: look at both, and at their units"));
+        return null;
     }
 
     private static Row?[] FourBends(TypedRow row, Length height, Angle? bend)

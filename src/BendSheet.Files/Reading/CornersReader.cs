@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -29,7 +30,7 @@ internal static class CornersReader
             return null;
         }
 
-        return Complete(list.Items.Select(item => Coordinate(item, context)));
+        return TooMany(list, context) ? null : Complete(list.Items.Select(item => Coordinate(item, context)));
     }
 
     /// <summary>A list of moves from end A, such as <c>{up: 40, left: 15}</c>.</summary>
@@ -39,6 +40,11 @@ internal static class CornersReader
         {
             context.Report(FileRules.WrongKind.Error(
                 value.Position, "`legs` is a list of moves from corner to corner, end A first: `[{forward: 120}, {up: 40, left: 15}]`"));
+            return null;
+        }
+
+        if (TooMany(list, context))
+        {
             return null;
         }
 
@@ -59,6 +65,19 @@ internal static class CornersReader
         }
 
         return points;
+    }
+
+    private static bool TooMany(YamlList corners, FileContext context)
+    {
+        if (corners.Items.Count <= RowReader.MostRows)
+        {
+            return false;
+        }
+
+        context.Report(FileRules.TooManyRows.Error(
+            corners.Items[RowReader.MostRows].Position,
+            $"a line has at most {Counted.Large(RowReader.MostRows, "corner")}: nothing on a car has so many; divide the line"));
+        return true;
     }
 
     private static List<CornerPoint>? Complete(IEnumerable<CornerPoint?> points)

@@ -11,6 +11,9 @@ namespace BendSheet.Files.Reading;
 /// </summary>
 internal sealed class FieldReader
 {
+    /// <summary>In a word of two letters one slip is half of it.</summary>
+    private const int ShortestToGuess = 3;
+
     private readonly MapWords _words;
     private readonly FileContext _context;
 
@@ -169,7 +172,7 @@ internal sealed class FieldReader
         return null;
     }
 
-    /// <summary>One of a few words.</summary>
+    /// <summary>One of a few words; after a finding, the one that was probably meant.</summary>
     public T? Choice<T>(string word, IReadOnlyList<(T Value, string Word)> choices)
         where T : struct
     {
@@ -186,10 +189,22 @@ internal sealed class FieldReader
             }
         }
 
+        var meant = Meant(text.Text, choices.Select(choice => choice.Word));
         _context.Report(FileRules.NotAChoice.Error(
             text.Position,
-            $"{AsTyped.Show($"{word}: {text.Text}")} is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"));
-        return null;
+            $"{AsTyped.Show($"{word}: {text.Text}")} is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"
+                + (meant is null ? string.Empty : $": did you mean `{meant}`?")));
+
+        // Read on with what was probably meant, to find what is wrong beside it; nothing is made of it.
+        return meant is null ? null : choices.First(choice => string.Equals(choice.Word, meant, StringComparison.Ordinal)).Value;
+    }
+
+    /// <summary>The choice with the fewest slips, or the one that stands among other words: <c>on the outside</c>.</summary>
+    private static string? Meant(string typed, IEnumerable<string> choices)
+    {
+        var among = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return (typed.Length < ShortestToGuess ? null : NearestWord.Among(typed, choices))
+            ?? choices.FirstOrDefault(choice => among.Contains(choice, StringComparer.OrdinalIgnoreCase));
     }
 
     private double? Figure(string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range) =>

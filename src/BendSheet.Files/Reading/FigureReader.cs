@@ -80,6 +80,17 @@ internal static class FigureReader
     public static double? Checked(
         string word, YamlText text, string? wrong, Rule unreadable, double figure, Range range, FileContext context)
     {
+        if (text.IsUnclear)
+        {
+            return null;
+        }
+
+        if (CommaOfThousands.IsIn(text.Text))
+        {
+            context.Report(YamlRules.DecimalComma.Error(text.Position, CommaOfThousands.InWords(text.Text)));
+            return null;
+        }
+
         if (HasDecimalComma(text.Text))
         {
             context.Report(YamlRules.DecimalComma.Error(

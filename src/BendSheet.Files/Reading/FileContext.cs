@@ -7,14 +7,29 @@ namespace BendSheet.Files.Reading;
 /// <param name="unit">Of a bare number.</param>
 internal sealed class FileContext(LengthUnit unit)
 {
-    private readonly List<Finding> _findings = [];
+    private readonly List<Reported> _findings = [];
 
     /// <summary>The unit of a bare number.</summary>
     public LengthUnit Unit { get; set; } = unit;
 
     /// <summary>In the order they were found.</summary>
-    public IReadOnlyList<Finding> Findings => _findings;
+    public IReadOnlyList<Reported> Findings => _findings;
 
     /// <summary>Keeps a finding; reading goes on.</summary>
-    public void Report(Finding finding) => _findings.Add(finding);
+    public void Report(Finding finding) => _findings.Add(Reported.Of(finding));
+
+    /// <summary>
+    /// Keeps an error whose words take time, such as the search for the word that was meant: they are made only if it is shown.
+    /// </summary>
+    public void Report(Rule rule, SourcePosition position, Func<string> message) =>
+        _findings.Add(new(position, () => rule.Error(position, message())));
+}
+
+/// <summary>A finding that is put into words when it is shown.</summary>
+/// <param name="Position">Of the finding.</param>
+/// <param name="Finding">Makes it.</param>
+internal sealed record Reported(SourcePosition Position, Func<Finding> Finding)
+{
+    /// <summary>One that is in words already.</summary>
+    public static Reported Of(Finding finding) => new(finding.Position, () => finding);
 }

@@ -46,6 +46,10 @@ public static class FileRules
     public static Rule UnusableName { get; } = File(
         "unusable-name", "A name is printed on the sheet, and a line's name becomes part of a file's name.");
 
+    /// <summary>More rows than <see cref="RowReader.MostRows"/>.</summary>
+    public static Rule TooManyRows { get; } = File(
+        "too-many-rows", "Templates that use one another come to more bends than any line has, faster than anybody sees.");
+
     /// <summary>Something that is made of itself.</summary>
     public static Rule Circle { get; } = File("circle", "What is made of itself has no beginning.");
 
@@ -56,7 +60,7 @@ public static class FileRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         UnknownWord, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
-        NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle,
+        NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle, TooManyRows,
     ];
 
     private static Rule File(string name, string why) => new(name, RuleSubject.File, why);

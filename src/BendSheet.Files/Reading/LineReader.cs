@@ -71,12 +71,13 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
         var taped = TapedReader.Read(map, route, file.Wire, context);
         var piece = PieceReader.Read(map, route?.Route, context);
-        if (known is null || bender is null || route is null || (map.Has("measured") && habit is null))
+        var wireIsKnown = habit is null || !map.Has(RouteForm.Rows.Word) || WireIsKnown(map, habit.Value);
+        if (known is null || bender is null || route is null || !wireIsKnown || (map.Has("measured") && habit is null))
         {
             return null;
         }
 
-        var line = Template(entry.Key, known, bender, habit ?? MeasuredTo.Corner, route) with
+        return Template(entry.Key, known, bender, habit ?? MeasuredTo.Corner, route) with
         {
             Clips = held,
             Beside = taped,
@@ -84,7 +85,6 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             Bent = piece.Bent,
             TrialFit = piece.TrialFit,
         };
-        return WireIsKnown(map, line) ? line : null;
     }
 
     private LineTemplate Template(YamlText name, LineHead known, Bender bender, MeasuredTo habit, LineRoute route) =>
@@ -125,10 +125,10 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         };
     }
 
-    private bool WireIsKnown(FieldReader map, LineTemplate line)
+    private bool WireIsKnown(FieldReader map, MeasuredTo measured)
     {
-        var missing = line.Habit.NeedsWireRadius() && line.Wire.Radius is null ? "the wire's own bend radius to its centreline"
-            : line.Habit.NeedsWireDiameter() && line.Wire.Diameter is null ? "the wire's diameter"
+        var missing = measured.NeedsWireRadius() && file.Wire?.Radius is null ? "the wire's own bend radius to its centreline"
+            : measured.NeedsWireDiameter() && file.Wire?.Diameter is null ? "the wire's diameter"
             : null;
         if (missing is null)
         {
@@ -141,7 +141,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             return false;
         }
 
-        var habit = MeasuredToWords.All.First(known => known.Habit == line.Habit).Word;
+        var habit = MeasuredToWords.All.First(known => known.Habit == measured).Word;
         context.Report(FileRules.MissingWord.Error(
             map.PositionOf("measured"),
             $"`measured: {habit}` needs {missing}: add it at the top of the file, such as `wire: {{diameter: 2.4 mm, radius: 4 mm}}`"));

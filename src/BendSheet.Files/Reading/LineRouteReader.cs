@@ -61,7 +61,9 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
             context.Report(finding);
         }
 
-        return line is null ? null : new(line.Route, line.Start, LiesOnCar: true) { Corners = line.Corners };
+        return line is null || RouteRange.Checked(line.Route, context) is null
+            ? null
+            : new(line.Route, line.Start, LiesOnCar: true) { Corners = line.Corners };
     }
 
     private void ReportNoRoute(YamlText name)

@@ -60,7 +60,9 @@ internal sealed class MapWords
     private bool TakeOther(YamlEntry entry, Vocabulary vocabulary, bool belongsFurtherIn, FileContext context)
     {
         var key = entry.Key;
-        var nearest = NearestWord.Among(key.Text, [.. vocabulary.Known.Where(word => !_entries.ContainsKey(word))]);
+        var nearest = vocabulary.Synonyms.TryGetValue(key.Text, out var meant) && !_entries.ContainsKey(meant)
+            ? meant
+            : NearestWord.Among(key.Text, vocabulary.Known.Where(word => !_entries.ContainsKey(word)));
         if (nearest is null && belongsFurtherIn)
         {
             HasUnknownWord = true;

@@ -12,14 +12,6 @@ namespace BendSheet.Files.Reading;
 internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabulary)
     where T : class
 {
-    /// <summary>A finding lists no more names than fit on a few lines of a terminal.</summary>
-    private const int MostListed = 12;
-
-    /// <summary>
-    /// A mistyped name is compared with no more than this; a workshop has fewer, and a file of nothing but names ends soon.
-    /// </summary>
-    private const int MostCompared = 100;
-
     private readonly List<(string Name, T? Value)> _all = [];
     private readonly Dictionary<string, T?> _byName = new(StringComparer.Ordinal);
     private bool _isSaidTwice;
@@ -63,13 +55,16 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
             return value;
         }
 
-        var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).Take(MostCompared).ToList();
-        var nearest = NearestWord.Among(name.Text, names);
-        var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
-            : names.Count > 0 ? $"the file has {Listed(names)}"
-            : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"
-            : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` behind its colon";
-        context.Report(FileRules.UnknownName.Error(name.Position, $"there is no {kind} called {AsTyped.Show(name.Text)}: {cure}"));
+        context.Report(FileRules.UnknownName, name.Position, () =>
+        {
+            var names = _all.Select(entry => entry.Name).Where(known => known.Length > 0).ToList();
+            var nearest = NearestWord.Among(name.Text, names);
+            var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
+                : names.Count > 0 ? $"the file has {AsTyped.Listed(names)}"
+                : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"
+                : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` behind its colon";
+            return $"there is no {kind} called {AsTyped.Show(name.Text)}: {cure}";
+        });
         return null;
     }
 
@@ -91,10 +86,11 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
 
         if (_all.Count > 1 && !_isSaidTwice)
         {
-            var names = Listed([.. _all.Take(MostCompared).Select(entry => entry.Name)]);
             context.Report(
-                FileRules.MissingWord.Error(
-                    line, $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of {names}"));
+                FileRules.MissingWord,
+                line,
+                () => $"the file has several {kinds} and this line does not say which: add `{kind}:` with one of "
+                    + AsTyped.Listed(_all.Select(entry => entry.Name)));
         }
 
         return null;
@@ -169,8 +165,4 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
             _byName.TryAdd(key.Text, one);
         }
     }
-
-    private static string Listed(List<string> names) =>
-        string.Join(", ", names.Take(MostListed).Select(name => AsTyped.Show(name)))
-            + (names.Count > MostListed ? " and others" : string.Empty);
 }

@@ -44,12 +44,17 @@ internal sealed class PieceReader
     /// <param name="context">For findings.</param>
     public static TypedPiece Read(FieldReader line, Route? route, FileContext context)
     {
+        // Where nobody can tell which bends are made, what was measured on them says nothing.
         var bent = new PieceReader(route, [], context).Bent(line);
-        return new(new PieceReader(route, bent, context).Checks(line), bent, Trial(line, context));
+        var checks = new PieceReader(bent is null ? null : route, bent ?? [], context).Checks(line);
+        var trial = Trial(line, context);
+        return bent is { } made ? new(checks, made, trial) : new([], [], null);
     }
 
-    private ImmutableArray<int> Bent(FieldReader line)
+    /// <summary>The bends that are made; null after a finding.</summary>
+    private ImmutableArray<int>? Bent(FieldReader line)
     {
+        var isReadable = !line.Has(BentWord) || line.Typed(BentWord) is not YamlText { IsEmpty: true };
         var typed = line.Value(BentWord) switch
         {
             null => [],
@@ -63,14 +68,17 @@ internal sealed class PieceReader
             {
                 _context.Report(FileRules.WrongKind.Error(
                     item.Position, $"`{BentWord}` has the numbers of the bends that are made, such as `{BentWord}: [3, 2]`"));
+                isReadable = false;
             }
-            else if (_places?.Bend(text.Text, text.Position) is { } bend)
+            else if (_places is not null)
             {
-                bent.Add(bend);
+                var bend = _places.Bend(text.Text, text.Position);
+                bent.Add(bend ?? 0);
+                isReadable &= bend is not null;
             }
         }
 
-        return [.. bent.Distinct()];
+        return isReadable ? [.. bent.Distinct()] : null;
     }
 
     private static TrialFit? Trial(FieldReader line, FileContext context)
@@ -145,7 +153,7 @@ internal sealed class PieceReader
         {
             if (key.StartsWith(prefix, StringComparison.OrdinalIgnoreCase))
             {
-                return Measured(entry, kind, _places?.Bend(key[prefix.Length..].Trim(), at) is { } bend ? AngleOf(kind, bend, at) : null);
+                return Measured(entry, kind, _places?.Angle(key[prefix.Length..].Trim(), at) is { } bend ? AngleOf(kind, bend, at) : null);
             }
         }
 
@@ -213,16 +221,18 @@ internal sealed class PieceReader
             return null;
         }
 
-        foreach (var word in Vocabulary.Check.Known.Where(word => !map.Has(word)))
+        foreach (var word in Vocabulary.Check.Known.Where(word => word is not "within" && !map.Has(word)))
         {
             map.ReportMissing($"a check needs `{word}`: write it like `{Vocabulary.Check.Example}`");
         }
 
         var distance = map.Length("distance", Range.PositiveLength);
-        return map.Text("from") is { } from && map.Text("to") is { } to
+        var within = map.Length("within", Range.PositiveLength);
+        return (!map.Has("within") || within is not null)
+            && map.Text("from") is { } from && map.Text("to") is { } to
             && _places?.Pair(from.Text, to.Text, from.Position, to.Position) is var (first, second)
             && distance is { } measured
-            ? new(InOrder(first, second), measured.Millimetres, map.PositionOfValue("distance"))
+            ? new(InOrder(first, second), measured.Millimetres, map.PositionOfValue("distance")) { Within = within?.Millimetres }
             : null;
     }
 }

@@ -53,12 +53,32 @@ internal sealed class PlaceReader(Route route, string piece, FileContext context
         return number == Last ? EndB(at) : ToBacks ? Made(number, at) : Corner(number, at);
     }
 
+    /// <summary>A bend of a tube by its number, whose angle is measured.</summary>
+    public int? Angle(string text, SourcePosition at)
+    {
+        if (Bend(text, at) is not { } number || !IsAmongBent(number, at))
+        {
+            return null;
+        }
+
+        if (!route.Bends[number - 1].FromTangent)
+        {
+            return number;
+        }
+
+        context.Report(TapedRules.NoDistance.Error(
+            at,
+            FormattableString.Invariant($"bend {number} is part of a coil, which no protractor can be held to: ")
+                + "measure distances to A, B or another bend"));
+        return null;
+    }
+
     /// <summary>A bend of a tube by its number.</summary>
     public int? Bend(string text, SourcePosition at)
     {
         if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1 && number < Last)
         {
-            return Made(number, at);
+            return number;
         }
 
         context.Report(TapedRules.NoDistance.Error(
@@ -91,14 +111,19 @@ internal sealed class PlaceReader(Route route, string piece, FileContext context
             return null;
         }
 
+        return IsAmongBent(number, at) ? number : null;
+    }
+
+    private bool IsAmongBent(int number, SourcePosition at)
+    {
         if (Bent.IsEmpty || Bent.Contains(number))
         {
-            return number;
+            return true;
         }
 
         context.Report(FileRules.OutOfPlace.Error(
             at, FormattableString.Invariant($"bend {number} is not among those that `bent` names: add it there, or take this out")));
-        return null;
+        return false;
     }
 
     private int? Corner(int number, SourcePosition at)

@@ -1,3 +1,5 @@
+using BendSheet.Core.Units;
+
 namespace BendSheet.Files.Reading;
 
 /// <summary>What a figure may be, and how a finding says so.</summary>
@@ -8,7 +10,13 @@ namespace BendSheet.Files.Reading;
 internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, string Words)
 {
     /// <summary>Nothing on a car is longer than 100 m; a figure beyond it is in another unit than the person thinks.</summary>
-    private const double Longest = 100_000;
+    public const double Longest = 100_000;
+
+    /// <summary>Less cannot be made or measured on a tube.</summary>
+    private const double LeastBendDegrees = 0.1;
+
+    /// <summary>Less cannot be made or measured on a tube.</summary>
+    public static Angle LeastBend { get; } = Angle.FromDegrees(LeastBendDegrees);
 
     /// <summary>A length that may be nothing.</summary>
     public static Range LengthOrZero { get; } = new(0, Longest, false, "must be 0 or more, and at most 100 m");
@@ -24,10 +32,10 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
 
     /// <summary>What a tube turns.</summary>
     public static Range Turn { get; } = new(
-        0,
+        LeastBendDegrees,
         360,
-        true,
-        "must be above 0° and at most 360° (a row without a bend leaves it out; a bend to the other side is a rotation of 180)");
+        false,
+        "must be from 0.1° (less is no bend) to 360° (a row without a bend leaves it out; a bend to the other side is a rotation of 180)");
 
     /// <summary>What a tube turned, or was pulled to, on a test.</summary>
     public static Range TestBend { get; } = new(1, 360, false, "must be from 1° (less cannot be measured on tube) to 360°");
@@ -37,10 +45,11 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
         0, 179, false, "must be from 0° to 179° (a bend of less than 1° cannot be measured on tube)");
 
     /// <summary>The angle between two legs.</summary>
-    public static Range Included { get; } = new(0, 179.999999, false, "must be at least 0° and below 180° (180° is no bend at all)");
+    public static Range Included { get; } = new(
+        0, 180 - LeastBendDegrees, false, "must be from 0° to 179.9° (180° is no bend at all)");
 
     /// <summary>The bend of an offset or a saddle.</summary>
-    public static Range OffsetBend { get; } = new(0, 90, true, "must be above 0° and at most 90°");
+    public static Range OffsetBend { get; } = new(LeastBendDegrees, 90, false, "must be from 0.1° (less is no bend) to 90°");
 
     /// <summary>Turns of a coil.</summary>
     public static Range CoilTurns { get; } = new(0, 100, true, "must be above 0 and at most 100 turns");

@@ -72,6 +72,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
     public static RowKind Use { get; } = new("use", ["use", "reverse", "mirror"], ["straight", "rotate"], row => row.Reader.Used(row))
     {
         StandsForSeveral = true,
+        CountsItself = true,
     };
 
     /// <summary>Two bends to a parallel run.</summary>
@@ -93,6 +94,7 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
         "coil", ["coil", "radius", "pitch", "winds"], ["straight", "rotate", "note"], BendRowReader.Coil)
     {
         StandsForSeveral = true,
+        CountsItself = true,
     };
 
     /// <summary>All of them, in the order in which the format lists their words.</summary>
@@ -111,6 +113,9 @@ internal sealed record RowKind(string Word, IReadOnlyList<string> Own, IReadOnly
 
     /// <summary>It stands for ordinary rows, and may follow the row before without a straight between.</summary>
     public bool StandsForSeveral { get; private init; }
+
+    /// <summary>How many rows it stands for depends on what was typed, and its reader counts them.</summary>
+    public bool CountsItself { get; private init; }
 
     /// <summary>It is bent on the tool that the row or the line names.</summary>
     public bool NeedsTool { get; } = Beside.Contains(Tool, StringComparer.Ordinal);

@@ -1,3 +1,4 @@
+using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -12,8 +13,44 @@ namespace BendSheet.Files.Reading;
 /// <param name="context">For findings.</param>
 internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, TemplateLibrary templates, FileContext context)
 {
+    /// <summary>
+    /// A line has at most so many rows, those that only go straight and those of the templates that it uses included: far more than any
+    /// line has bends.
+    /// </summary>
+    public const int MostRows = 1000;
+
+    /// <summary>All lines of a file together have at most so many rows: a dozen cars.</summary>
+    public const int MostRowsOfFile = 2000;
+
+    /// <summary>An offset or a saddle stands for no more.</summary>
+    private const int MostOfOneRow = 4;
+
+    private int _rows;
+
     /// <summary>For findings.</summary>
     public FileContext Context => context;
+
+    /// <summary>Whether a row may stand for so many: asked before they are made.</summary>
+    /// <param name="rows">How many.</param>
+    /// <param name="at">Where the row was typed.</param>
+    public bool HasRoomFor(int rows, SourcePosition at)
+    {
+        if (_rows > MostRows)
+        {
+            return false;
+        }
+
+        _rows += rows;
+        if (_rows > MostRows)
+        {
+            context.Report(FileRules.TooManyRows.Error(
+                at,
+                $"here the line comes to more than {Counted.Large(MostRows, "row")}, those of templates and coils counted one by one: "
+                    + "nothing on a car has so many bends; look at what uses what, and divide the line"));
+        }
+
+        return _rows <= MostRows;
+    }
 
     /// <summary>The whole route of a line.</summary>
     public Route? Route(YamlValue value)
@@ -37,13 +74,13 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
             return null;
         }
 
-        return complete ? route : null;
+        return complete && route is not null ? RouteRange.Checked(route, context) : null;
     }
 
     /// <summary>The rows of a template, which may end in a bend.</summary>
-    public Route? Piece(YamlValue value) =>
+    public TemplatePiece? Piece(YamlValue value) =>
         Rows(value) is { } rows && rows.TrueForAll(row => row is not null)
-            ? Core.Templates.Route.OfPiece(rows.ConvertAll(row => row!))
+            ? new(Core.Templates.Route.OfPiece(rows.ConvertAll(row => row!)), _rows)
             : null;
 
     /// <summary>
@@ -104,7 +141,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         var isComplete = tool is not null || !kind.NeedsTool;
         var rows = isComplete ? kind.Read(typed) : WithoutTool(kind, typed);
-        var isReadable = !map.HasUnknownWord
+        var hasRoom = kind.CountsItself || HasRoomFor(kind.StandsForSeveral ? MostOfOneRow : 1, map.Position);
+        var isReadable = hasRoom && !map.HasUnknownWord
             && (straight is not null || (kind.StandsForSeveral && !map.Has("straight")))
             && (rotation is not null || !map.Has("rotate"));
         return isReadable ? rows : [null];
@@ -123,7 +161,8 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
         var map = row.Map;
         var reverse = map.Choice("reverse", YesOrNo.Choices);
         var mirror = map.Choice("mirror", YesOrNo.Choices);
-        if (map.Text("use") is not { } name || templates.Find(name) is not { } piece
+        if (map.Text("use") is not { } name || templates.Find(name) is not var (piece, rows)
+            || !HasRoomFor(rows + 1, map.PositionOfValue("use"))
             || (map.Has("reverse") && reverse is null) || (map.Has("mirror") && mirror is null))
         {
             return [null];

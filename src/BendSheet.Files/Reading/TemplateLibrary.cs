@@ -6,6 +6,11 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
+/// <summary>A template that rows may use.</summary>
+/// <param name="Route">Legs and bends; it may end in a bend.</param>
+/// <param name="Rows">How many rows it stands for, those of the templates that it uses itself included.</param>
+internal sealed record TemplatePiece(Route Route, int Rows);
+
 /// <summary>
 /// The file's templates, by name. Each is read once, so that what is wrong with one is said once however often it is used; one that uses
 /// another is read after it.
@@ -13,7 +18,7 @@ namespace BendSheet.Files.Reading;
 internal sealed class TemplateLibrary
 {
     private readonly Dictionary<string, YamlEntry> _typed = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Route?> _read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, TemplatePiece?> _read = new(StringComparer.Ordinal);
     private readonly HashSet<string> _open = new(StringComparer.Ordinal);
     private readonly NameTable<Bender> _benders;
     private readonly FileContext _context;
@@ -52,14 +57,14 @@ internal sealed class TemplateLibrary
 
         foreach (var entry in entries)
         {
-            library.Read(entry);
+            library.ReadWithThoseItUses(entry);
         }
 
         return library;
     }
 
     /// <summary>The template that a name leads to; null after a finding, its own or one about its name.</summary>
-    public Route? Find(YamlText name)
+    public TemplatePiece? Find(YamlText name)
     {
         if (_open.Contains(name.Text))
         {
@@ -69,31 +74,57 @@ internal sealed class TemplateLibrary
             return null;
         }
 
-        if (_typed.TryGetValue(name.Text, out var entry))
+        if (_typed.ContainsKey(name.Text))
         {
-            return Read(entry);
+            // One that is used behind a misspelt word may not be read yet; that word has its finding.
+            return _read.GetValueOrDefault(name.Text);
         }
 
-        var nearest = NearestWord.Among(name.Text, _typed.Keys);
-        var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
-            : _typed.Count > 0 ? $"the file has {string.Join(", ", _typed.Keys.Select(known => AsTyped.Show(known)))}"
-            : "add `templates:` to the top of the file, and below it this name with its rows";
-        _context.Report(FileRules.UnknownName.Error(name.Position, $"there is no template called {AsTyped.Show(name.Text)}: {cure}"));
+        _context.Report(FileRules.UnknownName, name.Position, () =>
+        {
+            var nearest = NearestWord.Among(name.Text, _typed.Keys);
+            var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
+                : _typed.Count > 0 ? $"the file has {AsTyped.Listed(_typed.Keys)}"
+                : "add `templates:` to the top of the file, and below it this name with its rows";
+            return $"there is no template called {AsTyped.Show(name.Text)}: {cure}";
+        });
         return null;
     }
 
-    private Route? Read(YamlEntry entry)
+    /// <summary>A template after those that it uses, however long the chain is: it is walked on a list of its own.</summary>
+    private void ReadWithThoseItUses(YamlEntry entry)
     {
-        var name = entry.Key.Text;
-        if (_read.TryGetValue(name, out var known))
+        var open = new Stack<(YamlEntry Entry, IEnumerator<string> Uses)>();
+        Open(entry);
+        while (open.TryPeek(out var last))
         {
-            return known;
+            if (last.Uses.MoveNext())
+            {
+                if (_typed.TryGetValue(last.Uses.Current, out var used))
+                {
+                    Open(used);
+                }
+
+                continue;
+            }
+
+            _read[last.Entry.Key.Text] = new RowReader(LinesOwn, _benders, this, _context).Piece(last.Entry.Value);
+            _open.Remove(last.Entry.Key.Text);
+            open.Pop();
         }
 
-        _open.Add(name);
-        var route = new RowReader(LinesOwn, _benders, this, _context).Piece(entry.Value);
-        _open.Remove(name);
-        _read[name] = route;
-        return route;
+        void Open(YamlEntry template)
+        {
+            if (!_read.ContainsKey(template.Key.Text) && _open.Add(template.Key.Text))
+            {
+                open.Push((template, NamesUsed(template.Value).GetEnumerator()));
+            }
+        }
     }
+
+    /// <summary>The templates that rows use, by name.</summary>
+    internal static IEnumerable<string> NamesUsed(YamlValue rows) => (rows as YamlList)?.Items.OfType<YamlMap>()
+        .SelectMany(row => row.Entries)
+        .Where(word => string.Equals(word.Key.Text, RowKind.Use.Word, StringComparison.Ordinal))
+        .Select(word => word.Value).OfType<YamlText>().Select(name => name.Text) ?? [];
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
@@ -12,6 +13,9 @@ namespace BendSheet.Files.Reading;
 /// <summary>Text → templates, with the place where everything was typed and with everything that is wrong, not only the first.</summary>
 public static class TemplateReader
 {
+    /// <summary>What a file without lines is told.</summary>
+    internal const string NoLines = "the file has no lines: add `lines:` with a name and the rows of its template";
+
     private const int DefaultFractions = 32;
 
     private static readonly (LengthUnit Unit, string Word)[] UnitChoices =
@@ -35,16 +39,26 @@ public static class TemplateReader
         var yaml = YamlDocument.Read(name, content);
         var context = new FileContext(LengthUnit.Millimetre);
         var file = yaml.Root is { } root && FieldReader.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
-        return file with { FileName = name, Source = yaml.Source, Findings = [.. NotTooMany(yaml.Findings.Concat(context.Findings))] };
+        ImmutableArray<Finding> findings = [.. NotTooMany(yaml.Findings.Select(Reported.Of).Concat(context.Findings))];
+        file = file with { FileName = name, Source = yaml.Source, Findings = findings, FindingsOfTools = findings };
+        return yaml.Root is YamlMap top ? Scoped(file, new(top)) : file;
     }
 
-    /// <summary>In the order of the file; beyond a hundred the list would only hide its cause.</summary>
-    private static IEnumerable<Finding> NotTooMany(IEnumerable<Finding> findings)
+    /// <summary>With what each finding concerns.</summary>
+    private static TemplateFile Scoped(TemplateFile file, FindingScope scope) => file with
     {
-        Finding[] all = [.. findings.InFileOrder()];
+        LineNames = scope.LineNames,
+        FindingsByLine = scope.ByLine(file.Findings, file.Lines),
+        FindingsOfTools = scope.OfTools(file.Findings),
+    };
+
+    /// <summary>In the order of the file; beyond a hundred the list would only hide its cause.</summary>
+    private static IEnumerable<Finding> NotTooMany(IEnumerable<Reported> findings)
+    {
+        Reported[] all = [.. findings.InFileOrder(finding => finding.Position)];
         return all.Length <= YamlDocument.MostFindings + 1
-            ? all
-            : all.Take(YamlDocument.MostFindings).Append(YamlRules.TooManyMistakes.Error(
+            ? all.Select(finding => finding.Finding())
+            : all.Take(YamlDocument.MostFindings).Select(finding => finding.Finding()).Append(YamlRules.TooManyMistakes.Error(
                 all[YamlDocument.MostFindings].Position,
                 $"{YamlDocument.MostFindings} mistakes up to here, and "
                     + $"{Counted.Large(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
@@ -100,7 +114,7 @@ public static class TemplateReader
         if (!map.Has("lines"))
         {
             context.Report(
-                FileRules.MissingWord.Error(map.Position, "the file has no lines: add `lines:` with a name and the rows of its template"));
+                FileRules.MissingWord.Error(map.Position, NoLines));
             return file;
         }
 

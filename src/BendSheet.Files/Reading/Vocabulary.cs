@@ -8,6 +8,9 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
 {
     private readonly HashSet<string> _known = new(Known, StringComparer.Ordinal);
 
+    /// <summary>Words that people type for one of them, with the one that they mean.</summary>
+    public IReadOnlyDictionary<string, string> Synonyms { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
     /// <summary>Whether the word is read.</summary>
     public bool Knows(string word) => _known.Contains(word);
 
@@ -84,7 +87,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a way on the car", "{forward: 285 mm, up: -40 mm}", ["forward", "left", "up", "within"]);
 
     /// <summary>A distance on the finished piece.</summary>
-    public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance"]);
+    public static Vocabulary Check { get; } = new("a check", "{from: A, to: B, distance: 1632 mm}", ["from", "to", "distance", "within"]);
 
     /// <summary>A distance on the piece that is less sure than the tape.</summary>
     public static Vocabulary CheckedDistance { get; } = new(
@@ -132,7 +135,20 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
 
     /// <summary>A row.</summary>
-    public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords);
+    public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords)
+    {
+        Synonyms = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase)
+        {
+            ["angle"] = "bend",
+            ["turn"] = "bend",
+            ["leg"] = "straight",
+            ["length"] = "straight",
+            ["distance"] = "straight",
+            ["rotation"] = "rotate",
+            ["roll"] = "rotate",
+            ["twist"] = "rotate",
+        },
+    };
 
     /// <summary>All of them, for the format's page and its test.</summary>
     public static IReadOnlyList<Vocabulary> All { get; } =

@@ -23,7 +23,10 @@ public static class AngleText
         }
 
         var rest = quantity;
-        return SenseOf(rest.TakeWord()) is null
+        var word = rest.TakeWord();
+        return word.Equals("included", StringComparison.OrdinalIgnoreCase)
+            ? "says the angle between the legs: write it behind `included` instead, such as `included: 90`"
+            : SenseOf(word) is null
             ? quantity.WhatIsLeft("write degrees, such as `45`")
             : "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind `rotate`";
     }

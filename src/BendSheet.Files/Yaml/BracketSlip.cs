@@ -40,6 +40,14 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
             return null;
         }
 
+        if (CommaOfThousands.IsIn($"{whole},{word.Text}"))
+        {
+            return new BracketSlip(
+                YamlRules.DecimalComma.Error(number.Position, CommaOfThousands.InWords($"{whole},{word.Text}")),
+                previous with { Value = number with { Text = $"{whole},{word.Text}", IsUnclear = true } },
+                BelongsToPrevious: true);
+        }
+
         var meant = $"{whole}.{word.Text}";
         return new BracketSlip(
             YamlRules.DecimalComma.Error(number.Position,

@@ -34,6 +34,7 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
     private const int SmallMap = 8;
 
     private readonly List<YamlEntry> _entries = [];
+    private readonly List<YamlText> _again = [];
     private Dictionary<string, int>? _lineOf;
     private YamlText? _key;
     private SourcePosition? _firstKey;
@@ -65,7 +66,10 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
     }
 
     /// <summary>A map without braces inside <c>[…]</c> (<c>[{pull: 93}, got: 90]</c>) begins at its word.</summary>
-    public override YamlValue Close() => new YamlMap(_entries.ToArray(), isFlow && !StartsWithBrace ? _firstKey ?? position : position);
+    public override YamlValue Close() => new YamlMap(_entries.ToArray(), isFlow && !StartsWithBrace ? _firstKey ?? position : position)
+    {
+        Again = _again.Count == 0 ? [] : _again.ToArray(),
+    };
 
     private bool StartsWithBrace => source[position.Line].Length >= position.Column && source[position.Line][position.Column - 1] == '{';
 
@@ -106,6 +110,7 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
             return;
         }
 
+        _again.Add(entry.Key);
         var where = first == entry.Key.Position.Line ? "earlier on this line" : FormattableString.Invariant($"on line {first}");
         report(YamlRules.DuplicateWord.Error(entry.Key.Position,
             $"{AsTyped.Show(entry.Key.Text)} was already given {where}: delete one of the two"));

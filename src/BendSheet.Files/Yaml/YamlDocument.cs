@@ -18,6 +18,12 @@ public static class YamlDocument
     /// <summary>Texts, lists and maps in one file.</summary>
     public const int MostValues = 400_000;
 
+    /// <summary>
+    /// A text with slips in its layout is read again until so many characters were read: a hundred times what people type, and large files
+    /// still end soon.
+    /// </summary>
+    private const int MostReadAgain = 1024 * 1024;
+
     /// <summary>Reading stops after this many mistakes.</summary>
     public const int MostFindings = 100;
 
@@ -64,7 +70,29 @@ public static class YamlDocument
         }
 
         var findings = new List<Finding>();
-        var root = LineScan.Clean(source, findings) is { } text ? new YamlTree(source, findings).Build(text) : null;
+        var root = LineScan.Clean(source, findings) is { } text ? Tree(new(source, text), findings) : null;
         return new YamlReading(root, source, [.. findings.InFileOrder()]);
+    }
+
+    /// <summary>
+    /// Reads the text; where a slip in its layout stops the reading, the slip is reported, put right in the way that its finding says, and
+    /// the text read again, so that it hides nothing behind it.
+    /// </summary>
+    private static YamlValue? Tree(RepairedText text, List<Finding> findings)
+    {
+        for (var read = text.Length; ; read += text.Length)
+        {
+            List<Finding> found = [];
+            var tree = new YamlTree(text, found) { IsExplained = findings.Count > 0 };
+            var root = tree.Build();
+            if (tree.Broken is not { } broken || findings.Count >= MostFindings || read > MostReadAgain || !text.TryRepair(broken))
+            {
+                findings.AddRange(found);
+                return root;
+            }
+
+            // What else was found is found again.
+            findings.Add(found[^1]);
+        }
     }
 }

@@ -7,18 +7,27 @@ namespace BendSheet.Files.Yaml;
 
 /// <summary>From the parser's events to the tree, without recursion and within limits: the parser needs quadratic time for deep brackets,
 /// and lets out exceptions of many kinds for a forgotten one.</summary>
-internal sealed class YamlTree(SourceLines source, List<Finding> findings)
+/// <param name="text">As it is to be read.</param>
+/// <param name="findings">Takes what is wrong with it.</param>
+internal sealed class YamlTree(RepairedText text, List<Finding> findings)
 {
     private readonly Stack<OpenValue> _open = [];
+    private readonly SourceLines _source = text.Source;
     private YamlValue? _root;
     private bool _isStarted;
     private bool _isStopped;
     private int _values;
 
+    /// <summary>Something is known to be wrong already, so that a text with nothing in it needs no finding of its own.</summary>
+    public bool IsExplained { get; init; }
+
+    /// <summary>Where a slip in the layout stopped the reading, in the text as it was read; null where none did.</summary>
+    public Finding? Broken { get; private set; }
+
     /// <summary>The tree; null when there is nothing in the text, or when it was not read to its end.</summary>
-    public YamlValue? Build(string text)
+    public YamlValue? Build()
     {
-        var scanner = new Scanner(new StringReader(text), skipComments: true);
+        var scanner = new Scanner(new StringReader(text.Lines.Text), skipComments: true);
         var parser = new Parser(scanner);
         while (!_isStopped && Advance(parser, scanner))
         {
@@ -30,9 +39,9 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
             return _root;
         }
 
-        if (_root is null or YamlText { IsEmpty: true } && findings.Count == 0)
+        if (_root is null or YamlText { IsEmpty: true } && findings.Count == 0 && !IsExplained)
         {
-            findings.Add(YamlRules.FileEmpty.Error(source.At(1, 1),
+            findings.Add(YamlRules.FileEmpty.Error(_source.At(1, 1),
                 "nothing is typed in this file yet: `bendsheet start` writes one to fill in"));
             return null;
         }
@@ -51,7 +60,9 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         {
             var reached = scanner.CurrentPosition;
             var mark = thrown is YamlException { Start.Line: > 0 } broken ? broken.Start : reached;
-            Stop(new BrokenPlace(source, source.At(mark.Line, mark.Column), (int)Math.Min(reached.Line, source.Count)).Explain());
+            var lines = text.Lines;
+            Broken = new BrokenPlace(lines, lines.At(mark.Line, mark.Column), (int)Math.Min(reached.Line, lines.Count)).Explain();
+            Stop(Broken with { Position = text.AsTyped(Broken.Position) });
             return false;
         }
     }
@@ -113,7 +124,7 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         }
 
         _open.Push(node is MappingStart map
-            ? new OpenMap(position, source, map.Style == MappingStyle.Flow, Report)
+            ? new OpenMap(position, _source, map.Style == MappingStyle.Flow, Report)
             : new OpenList(position));
     }
 
@@ -176,5 +187,5 @@ internal sealed class YamlTree(SourceLines source, List<Finding> findings)
         _root = null;
     }
 
-    private SourcePosition At(Mark mark) => source.At(mark.Line, mark.Column);
+    private SourcePosition At(Mark mark) => text.AsTyped(text.Lines.At(mark.Line, mark.Column));
 }

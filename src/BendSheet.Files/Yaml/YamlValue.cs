@@ -12,6 +12,9 @@ public abstract record YamlValue(SourcePosition Position);
 /// <param name="Position">The first character, or the opening quote; of a missing value the place behind the colon or dash.</param>
 public sealed record YamlText(string Text, bool IsPlain, SourcePosition Position) : YamlValue(Position)
 {
+    /// <summary>What it means is not clear, which was reported already.</summary>
+    public bool IsUnclear { get; init; }
+
     /// <summary>Nothing was typed, or YAML's own word for nothing. <c>""</c> is a text, not a missing one.</summary>
     public bool IsEmpty => IsPlain && Text is ("" or "~" or "null" or "Null" or "NULL");
 }
@@ -24,7 +27,11 @@ public sealed record YamlList(IReadOnlyList<YamlValue> Items, SourcePosition Pos
 /// <summary>A map, on lines of its own or in <c>{…}</c>.</summary>
 /// <param name="Entries">In the order of the file. No word comes twice: the second one was reported and left out.</param>
 /// <param name="Position">The first word or the brace.</param>
-public sealed record YamlMap(IReadOnlyList<YamlEntry> Entries, SourcePosition Position) : YamlValue(Position);
+public sealed record YamlMap(IReadOnlyList<YamlEntry> Entries, SourcePosition Position) : YamlValue(Position)
+{
+    /// <summary>Words that came again, in the order of the file: reported, and left out with what stands behind them.</summary>
+    public IReadOnlyList<YamlText> Again { get; init; } = [];
+}
 
 /// <summary>A word with its value.</summary>
 /// <param name="Key">The word before the colon.</param>

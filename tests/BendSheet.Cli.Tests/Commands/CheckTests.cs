@@ -125,7 +125,7 @@ public class CheckTests : AtTheTerminal
         var ran = await Run("check", "-");
         Assert.Equal(2, ran.Code);
         Assert.StartsWith("-:7:23: error: ", ran.Error, StringComparison.Ordinal);
-        Assert.EndsWith(": 1 error\n", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith(": 1 of 2 lines without a mistake; 1 error\n", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -149,6 +149,6 @@ public class CheckTests : AtTheTerminal
         }
 
         Assert.Equal(CarFiles.LegTooShort, await File.ReadAllTextAsync(file));
-        Assert.Equal("car.yaml", InTheFolder());
+        Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 }

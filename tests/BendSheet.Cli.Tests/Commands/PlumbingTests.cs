@@ -55,12 +55,14 @@ public class PlumbingTests : AtTheTerminal
     public async Task A_wrong_seat_stops_its_own_line_and_no_other()
     {
         var file = Typed(WrongSeat);
-        Assert.Equal(1, (await Run("print", file)).Code);
         Assert.Equal(1, (await Run("print", file, "--line", "left")).Code);
         Assert.Equal("car.yaml", InTheFolder());
+        var all = await Run("print", file);
+        Assert.Equal(1, all.Code);
+        Assert.EndsWith("\nbendsheet: no sheet of left: see above what is wrong with it.\n", all.Error, StringComparison.Ordinal);
         var other = await Run("print", file, "--line", "rear");
         Assert.Equal((0, string.Empty), (other.Code, other.Error));
-        Assert.Equal("car-rear.pdf car.yaml", InTheFolder());
+        Assert.Equal("car-rear.pdf car.pdf car.yaml", InTheFolder());
     }
 
     [Fact]

@@ -124,16 +124,28 @@ public class PrintTests : AtTheTerminal
     }
 
     [Theory]
-    [InlineData(CarFiles.LegTooShort, 1)]
-    [InlineData(CarFiles.Misspelt, 2)]
-    public async Task With_an_error_no_sheet_is_printed_and_the_old_one_stays(string text, int code)
+    [InlineData(CarFiles.LegTooShort, "rear", 1)]
+    [InlineData(CarFiles.Misspelt, "front-left", 2)]
+    public async Task A_line_with_an_error_is_not_printed_and_the_old_sheet_of_it_stays(string text, string line, int code)
     {
         var old = await OldSheet();
-        var ran = await Run("print", Typed(text));
+        var ran = await Run("print", Typed(text), "--line", line, "-o", Place("car.pdf"));
         Assert.Equal(code, ran.Code);
         Assert.EndsWith("\nbendsheet: no sheet was printed.\n", ran.Error, StringComparison.Ordinal);
         Assert.Empty(ran.Output);
         Assert.Equal(old, await File.ReadAllBytesAsync(Place("car.pdf")));
+        Assert.Equal("car.pdf car.yaml", InTheFolder());
+    }
+
+    [Theory]
+    [InlineData(CarFiles.LegTooShort, "rear", 1)]
+    [InlineData(CarFiles.Misspelt, "front-left", 2)]
+    public async Task One_bad_line_hides_no_good_one_and_I_am_told_which_is_missing(string text, string missing, int code)
+    {
+        var ran = await Run("print", Typed(text));
+        Assert.Equal(code, ran.Code);
+        Assert.EndsWith($"\nbendsheet: no sheet of {missing}: see above what is wrong with it.\n", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("car.pdf: 1 line on 1 page", ran.Output, StringComparison.Ordinal);
         Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 

@@ -129,7 +129,8 @@ public class NearPlacesTests
         }
     }
 
-    private static NearPlaces Nearest(Stretch first, Stretch second) => NearPlaces.Nearer(first, second, double.PositiveInfinity)!;
+    private static NearPlaces Nearest(Stretch first, Stretch second) =>
+        NearPlaces.Nearer(first, second, double.PositiveInfinity, new SearchEffort())!;
 
     private static Stretch Straight(Vector3D start, Vector3D direction, double length) =>
         Stretch.Of(new Straight(new(start, direction, default), Lines.Mm(length)));

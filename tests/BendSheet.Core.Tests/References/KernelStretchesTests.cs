@@ -30,7 +30,7 @@ public class KernelStretchesTests
         var row = Rows[index];
         var first = Stretch(row, "_1");
         var second = Stretch(row, "_2");
-        var nearest = NearPlaces.Nearer(first, second, double.PositiveInfinity)!;
+        var nearest = NearPlaces.Nearer(first, second, double.PositiveInfinity, new SearchEffort())!;
         var found = nearest.Distance.Millimetres;
         Assert.Equal(found, first.PointAt(nearest.OnFirst).DistanceTo(second.PointAt(nearest.OnSecond)), 9);
         Assert.Equal(AssertGeometry.Number(row["distance_mm"]), found, Core.Units.Tolerances.SamePoint.Millimetres);

@@ -27,7 +27,7 @@ public class FileRuleTests
         },
         { Rows("{straigth: 120}"), "6:8", "unknown-word", "`straigth` is not a word for a row: did you mean `straight`?" },
         {
-            Rows("{straight: 120, angle: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word",
+            Rows("{straight: 120, bow: 45, rotate: 90 cw}", "{straight: 80}"), "6:23", "unknown-word",
             "it may have `straight`, `rotate`, `bend`, `included`, `bender`, `note`, `exact`, `use`, `reverse`, `mirror`, `offset`, "
                 + "`run`, `saddle`, `bends`, `width`, `coil`, `radius`, `pitch`, `winds`"
         },
@@ -84,7 +84,8 @@ public class FileRuleTests
             Rows("{straight: 20, offset: 20, bend: 30, run: 40}", "{straight: 80}"), "6:44", "said-twice",
             "`bend` and `run` say the same slope twice: keep one of them"
         },
-        { Rows("{straight: 20, offset: 20, bend: 100}", "{straight: 80}"), "6:40", "out-of-range", "must be above 0° and at most 90°" },
+        { Rows("{straight: 20, offset: 20, bend: 100}", "{straight: 80}"), "6:40", "out-of-range",
+            "must be from 0.1° (less is no bend) to 90°" },
         { Rows("{straight: 20, saddle: 20, bend: 30}", "{straight: 80}"), "6:7", "missing-word", "add `bends: 3` or `bends: 4`" },
         {
             Rows("{straight: 20, saddle: 20, bends: 4, bend: 30}", "{straight: 80}"), "6:7", "missing-word",
@@ -303,7 +304,7 @@ public class FileRuleTests
         },
         {
             Rows("{straight: 1, included: 180}", "{straight: 8}"), "6:31", "out-of-range",
-            "it must be at least 0° and below 180° (180° is no bend at all)"
+            "it must be from 0° to 179.9° (180° is no bend at all)"
         },
         {
             Rows("{straight: 1, bend: 5, rotate: 361 ccw}", "{straight: 8}"), "6:38", "out-of-range",
@@ -332,7 +333,22 @@ public class FileRuleTests
         },
         { Top + "fractions: 1/32\n" + Line, "4:12", "not-a-choice", "is not one of `2`, `4`, `8`, `16`, `32`, `64`, `128`" },
         { Top + "paper: a3\n" + Line, "4:8", "not-a-choice", "is not one of `a4`, `letter`" },
-        { LongLine("measured: corners"), "6:15", "not-a-choice", "is not one of `corner`, `straight`, `outside`, `inside`, `along`" },
+        {
+            LongLine("measured: corners"), "6:15", "not-a-choice",
+            "is not one of `corner`, `straight`, `outside`, `inside`, `along`: did you mean `corner`?"
+        },
+        { LongLine("measured: on the corner"), "6:15", "not-a-choice", "`along`: did you mean `corner`?" },
+        { Rows("{straight: 120, angle: 45}", "{straight: 80}"), "6:23", "unknown-word", "did you mean `bend`?" },
+        { Rows("{straight: 120, bend: 90 included}", "{straight: 80}"), "6:29", "unreadable-angle", "such as `included: 90`" },
+        { Rows("{straight: 1,200, bend: 45}", "{straight: 80}"), "6:18", "decimal-comma", "write `1200` or `1.200`, without the comma" },
+        { Rows("{straight: 120, coil: 0.0000001, radius: 20, pitch: 5}", "{straight: 80}"), "6:29", "out-of-range", "and their units" },
+        { Rows("{straight: 120, offset: 0.01, run: 90 m}", "{straight: 80}"), "6:31", "out-of-range", "and at their units" },
+        { Rows("{straight: 120, offset: 90 m, bend: 0.2}", "{straight: 80}"), "6:31", "out-of-range", "and at the units" },
+        {
+            Top + "templates: {t: [" + string.Join(", ", Enumerable.Repeat("{straight: 9, bend: 1}", 600)) + "]}\n"
+                + "lines:\n  fl: [{use: t}, {use: t}, {straight: 80}]\n",
+            "6:24", "too-many-rows", "and divide the line"
+        },
         { LongLine("made: yes"), "6:11", "not-a-choice", "is not one of `true`, `false`" },
         {
             Top + "fittings: {an3: {flare: 37}}\n" + Line, "4:25", "not-a-choice",
@@ -428,7 +444,7 @@ public class FileRuleTests
     }
 
     [Fact]
-    public void Ten_mistakes_in_one_file_give_those_ten_findings()
+    public void Eleven_mistakes_in_one_file_give_those_eleven_findings()
     {
         var file = Read(
             """
@@ -453,7 +469,7 @@ public class FileRuleTests
             """);
         Assert.Equal(
             "2:1 unknown-word; 3:27 unreadable-length; 4:33 not-a-choice; 4:50 out-of-range; 5:31 out-of-place; 7:3 unusable-name; "
-            + "8:29 unreadable-angle; 11:21 unknown-name; 14:20 unreadable-length; 17:28 ends-in-bend",
+            + "8:29 unreadable-angle; 11:21 unknown-name; 12:5 missing-word; 14:20 unreadable-length; 17:28 ends-in-bend",
             Places(file));
     }
 

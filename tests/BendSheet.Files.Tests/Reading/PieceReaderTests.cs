@@ -1,3 +1,4 @@
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
@@ -17,6 +18,36 @@ public class PieceReaderTests
                 new PieceMeasurement(new(PieceKind.Distance, 1, 3), 127, At(6, 74)),
             ],
             Assert.Single(file.Lines).Checks.ToArray());
+    }
+
+    [Fact]
+    public void A_distance_of_a_list_may_be_less_sure_than_the_tape() => Assert.Equal(
+        3, Assert.Single(Read(Checked("[{from: A, to: 2, distance: 150, within: 3}]")).Lines[0].Checks).Within);
+
+    [Fact]
+    public void Where_it_is_not_clear_which_bends_are_made_what_was_measured_is_not_looked_at()
+    {
+        var file = Read(Checked("{A-1: 900}\n    bent: [1, x]"));
+        Assert.Equal("7:15 no-distance", Places(file));
+        Assert.Empty(file.Lines[0].Checks);
+    }
+
+    [Fact]
+    public void A_tape_is_not_longer_than_the_tube_that_it_is_held_to()
+    {
+        var finding = Assert.Single(
+            CarPlan.Of(Read(Checked("{A-B: 9 m}")), []).Findings, finding => finding.Severity == Severity.Error);
+        Assert.Equal((6, 19), (finding.Position.Line, finding.Position.Column));
+        Assert.EndsWith("a tape drawn tight is never longer than that; read it again", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_port_lies_less_than_nothing_aside()
+    {
+        var finding = Assert.Single(
+            CarPlan.Of(Read(Checked("{A-1: 100}\n    trial-fit: {aside: -5 m}")), []).Findings,
+            finding => finding.Severity == Severity.Error);
+        Assert.StartsWith("by this trial fit the port would lie less than nothing aside", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

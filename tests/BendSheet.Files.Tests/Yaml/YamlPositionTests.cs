@@ -119,7 +119,7 @@ public class YamlPositionTests
     [InlineData("a: [1,\n")]
     [InlineData("a: [1,\n\n\n")]
     [InlineData("a:\n  - \"x\n\n")]
-    [InlineData("a: {b: 1\r\n\r\n")]
+    [InlineData("a: {b: 1,\r\n\r\n")]
     public void A_mistake_seen_only_at_the_end_is_never_placed_behind_the_text(string typed)
     {
         var reading = YamlTexts.Read(typed);
@@ -148,7 +148,7 @@ public class YamlPositionTests
     [InlineData("a: 1\na: 2\nb: *x\nc: 3", "{a@1:1: 1@1:4, c@4:1: 3@4:4}@1:1")]
     [InlineData("%x\na: 1", "{a@2:1: 1@2:4}@2:1")]
     [InlineData("a: 1\n---\nb: 1", "{a@1:1: 1@1:4}@1:1")]
-    [InlineData("a: [1", "nothing")]
+    [InlineData("a: [1", "{a@1:1: [1@1:5]@1:4}@1:1")]
     [InlineData("a:\n\tb: 1", "nothing")]
     public void What_was_meant_is_read_on_beside_the_finding(string typed, string tree)
     {

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -53,6 +55,43 @@ internal static class OrderPlanner
         var within = new OrderSearch(BendingTask.Of(layout, tube, best.Way.AtA, best.Way.AtB), swings, most);
         return new(within.StartingWith(best.Bend), best.Way.AtA.FlaredFirst, best.Way.AtB.FlaredFirst);
     }
+
+    /// <summary>An order that was begun, for a line whose other bends have changed a little.</summary>
+    /// <param name="begun">As the sheet had it.</param>
+    /// <param name="template">As it is now.</param>
+    /// <param name="layout">Of that.</param>
+    /// <param name="tube">Of that.</param>
+    /// <param name="swings">Of that.</param>
+    /// <returns>The same order with its swings as they are now; and the first bend that can no longer be made in it, null where all
+    /// can.</returns>
+    public static (OrderOfWork Order, int? Stopped) GoOn(
+        OrderOfWork begun, LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings)
+    {
+        var atA = Timing(TubeEnd.A, template.From, layout.Legs[0].StraightLeft, begun.FlareAFirst);
+        var atB = Timing(TubeEnd.B, template.To, layout.Legs[^1].StraightLeft, begun.FlareBFirst);
+        var task = BendingTask.Of(layout, tube, atA ?? default, atB ?? default);
+        int? stopped = atA is null ? 0 : atB is null ? layout.Bends.Length - 1 : null;
+        var steps = ImmutableArray.CreateBuilder<BendStep>();
+        var (first, last) = (int.MaxValue, -1);
+        foreach (var step in begun.Steps)
+        {
+            (first, last) = (Math.Min(first, step.Bend), Math.Max(last, step.Bend));
+            var fits = task.Fits(step.Bend, step.Held, madeTowardsA: step.Bend > first, madeTowardsB: step.Bend < last);
+            stopped ??= fits ? null : step.Bend;
+            steps.Add(step with
+            {
+                Swing = layout.Bends.Length > OrderSearch.MostBends
+                    ? swings.AtMost(step.Bend, step.Held)
+                    : swings.Of(step.Bend, step.Held, step.Held == TubeEnd.A ? last - step.Bend : step.Bend - first),
+            });
+        }
+
+        return (begun with { Steps = steps.ToImmutable() }, stopped);
+    }
+
+    private static FlareTiming? Timing(TubeEnd which, LineEnd end, Length straight, bool flaredFirst) =>
+        FlareTiming.Choices(which, end, straight).Where(way => way.FlaredFirst == flaredFirst).Select(way => (FlareTiming?)way)
+            .FirstOrDefault();
 
     /// <summary>From A to B, held from A: the order that figures are given for where none works.</summary>
     public static OrderOfWork FromA(RouteLayout layout, SweepReach swings) => new(

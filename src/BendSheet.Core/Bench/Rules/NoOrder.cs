@@ -21,6 +21,14 @@ public static class NoOrder
         "A hand bender needs straight tube to hold on one side and to sweep on the other, beside whatever is made already.");
 
     /// <summary>Why a line cannot be made in any order; silent where what is wrong with its ends was said already.</summary>
+    internal static IEnumerable<Finding> Begun(RouteLayout layout, int bend) =>
+    [
+        Rule.Error(
+            layout.Bends[bend].Bend.TurnAt,
+            FormattableString.Invariant($"aimed anew, bend {bend + 1} has too little straight tube beside it for the tool or ")
+                + "the flaring bar, in the order of work that the line was begun in: make the piece again"),
+    ];
+
     internal static IEnumerable<Finding> Why(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings)
     {
         var waysAtA = Ways(TubeEnd.A, template.From, layout.Legs[0].StraightLeft);

@@ -23,7 +23,15 @@ public static class PullDoubtful
         {
             var bend = layout.Bends[i].Bend;
             var pull = BenderCalibration.Of(bend.Bender, template.Tube).Pull(bend.Turn);
-            if (Springback.IsDoubtful(pull, bend.Turn))
+            if (Springback.CannotBe(pull, bend.Turn))
+            {
+                yield return Rule.Error(
+                    bend.TurnAt,
+                    $"the tests of {BenderNames.InWords(bend.Bender)} contradict each other: by them bend {i + 1} "
+                        + $"({AngleNotation.Figure(bend.Turn)}) would be pulled to {AngleNotation.Figure(pull)}, which no tube comes back "
+                        + "from; measure them again, and take the wrong one out");
+            }
+            else if (Springback.IsDoubtful(pull, bend.Turn))
             {
                 yield return Rule.Warning(
                     bend.TurnAt,

@@ -32,6 +32,12 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         LineTemplate template, RouteLayout layout, BentPiece piece, BentPiece whole, double[] errors, PieceLanding port)
     {
         int[] free = [.. Enumerable.Range(0, errors.Length).Where(i => IsFree(whole.Errors[i], piece))];
+        if (free.Length == 0)
+        {
+            // Only a coil is left, whose bends nobody makes otherwise.
+            return null;
+        }
+
         var now = (double[])errors.Clone();
         double[] Off(double[] tried) => PieceLanding.Of(whole.With(tried)).OffFrom(port, template.Wanted);
         for (var step = 0; step < Refinements; step++)
@@ -52,12 +58,16 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         var shape = whole.ShapeWith(now);
         var landing = PieceLanding.Of(whole.With(now));
         var lands = landing.MissTo(port) <= template.Wanted.Miss.Millimetres && landing.AskewTo(port) <= template.Wanted.Askew.Radians;
-        return lands
-            && Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI) && Array.TrueForAll(shape.Straights, left => left >= 0)
-            ? new(
-                template with { Route = RouteOf(layout, shape, template.Bent) },
-                Length.FromMillimetres(landing.MissTo(port)),
-                Angle.FromRadians(landing.AskewTo(port)))
+        if (!lands || !Array.TrueForAll(shape.Turned, turn => turn is > 0 and < 2 * Math.PI)
+            || !Array.TrueForAll(shape.Straights, left => left >= 0))
+        {
+            return null;
+        }
+
+        // A corner may have opened to a U-bend, which the line's legs were not measured for.
+        var aimed = template with { Route = RouteOf(layout, shape, template.Bent) };
+        return RouteLayout.Of(aimed).Layout is { } anew && anew.Legs.All(leg => leg.StraightLeft >= Length.Zero)
+            ? new(aimed, Length.FromMillimetres(landing.MissTo(port)), Angle.FromRadians(landing.AskewTo(port)))
             : null;
     }
 

@@ -125,7 +125,10 @@ internal sealed class CorrectionSearch
             }
         }
 
-        return set.All(i => Math.Abs(now[i] - errors[i]) <= Most(i)) ? Tried(set, now) : null;
+        // A bend that is closed takes the tube for it from the straight beside it.
+        return set.All(i => Math.Abs(now[i] - errors[i]) <= Most(i)) && Array.TrueForAll(_piece.ShapeWith(now).Straights, left => left >= 0)
+            ? Tried(set, now)
+            : null;
     }
 
     private double Most(int error) => _piece.Errors[error] switch

@@ -71,6 +71,11 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     /// <summary>The bends that are not made yet, aimed anew; null where all are made, or nothing brings B there.</summary>
     public AimedAnew? Aimed { get; private init; }
 
+    /// <summary>
+    /// By the trial fit the port lies less than nothing aside of A's straight, which no place does: it was read or typed wrongly.
+    /// </summary>
+    public bool IsPortNowhere { get; private init; }
+
     /// <summary>The piece was offered up, and the port told where B has to go.</summary>
     public TrialFit? TrialFit { get; private init; }
 
@@ -84,7 +89,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     /// <returns>Null where nothing was measured, nothing is bent, or more than is looked at together.</returns>
     public static PieceInHand? Of(LineTemplate template, RouteLayout layout, ImmutableArray<TubeEnd> held)
     {
-        if ((template.Checks.IsEmpty && template.TrialFit is null && template.Bent.IsEmpty)
+        if ((template.Checks.IsEmpty && template.TrialFit is null)
             || layout.Bends.Length is 0 or > MostBends)
         {
             return null;
@@ -130,6 +135,8 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
             var whole = OfWhole(best.Estimate.Errors);
             var landing = PieceLanding.Of(Whole.With(whole));
             var port = Port(landing);
+            var isPortNowhere = Template.TrialFit is not null && port.Aside < 0;
+            isClear &= !isPortNowhere;
             var (miss, askew) = (landing.MissTo(port), landing.AskewTo(port));
             return new([.. Measured.Select((check, i) => Reading(check, weighed[i]))])
             {
@@ -151,6 +158,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
                         PieceWeighing.Tape(Template))
                     : null,
                 Aimed = Piece.IsWhole || !isClear ? null : AimedAnew.Of(Template, layout, Piece, Whole, whole, port),
+                IsPortNowhere = isPortNowhere,
                 TrialFit = Template.TrialFit,
                 IsHalfMade = !Piece.IsWhole,
             };

@@ -18,7 +18,10 @@ public static class PieceRules
         "A finished piece that measures differently from its sheet does not fit where the template did.");
 
     /// <summary>All that is to be said.</summary>
-    public static IEnumerable<Finding> Check(LineTemplate template, PieceInHand? piece)
+    /// <param name="template">With what was measured.</param>
+    /// <param name="layout">As the piece was aimed at.</param>
+    /// <param name="piece">What it came out as; null where it was not looked at.</param>
+    public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout, PieceInHand? piece)
     {
         if (piece is null)
         {
@@ -33,10 +36,26 @@ public static class PieceRules
             yield break;
         }
 
+        if (piece.IsPortNowhere)
+        {
+            yield return FinishedDiffers.Error(
+                piece.TrialFit!.At,
+                "by this trial fit the port would lie less than nothing aside of A's straight, which no place does: roll the piece until B "
+                    + "is nearest to the port, and measure again");
+            yield break;
+        }
+
         var bends = template.Route.Bends.Length;
         var worst = piece.Readings.MaxBy(one => Math.Abs(one.Residual) / one.Within);
         var at = worst?.At ?? piece.TrialFit?.At ?? template.At;
-        if (!piece.IsExplained)
+        if (!piece.IsExplained && TooLong(template, layout).ToList() is { Count: > 0 } tooLong)
+        {
+            foreach (var finding in tooLong)
+            {
+                yield return finding;
+            }
+        }
+        else if (!piece.IsExplained)
         {
             yield return FinishedDiffers.Warning(
                 at,
@@ -65,6 +84,48 @@ public static class PieceRules
                 : ", which is near enough";
             yield return FinishedDiffers.Note(at, Differs(piece, bends, worst) + then);
         }
+    }
+
+    /// <summary>A tape that is drawn tight is never longer than the tube between the two places that it is held to.</summary>
+    private static IEnumerable<Finding> TooLong(LineTemplate template, RouteLayout layout)
+    {
+        var bends = layout.Bends.Length;
+        foreach (var check in template.Checks)
+        {
+            if (check.Quantity is { IsAngle: true } or { Kind: PieceKind.Aside })
+            {
+                continue;
+            }
+
+            // From the middle of a face to the outside of a bend it is half a diameter more than along the centreline.
+            var along = Along(layout, check.Quantity.To) + (-1 * Along(layout, check.Quantity.From)) + template.Tube.OutsideDiameter;
+            var most = along + Length.FromMillimetres(Sure * (check.Within ?? PieceWeighing.Tape(template)));
+            if (Length.FromMillimetres(check.Value) > most)
+            {
+                yield return FinishedDiffers.Error(
+                    check.At,
+                    $"{check.Quantity.InWords(bends)} cannot be {Mm(check.Value)}: the tube between is {Mm(along.Millimetres)} long, and a "
+                        + "tape drawn tight is never longer than that; read it again");
+            }
+        }
+    }
+
+    /// <summary>A measurement is not off by more of its standard deviations; most bends come out a little large or small as well.</summary>
+    private const double Sure = 6;
+
+    private static Length Along(RouteLayout layout, int place)
+    {
+        var along = Length.Zero;
+        for (var i = 0; i < place; i++)
+        {
+            along += layout.Legs[i].StraightLeft;
+            if (i < layout.Bends.Length)
+            {
+                along += (i + 1 == place ? 0.5 : 1) * layout.Bends[i].Arc;
+            }
+        }
+
+        return along;
     }
 
     /// <summary>A mistake in words: <c>bend 2 turned 3.1° ± 0.4° too little</c>.</summary>

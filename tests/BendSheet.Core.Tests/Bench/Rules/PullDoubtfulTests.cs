@@ -15,6 +15,15 @@ public class PullDoubtfulTests
         "by the tests of bender hand, bend 2 (20°) would be pulled to 54°, and tube bent by hand comes back a few degrees: look at the "
             + "tests again, or make one of about this bend");
 
+    [Fact]
+    public void A_pull_that_only_tests_against_each_other_come_to_is_an_error_at_the_bend() => OneFinding.Is(
+        Lines.Of(Lines.Bender(10) with { Tests = [Pulled(83, 80), Pulled(123, 88)] }, [100, 100], (0, 120)),
+        Severity.Error,
+        PullDoubtful.Rule,
+        Lines.TurnAt(0),
+        "the tests of bender hand contradict each other: by them bend 1 (120°) would be pulled to 283°, which no tube comes back from; "
+            + "measure them again, and take the wrong one out");
+
     [Theory]
     [InlineData(33, 30)]
     [InlineData(110, 90)]

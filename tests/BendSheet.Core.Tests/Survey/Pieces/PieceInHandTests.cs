@@ -110,14 +110,14 @@ public class PieceInHandTests
 
     /// <summary>A tape in metres, or another piece: nothing is advised.</summary>
     [Theory]
-    [InlineData(99_000)]
-    [InlineData(0.1)]
-    public void What_nothing_explains_is_measured_again(double read)
+    [InlineData(99_000, "a tape drawn tight is never longer than that; read it again")]
+    [InlineData(0.1, "nothing explains all that was measured on the piece: measure it again, A to B first")]
+    public void What_nothing_explains_is_measured_again(double read, string cure)
     {
         var found = CarPlan.Line(Line with { Checks = [new(new(PieceKind.Distance, 0, 4), read, At)] });
         Assert.Null(found.Piece!.Correction);
         Assert.EndsWith(
-            "nothing explains all that was measured on the piece: measure it again, A to B first",
+            cure,
             Assert.Single(found.Findings).Message,
             StringComparison.Ordinal);
     }

@@ -1,0 +1,140 @@
+using System.Buffers;
+using BendSheet.Core.Findings;
+
+namespace BendSheet.Files.Yaml;
+
+/// <summary>
+/// A text whose slips in the layout are put right, one after the other, so that everything behind them can be read. Lines stay lines, and
+/// places are known as they were typed. What is read so is never used without the slip's finding beside it.
+/// </summary>
+/// <param name="source">As it was typed.</param>
+/// <param name="text">For the parser, of the same length.</param>
+internal sealed class RepairedText(SourceLines source, string text)
+{
+    private static readonly SearchValues<char> BracketsAndQuotes = SearchValues.Create("{}[]\"'");
+
+    private readonly string _fileName = source.At(1, 1).File;
+
+    /// <summary>On which line, at which column and by how many characters the text was made longer, or shorter.</summary>
+    private readonly List<(int Line, int Column, int By)> _changes = [];
+
+    private readonly HashSet<(int Line, Rule Rule)> _tried = [];
+    private SourceLines _lines = string.Equals(text, source.Text, StringComparison.Ordinal) ? source : new(source.At(1, 1).File, text);
+
+    /// <summary>As it was typed.</summary>
+    public SourceLines Source => source;
+
+    /// <summary>As it is to be read.</summary>
+    public SourceLines Lines => _lines;
+
+    /// <summary>In characters.</summary>
+    public int Length => Lines.Text.Length;
+
+    /// <summary>A place of the text as it is read, in the text as it was typed.</summary>
+    public SourcePosition AsTyped(SourcePosition place)
+    {
+        var column = place.Column;
+        for (var i = _changes.Count - 1; i >= 0; i--)
+        {
+            var (line, at, by) = _changes[i];
+            if (line == place.Line && column > at)
+            {
+                column = Math.Max(at, column - by);
+            }
+        }
+
+        return column == place.Column ? place : source.At(place.Line, column);
+    }
+
+    /// <summary>Puts a slip right as its finding says; false where nobody can tell how, or where that was tried before.</summary>
+    /// <param name="broken">At its place in the text as it is read.</param>
+    public bool TryRepair(Finding broken)
+    {
+        var (line, column) = (broken.Position.Line, broken.Position.Column);
+        if (!_tried.Add((line, broken.Rule)))
+        {
+            return false;
+        }
+
+        var typed = Lines[line].ToString();
+        var content = typed.TrimStart();
+        var indent = typed.Length - content.Length;
+        var word = content.StartsWith("- ", StringComparison.Ordinal) ? content[2..].TrimStart() : content;
+        var first = typed.Length - word.Length;
+        return broken.Rule switch
+        {
+            _ when broken.Rule == YamlRules.ColonMissing => Colon(line, first, word),
+            _ when broken.Rule == YamlRules.BlankAfterColon => word.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon
+                && Change(line, first + colon + 1, 0, " "),
+            _ when broken.Rule == YamlRules.BlankAfterDash => content.StartsWith('-') && Change(line, indent + 1, 0, " "),
+            _ when broken.Rule == YamlRules.ColonTwice => Braces(line, first, word),
+            _ when broken.Rule == YamlRules.UnevenIndent => Indent(line, indent, content),
+            _ when broken.Rule == YamlRules.BracketNotOpened => Change(line, column - 1, 1, " "),
+            _ when broken.Rule == YamlRules.BracketNotClosed => Closing(line, column, typed),
+            _ => false,
+        };
+    }
+
+    /// <summary><c>radius 15</c>.</summary>
+    private bool Colon(int line, int first, string word)
+    {
+        var blank = word.IndexOf(' ', StringComparison.Ordinal);
+        var end = blank < 0 ? word.Length : blank;
+        return end > 0 && Change(line, first + end, 0, ":");
+    }
+
+    /// <summary><c>- straight: 110, bend: 45</c>.</summary>
+    private bool Braces(int line, int first, string word)
+    {
+        var end = EndOfContent(word);
+        var typed = word.AsSpan(0, end);
+        return typed.IndexOfAny(BracketsAndQuotes) < 0 && typed.Contains(", ", StringComparison.Ordinal)
+            && Change(line, first + end, 0, "}") && Change(line, first, 0, "{");
+    }
+
+    /// <summary>The bracket is closed on its line, where what stands in it looks complete.</summary>
+    private bool Closing(int line, int column, string typed)
+    {
+        var end = EndOfContent(typed);
+        return end >= column && typed[column - 1] is '{' or '[' && typed[end - 1] is not (',' or '{' or '[' or ':')
+            && Change(line, end, 0, typed[column - 1] == '{' ? "}" : "]");
+    }
+
+    /// <summary>Lines it up with the nearest line above that begins as it does, at nearly the same depth.</summary>
+    private bool Indent(int line, int indent, string content)
+    {
+        var isItem = content.StartsWith('-');
+        for (var above = Lines.LineAbove(line); above > 0; above = Lines.LineAbove(above))
+        {
+            var there = Lines.IndentOf(above);
+            if (Lines[above].TrimStart().StartsWith("-", StringComparison.Ordinal) == isItem && Math.Abs(there - indent) == 1)
+            {
+                return there > indent
+                    ? Change(line, 0, 0, new string(' ', there - indent))
+                    : Change(line, 0, indent - there, string.Empty);
+            }
+
+            if (there < indent - 1)
+            {
+                break;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Before a comment and the blanks in front of it.</summary>
+    private static int EndOfContent(string typed)
+    {
+        var comment = typed.IndexOf(" #", StringComparison.Ordinal);
+        return (comment < 0 ? typed : typed[..comment]).TrimEnd().Length;
+    }
+
+    private bool Change(int line, int at, int remove, string insert)
+    {
+        var start = Lines.StartOf(line) + at;
+        _lines = new(_fileName, string.Concat(Lines.Text.AsSpan(0, start), insert, Lines.Text.AsSpan(start + remove)));
+        _changes.Add((line, at + (remove > 0 ? 1 : 0), insert.Length - remove));
+        return true;
+    }
+}

@@ -1,0 +1,133 @@
+namespace BendSheet.Cli.Tests.Commands;
+
+/// <summary>A file is useful while it is being typed: a mistake takes nothing from what it does not concern.</summary>
+public class HalfTypedTests : AtTheTerminal
+{
+    private const string ElevenSlips = """
+        project: Dray pick-up, brake lines
+        units: mm
+
+        tube: {od: 4.75, wall: 0,7, material: copper-nickel}
+
+        bender:
+          radius 15
+          mark: start
+
+        fittings:
+          m10:
+            flare: bubbel
+            takes: 3
+            slide-on: nut 16
+            straight: 35mm
+
+        lines:
+          front left:
+            from: master front
+            to: {at: hose bracket, fitting: m10 }
+            measured: on the outside
+            rows:
+              - straight: 110, bend: 45
+              - {straight: 62,5, rotate: 90, bend: 30}
+              - {straight 200, rotate: 45 left, bend: 90}
+             - {straight: 80}
+
+        """;
+
+    private const string HalfTyped = """
+        units: mm
+        tubes:
+          thin: {od: 4.75}
+          thick: {od: 6.35, wal: x}
+        benders:
+          small: {radius: 15}
+          large: {radius: 25, mark: strat}
+        templates:
+          t: [{straight: 60, bend: 90}]
+          u: [{use: t}, {straight: 60, bend: 4x}]
+        lines:
+          good: {tube: thin, bender: small, rows: [{straight: 100, bend: 45}, {straight: 100}]}
+          bad: {tube: thin, bender: small, rows: [{straight: 100, bend: 45x}, {straight: 100}]}
+          fat: {tube: thick, bender: small, rows: [{straight: 100, bend: 45}, {straight: 100}]}
+          big: {tube: thin, bender: large, rows: [{straight: 100, bend: 45}, {straight: 100}]}
+          by-u: {tube: thin, bender: small, rows: [{use: u}, {straight: 100}]}
+          by-t: {tube: thin, bender: small, rows: [{use: t}, {straight: 100}]}
+          like-good: {mirror: good}
+          like-bad: {mirror: bad}
+        wanted: {miss: 1 m, askew: 90}
+
+        """;
+
+    [Fact]
+    public async Task All_eleven_slips_are_said_in_one_go()
+    {
+        var ran = await Run("check", Typed(ElevenSlips));
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(
+            "4:24 7:3 12:12 14:15 21:5 21:15 23:28 24:20 25:10 25:32 26:6",
+            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(Place)));
+        Assert.EndsWith(": 0 of 1 line without a mistake; 11 errors\n", ran.Output, StringComparison.Ordinal);
+
+        static string Place(string line) =>
+            string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
+    }
+
+    [Theory]
+    [InlineData("good")]
+    [InlineData("by-t")]
+    [InlineData("like-good")]
+    public async Task A_mistake_elsewhere_does_not_stop_the_line_that_I_ask_for(string line)
+    {
+        var file = Typed(HalfTyped);
+        var ran = await Run("show", file, "--line", line);
+        Assert.Equal(0, ran.Code);
+        Assert.Equal(
+            $"{file}: note: 5 mistakes elsewhere in the file: `check` without `--line` says them all [wrong-elsewhere]\n", ran.Error);
+        Assert.StartsWith($"{line}: cut ", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("bad")]
+    [InlineData("fat")]
+    [InlineData("big")]
+    [InlineData("by-u")]
+    [InlineData("like-bad")]
+    public async Task A_mistake_in_what_a_line_is_made_of_stops_it(string line)
+    {
+        var ran = await Run("show", Typed(HalfTyped), "--line", line);
+        Assert.Equal(2, ran.Code);
+        Assert.Empty(ran.Output);
+    }
+
+    [Fact]
+    public async Task Without_a_name_every_line_that_can_be_is_printed()
+    {
+        var ran = await Run("print", Typed(HalfTyped));
+        Assert.Equal(2, ran.Code);
+        Assert.Contains("car.pdf: 3 lines on ", ran.Output, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "\nbendsheet: no sheet of bad, fat, big, by-u, like-bad: see above what is wrong with them.\n",
+            ran.Error,
+            StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_tool_can_be_learned_before_any_line_is_typed()
+    {
+        var ran = await Run("learn", Typed("units: mm\ntube: {od: 4.75}\nbender: {radius: 15, tests: [{pull: 93, got: 90}]}\n"));
+        Assert.Equal((0, string.Empty), (ran.Code, ran.Error));
+        Assert.NotEmpty(ran.Output);
+    }
+
+    [Fact]
+    public async Task A_mistake_of_the_program_is_called_one_and_has_its_own_exit_code()
+    {
+        using var output = new StringWriter();
+        using var error = new StringWriter();
+        var code = await CommandLine.RunAsync(
+            ["check", "-"],
+            new(output, error, () => throw new InvalidOperationException("a defect"), () => Stream.Null, Colour: false));
+        Assert.Equal(4, code);
+        Assert.StartsWith("bendsheet: this is a mistake in bendsheet itself, not in your file", error.ToString(), StringComparison.Ordinal);
+        Assert.Contains("a defect", error.ToString(), StringComparison.Ordinal);
+    }
+}
