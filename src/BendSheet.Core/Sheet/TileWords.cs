@@ -95,8 +95,7 @@ public static class TileWords
     public static IReadOnlyList<string> AtMark(StripBend bend)
     {
         ArgumentNullException.ThrowIfNull(bend);
-        var tool = $"held {bend.Held}, dial {bend.Dial}";
-        return bend.Rotation.Length > 0 ? [tool, bend.Rotation] : [tool];
+        return [$"line at {bend.LineClock}", $"{bend.LineFigure}, held {bend.Held}"];
     }
 
     private static string Joint(int before) => FormattableString.Invariant($"joint {before}|{before + 1}");
