@@ -13,12 +13,15 @@ namespace BendSheet.Sheets;
 internal sealed class LineSheet
 {
     /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 37;
+    private const double LeastViews = 33;
     private const double MostViews = 110;
 
     /// <summary>On a page that they share with little else the views are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 170;
+
+    /// <summary>Of the page, for the checks to stand last.</summary>
+    private const double WorthAnotherOrder = 5;
 
     private readonly double _width;
     private readonly double _height;
@@ -49,14 +52,15 @@ internal sealed class LineSheet
                 .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column)),
             ],
         ];
-        Func<double, IEnumerable<Block>>[] checks =
-        [
-            column => CheckList.Of(sheet, measure, column),
-            column => CautionList.Of(measure, column),
-        ];
+        IEnumerable<Block> Checks(double column) => CheckList.Of(sheet, measure, column);
+        IEnumerable<Block> Cautions(double column) => CautionList.Of(measure, column);
         _order = new(order, width);
-        _checks = new(checks, width);
-        _after = new([.. order, .. checks], width);
+        _checks = new([Checks, Cautions], width);
+        var after = new TwoColumns([.. order, Checks, Cautions], width);
+
+        // The checks are not parted: between two cautions the columns may end more evenly.
+        var even = new TwoColumns([.. order, Cautions, Checks], width);
+        _after = even.LeastHeight + WorthAnotherOrder < after.LeastHeight ? even : after;
         _continued = Title.Continued(sheet, measure, width);
     }
 

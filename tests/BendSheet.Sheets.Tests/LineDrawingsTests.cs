@@ -37,7 +37,7 @@ public class LineDrawingsTests
         {
             Assert.Contains(FormattableString.Invariant($"{bend.Number}"), strip, StringComparer.Ordinal);
             Assert.Contains(bend.Label, strip, StringComparer.Ordinal);
-            Assert.Contains(bend.Rotation, strip.Append(string.Empty), StringComparer.Ordinal);
+            Assert.Contains(bend.LineClock, strip, StringComparer.Ordinal);
         });
     }
 

@@ -35,7 +35,8 @@ public class PrintedSheetsTests
                 FormattableString.Invariant($"{row.Number}"),
                 row.Mark,
                 row.MarkOther,
-                row.MarkFromCut!,
+                row.LineClock,
+                row.LineFigure,
                 row.Held,
                 row.Rotate,
                 row.Dial,
@@ -53,7 +54,7 @@ public class PrintedSheetsTests
         var text = Printed.Text(Printed.Pages(Printed.Sheets(Printed.WorkedExample, paper)));
 
         // Bend 2 of the worked example: start 176.0569 from the cut end, 175.5569 from the flare face.
-        Assert.Contains("2175.5629/32in176.0A45°cw90°30°30°182.0220mm", text, StringComparison.Ordinal);
+        Assert.Contains("2175.5629/32in10:30315°30°A→30°182.0220mm45°cw90°", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -174,7 +175,7 @@ public class PrintedSheetsTests
         var rows = Printed.Contents(Printed.ManyBends(60))[0].Rows;
         foreach (var row in rows)
         {
-            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.Held}{row.Rotate}{row.Dial}");
+            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.LineClock}{row.LineFigure}{row.Pull}{row.Held}");
             var page = Assert.Single(texts, text => text.Contains(cells, StringComparison.Ordinal));
             Assert.Contains("mark,mm", page, StringComparison.Ordinal);
         }

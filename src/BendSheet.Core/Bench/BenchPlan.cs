@@ -42,16 +42,17 @@ public sealed record BenchPlan(
     /// <param name="tube">Its still straight tube.</param>
     /// <param name="pulls">What the tool is pulled to, for each bend.</param>
     /// <param name="order">What is done after what.</param>
+    /// <param name="penned">Dial reading of the pen line where it is on the tube already; null where the first bend made has it inside.</param>
     public static BenchPlan Of(
         LineTemplate template,
         RouteLayout layout,
         TubeCentreline centreline,
         StraightTube tube,
         ImmutableArray<Angle> pulls,
-        OrderOfWork order)
+        OrderOfWork order,
+        Angle? penned = null)
     {
         var dials = DialReading.Of(template.Route);
-        var penned = order.Steps.IsEmpty ? Angle.Zero : dials[PenLine.Bend(order, template.Bent)];
         var bends = new BenchBend[layout.Bends.Length];
         for (var turn = 0; turn < order.Steps.Length; turn++)
         {
@@ -68,7 +69,7 @@ public sealed record BenchPlan(
             {
                 Step = turn + 1,
                 Held = step.Held,
-                LineAt = PenLine.At(dials[i], penned, step.Held),
+                LineAt = PenLine.At(dials[i], penned ?? dials[order.Steps[0].Bend], step.Held),
                 Swing = step.Swing,
                 StraightAfter = layout.Legs[i + 1].StraightLeft,
                 Lever = Lever.OfBend(centreline, i),

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -10,12 +9,6 @@ namespace BendSheet.Core.Bench;
 /// </summary>
 public static class PenLine
 {
-    /// <summary>The bend that has the line on its inside, from 0: the first one made.</summary>
-    /// <param name="order">With at least one bend.</param>
-    /// <param name="made">Numbers of the bends that are made already, whose line is on the tube; none where nothing is.</param>
-    public static int Bend(OrderOfWork order, ImmutableArray<int> made) =>
-        order.Steps.FirstOrDefault(step => made.Contains(step.Bend + 1), order.Steps[0]).Bend;
-
     /// <summary>
     /// Where the line stands at a bend: clockwise, 0° to below 360°, as one looks from the held end along the tube towards the tool, the
     /// former (inside of the bend) at 12 o'clock. It does not matter whether the tool is fixed or in the hand.
@@ -25,7 +18,7 @@ public static class PenLine
     /// inside turned up to 12 the line lies as much the other way. From B the same is seen from behind, left and right exchanged.
     /// </remarks>
     /// <param name="dial">Dial reading of the bend.</param>
-    /// <param name="penned">Dial reading of the bend that has the line on its inside.</param>
+    /// <param name="penned">Dial reading of the line: that of the bend that has it on its inside.</param>
     /// <param name="held">The end whose side lies in the tool's grip.</param>
     public static Angle At(Angle dial, Angle penned, TubeEnd held)
     {

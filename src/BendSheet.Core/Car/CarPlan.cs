@@ -147,13 +147,18 @@ public sealed class CarPlan
         var layout = RouteLayout.Of(aimed).Layout!;
         var centreline = layout.Centreline(aimed.Start);
         var tube = StraightTube.Of(aimed, layout);
+        var plan = begun.Plan!;
+
+        // The pen line is on the tube: with the first bend of the order where that is made, or else where its sheet had it.
+        var first = plan.Order.Steps[0].Bend;
+        Angle? penned = aimed.Bent.Contains(first + 1) ? null : plan.Bends[first].Dial;
         return begun with
         {
             Template = aimed,
             Findings = [.. begun.Findings, .. LayoutRules.Check(aimed, layout).Except(begun.Findings)],
             Layout = layout,
             Centreline = centreline,
-            Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), begun.Plan!.Order),
+            Plan = BenchPlan.Of(aimed, layout, centreline, tube, Pulls(aimed, layout), plan.Order, penned),
             Clips = ClipPlan.Of(aimed, layout, tube),
         };
     }

@@ -24,7 +24,7 @@ public static class Cautions
 
     /// <summary>How the figures of the table are meant; a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
-        "Line at: where the pen line stands as you look from the held end along the tube towards the tool, the former (inside of the "
-        + "bend) at 12. Held: the end in the grip; the arrow is the way you look. Swing: how far the tube sweeps from the middle of the "
-        + "former. Rotate: the turn from the bend made before, clockwise (cw) looking from A to B; dial: the turns added up from A.";
+        "Line at: the pen line, seen from the held end, the former (inside of the bend) at 12. Held: the side in the grip; look along the "
+        + "arrow. Swing: how far the tube sweeps from the former's middle. Rotate: from the bend made before; dial: from A; cw: clockwise "
+        + "seen from A.";
 }
