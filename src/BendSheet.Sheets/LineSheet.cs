@@ -13,7 +13,7 @@ namespace BendSheet.Sheets;
 internal sealed class LineSheet
 {
     /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 33;
+    private const double LeastViews = 32;
     private const double MostViews = 110;
 
     /// <summary>On a page that they share with little else the views are at least so high; with less room they begin the next one.</summary>

@@ -42,6 +42,18 @@ public class LineDrawingsTests
     }
 
     [Fact]
+    public void A_clip_at_the_mark_of_a_bend_is_drawn_over_it_white_around_and_black_inside()
+    {
+        var sheet = Printed.Contents(Printed.WorkedExample)[0];
+        var clipped = sheet with { Strip = sheet.Strip with { Clips = [sheet.Strip.Bends[0].Mark] } };
+        var drawn = Encoding.UTF8.GetString(LineDrawings.Of(clipped).Drawings[0].Svg.Span);
+        const string Thick = "stroke-width=\"0.6\"";
+        var white = drawn.LastIndexOf("stroke=\"white\"", StringComparison.Ordinal);
+        Assert.InRange(drawn.IndexOf(Thick, StringComparison.Ordinal), 0, white);
+        Assert.InRange(drawn.LastIndexOf(Thick, StringComparison.Ordinal), white, drawn.Length);
+    }
+
+    [Fact]
     public void Whatever_is_typed_stays_readable_as_xml()
     {
         var drawn = LineDrawings.Of(Printed.Contents(Printed.WorkedExample)[0] with { Line = "a <b> & 'c' 管" });

@@ -10,12 +10,12 @@ namespace BendSheet.Sheets.Elements;
 internal static class BendTable
 {
     private const double Padding = 1.2;
-    private const double LeastRow = 8.8;
+    private const double LeastRow = 8.2;
     private const double TickBoxSize = 4;
     private const double LeastToWrite = 14;
 
     /// <summary>Of the clock face with the pen line.</summary>
-    private const double ClockRadius = 3.5;
+    private const double ClockRadius = 3.3;
 
     /// <summary>Below the notes of a row.</summary>
     private const double NoteFoot = 0.6;
@@ -35,7 +35,8 @@ internal static class BendTable
         }
 
         var columns = Columns(sheet, width);
-        var heading = HeadingRow(columns, measure);
+        var hasNotes = sheet.Rows.Any(row => row.Remark.Length > 0);
+        var heading = HeadingRow(columns, hasNotes, measure);
         yield return Block.Space(1);
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
@@ -49,7 +50,7 @@ internal static class BendTable
             }
 
             var notes = Remark(row, measure, width - NoteLeft(columns) - (2 * Padding));
-            yield return Row(columns, row, [.. notes.Take(LinesInRow)], heading);
+            yield return Row(columns, row, hasNotes ? [.. notes.Take(LinesInRow)] : null, heading);
             foreach (var (line, style) in notes.Skip(LinesInRow))
             {
                 yield return new(
@@ -133,7 +134,7 @@ internal static class BendTable
     /// <summary>Below the mark.</summary>
     private static double NoteLeft(List<Column> columns) => columns.TakeWhile(column => column.Kind != Kind.Mark).Sum(column => column.Width);
 
-    private static Block HeadingRow(List<Column> columns, TextMeasure measure)
+    private static Block HeadingRow(List<Column> columns, bool hasNotes, TextMeasure measure)
     {
         var style = TextStyle.Small;
         var wrapped = columns.ConvertAll(column => measure.Wrap(column.Heading, style, column.Width - 1));
@@ -154,23 +155,33 @@ internal static class BendTable
                 });
                 x += columns[i].Width;
             }
+
+            if (hasNotes)
+            {
+                // Below the figures of a row nothing has to say what a note is, but for whoever counts cells.
+                canvas.As(Role.ColumnHead, () => { });
+            }
         })
         {
             Role = Role.Row,
         };
     }
 
-    private static Block Row(List<Column> columns, BendRow row, List<(string Line, TextStyle Style)> notes, Block heading)
+    /// <param name="columns">Of the table.</param>
+    /// <param name="row">What stands in it.</param>
+    /// <param name="notes">Below its figures; null where no row of the table has any.</param>
+    /// <param name="heading">Of the columns.</param>
+    private static Block Row(List<Column> columns, BendRow row, List<(string Line, TextStyle Style)>? notes, Block heading)
     {
-        var height = LeastRow + (notes.Count == 0 ? 0 : notes.Sum(note => note.Style.LineHeight) + NoteFoot);
+        var noteHeight = notes is { Count: > 0 } ? notes.Sum(note => note.Style.LineHeight) + NoteFoot : 0;
         return new(
-            height,
+            LeastRow + noteHeight,
             (canvas, top) =>
             {
                 canvas.Decoration(() =>
                 {
-                    Frame(canvas, columns, top, LeastRow, notes.Count == 0 ? Canvas.Medium : Canvas.Thin);
-                    Outline(canvas, columns.Sum(column => column.Width), top + LeastRow, height - LeastRow);
+                    Frame(canvas, columns, top, LeastRow, noteHeight > 0 ? Canvas.Thin : Canvas.Medium);
+                    Outline(canvas, columns.Sum(column => column.Width), top + LeastRow, noteHeight);
                     canvas.Box((columns[0].Width - TickBoxSize) / 2, top + ((LeastRow - TickBoxSize) / 2), TickBoxSize, TickBoxSize);
                 });
                 var x = 0.0;
@@ -181,7 +192,7 @@ internal static class BendTable
                     x += column.Width;
                 }
 
-                if (notes.Count > 0)
+                if (notes is not null)
                 {
                     canvas.As(Role.Cell, () => DrawNotes(canvas, notes, NoteLeft(columns) + Padding, top + LeastRow));
                 }
@@ -206,13 +217,13 @@ internal static class BendTable
                 canvas.Text(text, TextStyle.Set, x + (column.Width / 2), middle + (TextStyle.Set.CapHeight / 2), Align.Centre);
                 break;
             case Kind.Mark:
-                canvas.Text(text, TextStyle.Mark.Fitting(text, column.Width - (2 * Padding)), right, middle + 0.4, Align.Right);
-                canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.6, Align.Right);
+                canvas.Text(text, TextStyle.Mark.Fitting(text, column.Width - (2 * Padding)), right, middle + 0.3, Align.Right);
+                canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.4, Align.Right);
                 break;
             case Kind.Clock:
                 ClockFace.Draw(canvas, new(x + Padding + ClockRadius, middle + (0.1 * ClockRadius)), ClockRadius, row.LineAt);
-                canvas.Text(row.LineClock, TextStyle.Set, right, middle + 0.4, Align.Right);
-                canvas.Text(row.LineFigure, TextStyle.Small, right, middle + 3.6, Align.Right);
+                canvas.Text(row.LineClock, TextStyle.Set, right, middle + 0.3, Align.Right);
+                canvas.Text(row.LineFigure, TextStyle.Small, right, middle + 3.4, Align.Right);
                 break;
             case Kind.Figure or Kind.Small:
                 var style = column.Kind == Kind.Small ? TextStyle.Small : TextStyle.Set.Fitting(text, column.Width - (2 * Padding));
@@ -223,7 +234,7 @@ internal static class BendTable
         }
     }
 
-    private static void DrawNotes(Canvas canvas, List<(string Line, TextStyle Style)> notes, double x, double top)
+    private static void DrawNotes(Canvas canvas, IEnumerable<(string Line, TextStyle Style)> notes, double x, double top)
     {
         foreach (var (line, style) in notes)
         {

@@ -7,6 +7,9 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>The tube seen from the held end: a clock face with the former as a black bar at 12 and the pen line as a hand.</summary>
 internal static class ClockFace
 {
+    /// <summary>A smaller face has no room for ticks at 3, 6 and 9.</summary>
+    private const double LeastForTicks = 2.5;
+
     /// <summary>Draws it; the words beside it say the same.</summary>
     /// <param name="canvas">To draw on.</param>
     /// <param name="centre">In the type area.</param>
@@ -17,7 +20,7 @@ internal static class ClockFace
         var (width, height) = (0.9 * radius, 0.2 * radius);
         canvas.Circle(centre, radius);
         canvas.Black(centre.X - (width / 2), centre.Y - radius - height, width, height);
-        for (var quarter = 90; quarter < 360; quarter += 90)
+        for (var quarter = 90; quarter < 360 && radius > LeastForTicks; quarter += 90)
         {
             Radial(quarter, 0.8, 1, Canvas.Thin);
         }

@@ -80,7 +80,7 @@ internal static class StripDrawing
                 canvas.Bubble(
                     FormattableString.Invariant($"{part.Bends[i].Number}"), MarkStyle, bubbles[i], top + BubbleRadius + 0.2, BubbleRadius);
                 canvas.Text(part.Bends[i].Label, MarkStyle, labels[i], top + labelTop + MarkStyle.Ascent, Align.Centre);
-                DrawLineAt(canvas, part.Bends[i], labels[i], top + labelTop + MarkStyle.LineHeight + (1.2 * ClockRadius));
+                DrawLineAt(canvas, part.Bends[i], sheet.Rows.Length <= MostFaces, labels[i], top + labelTop + MarkStyle.LineHeight + (1.2 * ClockRadius));
             }
 
             TubeOnStrip.DrawClips(canvas, part, sheet.Strip, top + tubeTop);
@@ -101,11 +101,20 @@ internal static class StripDrawing
         }
     }
 
+    /// <summary>More bends than fit into two parts are only told by the time: faces as small are many strokes.</summary>
+    private const int MostFaces = 25;
+
     private static double LineWidth(StripBend bend) => (2 * ClockRadius) + ClockGap + TextStyle.Small.Width(bend.LineClock);
 
     /// <summary>Where the pen line stands: a clock face and the time beside it.</summary>
-    private static void DrawLineAt(Canvas canvas, StripBend bend, double middle, double y)
+    private static void DrawLineAt(Canvas canvas, StripBend bend, bool withFace, double middle, double y)
     {
+        if (!withFace)
+        {
+            canvas.Text(bend.LineClock, TextStyle.Small, middle, y + (TextStyle.Small.CapHeight / 2), Align.Centre);
+            return;
+        }
+
         var left = middle - (LineWidth(bend) / 2);
         ClockFace.Draw(canvas, new(left + ClockRadius, y), ClockRadius, bend.LineAt);
         canvas.Text(

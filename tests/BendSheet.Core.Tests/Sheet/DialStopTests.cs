@@ -7,7 +7,7 @@ public class DialStopTests
     {
         var stops = FullLine.Content(
             Lines.Of(Lines.Bender(10), [100, 100, 100, 100, 100], (0, 30), (-90, 45), (90, 30), (45, 20))).DialStops;
-        Assert.Equal([("0°", "bends 1, 3"), ("90°", "bend 2"), ("315°", "bend 4")], stops.Select(stop => (stop.Label, stop.BendsInWords)));
-        Assert.Equal([0, 90, 315], stops.Select(stop => stop.Reading.Degrees));
+        Assert.Equal([("0°", "bends 1, 3"), ("45°", "bend 4"), ("270°", "bend 2")], stops.Select(stop => (stop.Label, stop.BendsInWords)));
+        Assert.Equal([0, 45, 270], stops.Select(stop => stop.Reading.Degrees));
     }
 }

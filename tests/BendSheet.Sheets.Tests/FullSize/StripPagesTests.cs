@@ -104,7 +104,7 @@ public partial class StripPagesTests
             FullSizePages.Strips));
         string[] said =
         [
-            "1114.0heldA,dial0°↺90°ccw", "2175.5heldA,dial90°↻45°cw", "3365.0heldA,dial45°↻45°cw",
+            "1114.0lineat1:3045°,heldA", "2175.5lineat10:30315°,heldA", "3365.0lineat12:000°,heldA",
             "laythefinishedflarefaceofAhere", "cutendofB", "trimhereonthecar", "sleeve", "nut", "clip",
         ];
         Assert.All(said, words => Assert.Contains(words, text, StringComparison.Ordinal));
