@@ -16,7 +16,7 @@ internal sealed class LineSheet
     private const double LeastViews = 32;
     private const double MostViews = 110;
 
-    /// <summary>On a page that they share with little else the views are at least so high; with less room they begin the next one.</summary>
+    /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 170;
 

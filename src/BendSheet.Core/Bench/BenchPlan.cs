@@ -42,7 +42,7 @@ public sealed record BenchPlan(
     /// <param name="tube">Its still straight tube.</param>
     /// <param name="pulls">What the tool is pulled to, for each bend.</param>
     /// <param name="order">What is done after what.</param>
-    /// <param name="penned">Dial reading of the pen line where it is on the tube already; null where the first bend made has it inside.</param>
+    /// <param name="penned">Dial reading of the pen line where it is on the tube already; null where the first bend has it inside.</param>
     public static BenchPlan Of(
         LineTemplate template,
         RouteLayout layout,

@@ -14,8 +14,9 @@ public static class DrawingWords
         var text = $"The straight tube, {sheet.CutLength.Main} long, ";
         text += strip.Bends.IsEmpty
             ? "with no marks."
-            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}, line at {bend.LineClock})"))}, in "
-                + $"{sheet.Notation.UnitName} from {sheet.DatumName}.";
+            : "with marks at "
+                + string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}, line at {bend.LineClock})"))
+                + $", in {sheet.Notation.UnitName} from {sheet.DatumName}.";
         text += End('A', strip.FlaredA, strip.HardwareA) + End('B', strip.FlaredB, strip.HardwareB);
         if (strip.Trim > Length.Zero)
         {

@@ -23,8 +23,8 @@ public static class AngleNotation
     }
 
     /// <summary>
-    /// A direction as on the face of a clock, clockwise from 12, to the nearest five minutes (2.5°): <c>12:00</c>, <c>4:30</c>. For a glance;
-    /// the figure stands beside it.
+    /// A direction as on the face of a clock, clockwise from 12, to the nearest five minutes (2.5°): <c>12:00</c>, <c>4:30</c>. For a
+    /// glance; the figure stands beside it.
     /// </summary>
     public static string Clock(Angle clockwise)
     {

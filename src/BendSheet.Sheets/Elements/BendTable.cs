@@ -5,7 +5,8 @@ using BendSheet.Sheets.Layout;
 namespace BendSheet.Sheets.Elements;
 
 /// <summary>
-/// The table at the middle of the sheet: a row for each bend in working order, what the hands set large, with a box to tick and room to write.
+/// The table at the middle of the sheet: a row for each bend in working order, what the hands set large, with a box to
+/// tick and room to write.
 /// </summary>
 internal static class BendTable
 {
@@ -132,7 +133,8 @@ internal static class BendTable
     };
 
     /// <summary>Below the mark.</summary>
-    private static double NoteLeft(List<Column> columns) => columns.TakeWhile(column => column.Kind != Kind.Mark).Sum(column => column.Width);
+    private static double NoteLeft(List<Column> columns) =>
+        columns.TakeWhile(column => column.Kind != Kind.Mark).Sum(column => column.Width);
 
     private static Block HeadingRow(List<Column> columns, bool hasNotes, TextMeasure measure)
     {

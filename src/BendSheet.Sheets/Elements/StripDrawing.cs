@@ -80,7 +80,9 @@ internal static class StripDrawing
                 canvas.Bubble(
                     FormattableString.Invariant($"{part.Bends[i].Number}"), MarkStyle, bubbles[i], top + BubbleRadius + 0.2, BubbleRadius);
                 canvas.Text(part.Bends[i].Label, MarkStyle, labels[i], top + labelTop + MarkStyle.Ascent, Align.Centre);
-                DrawLineAt(canvas, part.Bends[i], sheet.Rows.Length <= MostFaces, labels[i], top + labelTop + MarkStyle.LineHeight + (1.2 * ClockRadius));
+                DrawLineAt(
+                    canvas, part.Bends[i], sheet.Rows.Length <= MostFaces, labels[i],
+                    top + labelTop + MarkStyle.LineHeight + (1.2 * ClockRadius));
             }
 
             TubeOnStrip.DrawClips(canvas, part, sheet.Strip, top + tubeTop);
