@@ -16,6 +16,10 @@ internal sealed class LineSheet
     private const double LeastViews = 32;
     private const double MostViews = 110;
 
+    /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
+    private const int BendsInLeast = 5;
+    private const double MoreForABend = 8;
+
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 170;
@@ -25,6 +29,7 @@ internal sealed class LineSheet
 
     private readonly double _width;
     private readonly double _height;
+    private readonly double _leastViews;
     private readonly ShapeViews _views;
     private readonly IReadOnlyList<Block> _before;
     private readonly TwoColumns _order;
@@ -36,6 +41,7 @@ internal sealed class LineSheet
     {
         (_width, _height) = (width, height);
         _views = new(sheet, measure);
+        _leastViews = LeastViews + (MoreForABend * Math.Max(0, sheet.Rows.Length - BendsInLeast));
         _before =
         [
             .. Title.Of(sheet, measure, width),
@@ -85,11 +91,11 @@ internal sealed class LineSheet
     private (bool OnOnePage, double Height) Room()
     {
         var left = Left(_before);
-        var forAll = left - _after.Height >= LeastViews ? _after.Height : _after.LeastHeight;
+        var forAll = left - _after.Height >= _leastViews ? _after.Height : _after.LeastHeight;
         var onOne = Math.Min(left - forAll, MostViews);
 
         // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
-        return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= LeastViews
+        return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
             && (_views.At(_width, onOne).Labels is var labels
                 && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels))
             ? (true, onOne)

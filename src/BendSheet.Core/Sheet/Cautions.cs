@@ -25,6 +25,5 @@ public static class Cautions
     /// <summary>How the figures of the table are meant; a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
         "Line at: the pen line, seen from the held end, the former (inside of the bend) at 12. Held: the side in the grip; look along the "
-        + "arrow. Swing: how far the tube sweeps from the former's middle. Rotate: from the bend made before; dial: from A; cw: clockwise "
-        + "seen from A.";
+        + "arrow. Swing: reach from the former's middle. Rotate: from the bend made before; dial: from A; cw: clockwise seen from A.";
 }

@@ -35,7 +35,7 @@ public class CautionsTests
     [Theory]
     [InlineData("the pen line, seen from the held end, the former (inside of the bend) at 12")]
     [InlineData("Held: the side in the grip")]
-    [InlineData("Swing: how far")]
+    [InlineData("Swing: reach from the former")]
     [InlineData("dial: from A; cw: clockwise seen from A")]
     public void Each_column_that_needs_it_is_explained_by_where_one_stands(string words) =>
         Assert.Contains(words, Cautions.Rotation, StringComparison.Ordinal);
