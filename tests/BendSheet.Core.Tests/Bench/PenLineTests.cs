@@ -114,7 +114,7 @@ public class PenLineTests
             new(steps, FlareAFirst: false, FlareBFirst: false)));
     }
 
-    /// <summary>End A, start and end of each bend, end B, after every bend is made; the tube is bent at its own radius, arc factor 1.</summary>
+    /// <summary>End A, start and end of each bend, end B, after every bend is made.</summary>
     private static Vector3D[] BentAtTheBench(RouteLayout layout, BenchPlan plan, Func<BenchBend, double> lineAt)
     {
         var places = Places(plan);

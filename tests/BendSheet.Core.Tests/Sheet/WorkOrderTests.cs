@@ -13,8 +13,8 @@ public class WorkOrderTests
             "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
             "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm "
                 + "standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
-            "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former; tape "
-                + "the hardware back to its flare.",
+            "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former; "
+                + "tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
                 + "its offset being in the marks already; tick the table.",
             "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a stretched tape: a "

@@ -79,7 +79,8 @@ public class DialPagesTests
         var stops = OnPaper.Lines(page, Medium)
             .Where(line => Math.Abs(line.From.To(centre) - (Rim - 13)) < ToleranceMm && line.Length > 2.9)
             .Select(line => centre.Bearing(line.From)).Order().ToList();
-        var wanted = Printed.Solved(yaml)[0].Plan!.Bends.Select(bend => Math.Round((360 - bend.LineAt.Degrees) % 360, 1)).Distinct().Order().ToList();
+        var wanted = Printed.Solved(yaml)[0].Plan!.Bends
+            .Select(bend => Math.Round((360 - bend.LineAt.Degrees) % 360, 1)).Distinct().Order().ToList();
         Assert.Equal(wanted.Count, stops.Count);
         Assert.All(wanted.Zip(stops), pair => Assert.Equal(pair.First, pair.Second, ToleranceDegrees));
     }
