@@ -35,7 +35,7 @@ public class SolvedCsvTests : AtTheTerminal
     {
         var file = Typed("units: mm\ntube: {od: 5}\nbender: {radius: 15}\nlines: {straight: [{straight: 250}]}\n");
         var ran = await Run("show", file, "--format", "csv");
-        Assert.Equal($"{Heading}\nstraight,250,250,,250{new string(',', 19)}\n", ran.Output);
+        Assert.Equal($"{Heading}\nstraight,250,250,,250{new string(',', 20)}\n", ran.Output);
     }
 
     [Fact]
