@@ -6,25 +6,43 @@ using BendSheet.Sheets.Shape;
 
 namespace BendSheet.Sheets;
 
-/// <summary>The parts of one line's sheet, in reading order. One page wherever it fits.</summary>
-internal static class LineSheet
+/// <summary>
+/// The parts of one line's sheet, in reading order. One page wherever it fits; or else the first page has what is wanted at the tool, up to
+/// the order of work, and the next one the finished shape, large, what to check on it, and the cautions.
+/// </summary>
+internal sealed class LineSheet
 {
     /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 37;
+    private const double LeastViews = 32;
     private const double MostViews = 110;
 
-    /// <summary>On a sheet of several pages the views fill up a page from here on; with less room they begin the next one.</summary>
-    private const double LeastViewsOfSeveralPages = 75;
+    /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
+    private const int BendsInLeast = 5;
+    private const double MoreForABend = 8;
 
-    /// <summary>The pages of a sheet.</summary>
-    /// <param name="sheet">What it says.</param>
-    /// <param name="measure">Measures texts.</param>
-    /// <param name="width">Of the type area.</param>
-    /// <param name="height">Of the type area.</param>
-    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(
-        SheetContent sheet, TextMeasure measure, double width, double height)
+    /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
+    private const double LeastViewsOfSeveralPages = 75;
+    private const double MostViewsOfSeveralPages = 170;
+
+    /// <summary>Of the page, for the checks to stand last.</summary>
+    private const double WorthAnotherOrder = 5;
+
+    private readonly double _width;
+    private readonly double _height;
+    private readonly double _leastViews;
+    private readonly ShapeViews _views;
+    private readonly IReadOnlyList<Block> _before;
+    private readonly TwoColumns _order;
+    private readonly TwoColumns _checks;
+    private readonly TwoColumns _after;
+    private readonly Block _continued;
+
+    private LineSheet(SheetContent sheet, TextMeasure measure, double width, double height)
     {
-        Block[] before =
+        (_width, _height) = (width, height);
+        _views = new(sheet, measure);
+        _leastViews = LeastViews + (MoreForABend * Math.Max(0, sheet.Rows.Length - BendsInLeast));
+        _before =
         [
             .. Title.Of(sheet, measure, width),
             .. ReadFirst(sheet, measure, width),
@@ -32,50 +50,87 @@ internal static class LineSheet
             .. Clips(sheet, measure, width),
             .. BendTable.Of(sheet, measure, width),
         ];
-        var after = new TwoColumns(
+        Func<double, IEnumerable<Block>>[] order =
+        [
+            column =>
             [
-                column =>
-                [
-                    Paragraph.Heading(SheetWords.Order, column),
-                    .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column)),
-                ],
-                column => CheckList.Of(sheet, measure, column),
-                column => CautionList.Of(measure, column),
+                Paragraph.Heading(SheetWords.Order, column),
+                .. sheet.Order.SelectMany(step => Paragraph.Step(step, measure, column)),
             ],
-            width);
-        var continued = Title.Continued(sheet, measure, width);
-        double HeightOf(int page) => page == 0 ? height : height - continued.Height;
-        var left = Left(before);
-        var forAll = left - after.Height >= LeastViews ? after.Height : after.LeastHeight;
-        Block[] upper = [.. before, .. Views(new(sheet, measure), width, left, left - forAll)];
-        var lower = after.Blocks(Left(upper), HeightOf(1));
-        return [.. PageFlow.Spread([.. upper, .. lower], HeightOf).Select((blocks, page) => page == 0 ? blocks : Under(continued, blocks))];
+        ];
+        IEnumerable<Block> Checks(double column) => CheckList.Of(sheet, measure, column);
+        IEnumerable<Block> Cautions(double column) => CautionList.Of(measure, column);
+        _order = new(order, width);
+        _checks = new([Checks, Cautions], width);
+        var after = new TwoColumns([.. order, Checks, Cautions], width);
 
-        // Of the last page, when blocks have been spread over pages.
-        double Left(IReadOnlyList<Block> blocks)
-        {
-            var pages = PageFlow.Spread(blocks, HeightOf);
-            var (last, top) = pages[^1][^1];
-            return HeightOf(pages.Count - 1) - top - last.Height;
-        }
+        // The checks are not parted: between two cautions the columns may end more evenly.
+        var even = new TwoColumns([.. order, Cautions, Checks], width);
+        _after = even.LeastHeight + WorthAnotherOrder < after.LeastHeight ? even : after;
+        _continued = Title.Continued(sheet, measure, width);
     }
 
-    /// <summary>
-    /// In what the rest leaves of the page, as long as bends need not share numbers for it in the picture from which the piece is bent; or
-    /// else on the rest of the page that they come to lie on, or much of a page of their own.
-    /// </summary>
-    private static IReadOnlyList<Block> Views(ShapeViews views, double width, double leftOfPage, double leftOfOne)
+    /// <summary>The pages of a sheet.</summary>
+    /// <param name="sheet">What it says.</param>
+    /// <param name="twins">Sheets of its mirror image, whose shape is drawn as large.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="width">Of the type area.</param>
+    /// <param name="height">Of the type area.</param>
+    public static IReadOnlyList<IReadOnlyList<(Block Block, double Top)>> Pages(
+        SheetContent sheet, IEnumerable<SheetContent> twins, TextMeasure measure, double width, double height)
     {
-        var spread = leftOfPage >= LeastViewsOfSeveralPages ? Math.Min(leftOfPage, MostViews) : MostViews;
-        var onOne = Math.Min(leftOfOne, MostViews);
-        if (onOne < LeastViews)
-        {
-            return views.At(width, spread).Blocks;
-        }
+        var own = new LineSheet(sheet, measure, width, height);
+        var rooms = twins.Select(twin => new LineSheet(twin, measure, width, height).Room()).Append(own.Room()).ToList();
+        var blocks = rooms.TrueForAll(room => room.OnOnePage)
+            ? own.OnOnePage(rooms.Min(room => room.Height))
+            : own.OnSeveral(rooms.Where(room => !room.OnOnePage).Min(room => room.Height));
+        return [.. PageFlow.Spread(blocks, own.HeightOf).Select((page, i) => i == 0 ? page : Under(own._continued, page))];
+    }
 
-        var (blocks, labels) = views.At(width, onOne);
-        return onOne < spread && !views.NumbersAllBends(labels) && views.At(width, spread) is var larger && larger.Labels > labels
-            ? larger.Blocks : blocks;
+    /// <summary>What the views may take, and whether all of the sheet is on one page then.</summary>
+    private (bool OnOnePage, double Height) Room()
+    {
+        var left = Left(_before);
+        var forAll = left - _after.Height >= _leastViews ? _after.Height : _after.LeastHeight;
+        var onOne = Math.Min(left - forAll, MostViews);
+
+        // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
+        return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
+            && (_views.At(_width, onOne).Labels is var labels
+                && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels))
+            ? (true, onOne)
+            : (false, ViewsOfSeveral());
+    }
+
+    private IReadOnlyList<Block> OnOnePage(double views)
+    {
+        Block[] upper = [.. _before, .. _views.At(_width, views).Blocks];
+        return [.. upper, .. _after.Blocks(Left(upper), HeightOf(1))];
+    }
+
+    private IReadOnlyList<Block> OnSeveral(double views)
+    {
+        Block[] upper = [.. UpToOrder(), .. _views.At(_width, views).Blocks];
+        return [.. upper, .. _checks.Blocks(Left(upper), HeightOf(1))];
+    }
+
+    private IReadOnlyList<Block> UpToOrder() => [.. _before, .. _order.Blocks(Left(_before), HeightOf(1))];
+
+    /// <summary>What checks and cautions leave of the page that the order of work ends on, or else of the next one.</summary>
+    private double ViewsOfSeveral()
+    {
+        var here = Left(UpToOrder()) - _checks.Height;
+        return Math.Min(here >= LeastViewsOfSeveralPages ? here : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
+    }
+
+    private double HeightOf(int page) => page == 0 ? _height : _height - _continued.Height;
+
+    /// <summary>Of the last page, when blocks have been spread over pages.</summary>
+    private double Left(IReadOnlyList<Block> blocks)
+    {
+        var pages = PageFlow.Spread(blocks, HeightOf);
+        var (last, top) = pages[^1][^1];
+        return HeightOf(pages.Count - 1) - top - last.Height;
     }
 
     private static IEnumerable<Block> ReadFirst(SheetContent sheet, TextMeasure measure, double width) => sheet.ReadFirst.IsEmpty

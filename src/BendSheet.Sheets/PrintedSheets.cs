@@ -62,7 +62,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         private IDrawnPart Line(SheetContent line, TextMeasure measure)
         {
             var area = TypeArea.Of(Paper);
-            var pages = Upright(LineSheet.Pages(line, measure, area.Width, area.Height))
+            var pages = Upright(LineSheet.Pages(line, Job.Lines.Where(line.IsTwinOf), measure, area.Width, area.Height))
                 .Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
             return Drawn(pages, line.Line, new(SheetWords.Fingerprint(line), line.Line), measure);
         }

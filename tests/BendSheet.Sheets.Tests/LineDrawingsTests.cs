@@ -37,8 +37,20 @@ public class LineDrawingsTests
         {
             Assert.Contains(FormattableString.Invariant($"{bend.Number}"), strip, StringComparer.Ordinal);
             Assert.Contains(bend.Label, strip, StringComparer.Ordinal);
-            Assert.Contains(bend.Rotation, strip.Append(string.Empty), StringComparer.Ordinal);
+            Assert.Contains(bend.LineClock, strip, StringComparer.Ordinal);
         });
+    }
+
+    [Fact]
+    public void A_clip_at_the_mark_of_a_bend_is_drawn_over_it_white_around_and_black_inside()
+    {
+        var sheet = Printed.Contents(Printed.WorkedExample)[0];
+        var clipped = sheet with { Strip = sheet.Strip with { Clips = [sheet.Strip.Bends[0].Mark] } };
+        var drawn = Encoding.UTF8.GetString(LineDrawings.Of(clipped).Drawings[0].Svg.Span);
+        const string Thick = "stroke-width=\"0.6\"";
+        var white = drawn.LastIndexOf("stroke=\"white\"", StringComparison.Ordinal);
+        Assert.InRange(drawn.IndexOf(Thick, StringComparison.Ordinal), 0, white);
+        Assert.InRange(drawn.LastIndexOf(Thick, StringComparison.Ordinal), white, drawn.Length);
     }
 
     [Fact]

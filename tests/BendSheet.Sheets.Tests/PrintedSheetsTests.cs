@@ -35,7 +35,8 @@ public class PrintedSheetsTests
                 FormattableString.Invariant($"{row.Number}"),
                 row.Mark,
                 row.MarkOther,
-                row.MarkFromCut!,
+                row.LineClock,
+                row.LineFigure,
                 row.Held,
                 row.Rotate,
                 row.Dial,
@@ -53,7 +54,7 @@ public class PrintedSheetsTests
         var text = Printed.Text(Printed.Pages(Printed.Sheets(Printed.WorkedExample, paper)));
 
         // Bend 2 of the worked example: start 176.0569 from the cut end, 175.5569 from the flare face.
-        Assert.Contains("2175.5629/32in176.0A45°cw90°30°30°182.0220mm", text, StringComparison.Ordinal);
+        Assert.Contains("2175.5629/32in10:30315°30°A→30°182.0220mm45°cw90°", text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -174,7 +175,7 @@ public class PrintedSheetsTests
         var rows = Printed.Contents(Printed.ManyBends(60))[0].Rows;
         foreach (var row in rows)
         {
-            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.Held}{row.Rotate}{row.Dial}");
+            var cells = Printed.WithoutBlanks($"{row.Number}{row.Mark}{row.MarkOther}{row.LineClock}{row.LineFigure}{row.Pull}{row.Held}");
             var page = Assert.Single(texts, text => text.Contains(cells, StringComparison.Ordinal));
             Assert.Contains("mark,mm", page, StringComparison.Ordinal);
         }
@@ -201,7 +202,6 @@ public class PrintedSheetsTests
     [InlineData(4, Paper.A4)]
     [InlineData(4, Paper.Letter)]
     [InlineData(5, Paper.A4)]
-    [InlineData(5, Paper.Letter)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);
@@ -223,7 +223,7 @@ public class PrintedSheetsTests
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]
-    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_where_its_bends_keep_their_numbers(Paper paper)
+    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_or_fills_two(Paper paper)
     {
         var yaml = Printed.Head.Replace(
             "bender: {radius: 9/16 in}",
@@ -244,7 +244,59 @@ public class PrintedSheetsTests
                   - {straight: 95, rotate: 180, bend: 25}
                   - {straight: 165}
             """;
-        Assert.Equal(paper == Paper.A4 ? 1 : 2, Printed.Sheets(yaml, paper).Pages);
+        if (paper == Paper.A4)
+        {
+            Assert.Equal(1, Printed.Sheets(yaml, paper).Pages);
+        }
+        else
+        {
+            FillsTwoPages(yaml, paper);
+        }
+    }
+
+    [Theory]
+    [InlineData(6, Paper.A4)]
+    [InlineData(6, Paper.Letter)]
+    [InlineData(8, Paper.A4)]
+    [InlineData(8, Paper.Letter)]
+    public void More_bends_than_one_page_holds_fill_two(int bends, Paper paper) => FillsTwoPages(
+        Printed.FewBends(5).Replace("      - {straight: 80}\n", string.Concat(Enumerable.Range(6, bends - 5).Select(
+            bend => FormattableString.Invariant($"      - {{straight: {100 + (10 * bend)}, rotate: {35 * bend} cw, bend: 50}}\n")))
+            + "      - {straight: 80}\n", StringComparison.Ordinal),
+        paper);
+
+    /// <summary>The table and the order of work on the first page, the shape, the checks and the cautions on the second.</summary>
+    private static void FillsTwoPages(string yaml, Paper paper)
+    {
+        var content = Printed.Contents(yaml)[0];
+        var pages = Printed.Pages(Printed.Sheets(yaml, paper));
+        Assert.Equal(2, pages.Count);
+        var texts = pages.Select(page => Printed.Text([page])).ToList();
+        Assert.All(content.Order, step => Assert.Contains(Printed.WithoutBlanks(step), texts[0], StringComparison.Ordinal));
+        Assert.All(Cautions.All, caution => Assert.Contains(Printed.WithoutBlanks(caution), texts[1], StringComparison.Ordinal));
+        Assert.All(pages, page =>
+        {
+            const double FootMm = 15;
+            var lowest = page.Letters.Where(letter => letter.BoundingBox.Bottom / PointsPerMm > FootMm)
+                .Min(letter => letter.BoundingBox.Bottom / PointsPerMm);
+            Assert.InRange(lowest / (page.Height / PointsPerMm), 0, 0.4);
+        });
+    }
+
+    [Fact]
+    public void A_line_and_its_mirror_image_are_drawn_to_one_scale_however_much_else_there_is_on_their_sheets()
+    {
+        var names = string.Concat(Enumerable.Repeat("a bracket with a long name ", 12));
+        var yaml = Printed.FewBends(3) + $"  other: {{mirror: few, from: {{at: {names}}}, to: {{at: {names}}}}}\n";
+        var scales = Printed.Pages(Printed.Sheets(yaml)).Select(page => Printed.Text([page]))
+            .Where(text => text.Contains("scale1:", StringComparison.Ordinal))
+            .Select(text => text[text.IndexOf("scale1:", StringComparison.Ordinal)..][..12]).ToList();
+        Assert.Equal(2, scales.Count);
+        Assert.Equal(scales[0], scales[1], StringComparer.Ordinal);
+
+        // Alone, the one with less on its sheet is drawn larger.
+        var alone = Printed.Text(Printed.Pages(Printed.Sheets(Printed.FewBends(3))));
+        Assert.DoesNotContain(scales[0], alone, StringComparison.Ordinal);
     }
 
     [Fact]

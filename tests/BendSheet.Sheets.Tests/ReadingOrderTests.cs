@@ -53,7 +53,7 @@ public class ReadingOrderTests
             Assert.Equal("TH", Assert.Single(pair.Second.Parts, cell => cell.Scope is "Row").Type);
             Assert.Equal(FormattableString.Invariant($"{pair.First.Number}"), pair.Second.Parts[1].Words);
             Assert.Equal(Printed.WithoutBlanks(pair.First.Mark + pair.First.MarkOther), pair.Second.Parts[2].Words);
-            Assert.Equal(Printed.WithoutBlanks(pair.First.Bend), pair.Second.Parts[8].Words);
+            Assert.Equal(Printed.WithoutBlanks(pair.First.Bend), pair.Second.Parts[7].Words);
         });
     }
 

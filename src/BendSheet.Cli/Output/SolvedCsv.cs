@@ -15,7 +15,7 @@ public static class SolvedCsv
     private static readonly string[] Columns =
     [
         "line", "cutLength", "developedLength", "number", "straightBefore", "rotate", "dial", "bend", "pull", "bender", "radius", "setback",
-        "arc", "gain", "start", "middle", "end", "mark", "straightAfter", "step", "held", "swing", "lever", "note",
+        "arc", "gain", "start", "middle", "end", "mark", "straightAfter", "step", "held", "lineAt", "swing", "lever", "note",
     ];
 
     /// <summary>The heading and the rows, each with a line end behind it.</summary>
@@ -69,6 +69,7 @@ public static class SolvedCsv
         Number(bend.StraightAfter),
         bend.Step.ToString(CultureInfo.InvariantCulture),
         bend.Held.ToString(),
+        Number(bend.LineAt),
         Number(bend.Swing),
         Number(bend.Lever),
         Csv.Text(bend.Bend.Note ?? string.Empty),

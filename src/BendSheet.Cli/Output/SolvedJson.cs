@@ -83,6 +83,7 @@ public static class SolvedJson
         json.WriteNumber("bend", bend.Bend.Turn.Degrees);
         json.WriteNumber("rotate", bend.Bend.Rotation.Degrees);
         json.WriteNumber("dial", bend.Dial.Degrees);
+        json.WriteNumber("lineAt", bend.LineAt.Degrees);
         json.WriteNumber("pull", bend.Pull.Degrees);
         WriteLength(json, "radius", bend.Layout.Radius);
         json.WriteString("bender", bend.Bender.Name);

@@ -19,6 +19,12 @@ public sealed record BenchBend(int Number, BendLayout Layout, Angle Dial, Angle 
     /// <summary>The end whose side lies in the tool's grip.</summary>
     public required TubeEnd Held { get; init; }
 
+    /// <summary>
+    /// Where the pen line along the tube stands when the bend is made: clockwise, 0° to below 360°, as one looks from the held end along
+    /// the tube towards the tool, the former (inside of the bend) at 12 o'clock.
+    /// </summary>
+    public required Angle LineAt { get; init; }
+
     /// <summary>How far the other side reaches from the former's axis while the bend is made, to the tube's centreline.</summary>
     public required Length Swing { get; init; }
 

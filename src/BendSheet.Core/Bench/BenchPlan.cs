@@ -31,14 +31,9 @@ public sealed record BenchPlan(
     /// <summary>The bends in the order they are made.</summary>
     public IEnumerable<BenchBend> InWorkingOrder => Order.Steps.Select(step => Bends[step.Bend]);
 
-    /// <summary>
-    /// How the bending plane turns from the bend made before, or for the first one from the line along the tube, the shorter way round.
-    /// </summary>
-    public Angle RollTo(BenchBend bend)
-    {
-        var before = bend.Step > 1 ? Bends[Order.Steps[bend.Step - 2].Bend].Dial : Angle.Zero;
-        return (bend.Dial + -before).NearestTurn();
-    }
+    /// <summary>How the bending plane turns from the bend made before, the shorter way round; not at all for the first one.</summary>
+    public Angle RollTo(BenchBend bend) =>
+        bend.Step > 1 ? (bend.Dial + -Bends[Order.Steps[bend.Step - 2].Bend].Dial).NearestTurn() : Angle.Zero;
 
     /// <summary>The plan of a line whose centreline exists.</summary>
     /// <param name="template">As measured.</param>
@@ -47,13 +42,15 @@ public sealed record BenchPlan(
     /// <param name="tube">Its still straight tube.</param>
     /// <param name="pulls">What the tool is pulled to, for each bend.</param>
     /// <param name="order">What is done after what.</param>
+    /// <param name="penned">Dial reading of the pen line where it is on the tube already; null where the first bend has it inside.</param>
     public static BenchPlan Of(
         LineTemplate template,
         RouteLayout layout,
         TubeCentreline centreline,
         StraightTube tube,
         ImmutableArray<Angle> pulls,
-        OrderOfWork order)
+        OrderOfWork order,
+        Angle? penned = null)
     {
         var dials = DialReading.Of(template.Route);
         var bends = new BenchBend[layout.Bends.Length];
@@ -72,6 +69,7 @@ public sealed record BenchPlan(
             {
                 Step = turn + 1,
                 Held = step.Held,
+                LineAt = PenLine.At(dials[i], penned ?? dials[order.Steps[0].Bend], step.Held),
                 Swing = step.Swing,
                 StraightAfter = layout.Legs[i + 1].StraightLeft,
                 Lever = Lever.OfBend(centreline, i),

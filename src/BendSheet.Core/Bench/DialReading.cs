@@ -4,7 +4,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench;
 
-/// <summary>The reading of a dial fixed to the tube: the rotations from the first bend on, summed up, 0° to below 360°.</summary>
+/// <summary>The rotations from bend 1 on, summed up, clockwise as seen from A, 0° to below 360°.</summary>
 public static class DialReading
 {
     /// <summary>The reading for each bend, from end A.</summary>

@@ -155,10 +155,15 @@ public sealed class CarPlan
         var layout = RouteLayout.Of(aimed).Layout!;
         var centreline = layout.Centreline(aimed.Start);
         var tube = StraightTube.Of(aimed, layout);
+
+        // The pen line is on the tube: with the first bend of the order where that is made, or else where its sheet had it.
+        var sheet = begun.Plan!;
+        var first = sheet.Order.Steps[0].Bend;
+        Angle? penned = aimed.Bent.Contains(first + 1) ? null : sheet.Bends[first].Dial;
         var pulls = Pulls(aimed, layout);
         var reach = new SweepReach(layout, tube, pulls);
-        var (order, stopped) = OrderPlanner.GoOn(begun.Plan!.Order, aimed, layout, tube, reach);
-        var plan = BenchPlan.Of(aimed, layout, centreline, tube, pulls, order);
+        var (order, stopped) = OrderPlanner.GoOn(sheet.Order, aimed, layout, tube, reach);
+        var plan = BenchPlan.Of(aimed, layout, centreline, tube, pulls, order, penned);
         var clips = ClipPlan.Of(aimed, layout, tube);
         IEnumerable<Finding> ofTheRest =
         [

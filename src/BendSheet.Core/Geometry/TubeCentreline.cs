@@ -35,6 +35,26 @@ public sealed record TubeCentreline
     /// <summary>End A, the corner of each bend, end B: bends + 2 entries, null for a bend of 180° or more.</summary>
     public ImmutableArray<Vector3D?> Corners => [EndA, .. Arcs.Select(arc => arc.Corner), EndB];
 
+    /// <summary>
+    /// How the plane of each arc is rolled against that of the arc before, clockwise seen along the way; entry i is of arc i + 1.
+    /// </summary>
+    public IEnumerable<Angle> Rolls() => Arcs.Skip(1).Select((arc, i) => Angle.FromRadians(Math.Atan2(
+        Arcs[i].End.Axis.Dot(arc.Start.Side), Arcs[i].End.Side.Dot(arc.Start.Side))));
+
+    /// <summary>Whether it has the straights and arcs of another one, and all rolls the other way.</summary>
+    public bool IsMirrorImageOf(TubeCentreline other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Arcs.Length == other.Arcs.Length
+            && Straights.Zip(other.Straights).All(pair => Same(pair.First.Length.Millimetres, pair.Second.Length.Millimetres))
+            && Arcs.Zip(other.Arcs).All(
+                pair => Same(pair.First.Length.Millimetres, pair.Second.Length.Millimetres)
+                    && Same(pair.First.Turn.Degrees, pair.Second.Turn.Degrees))
+            && Rolls().Zip(other.Rolls()).All(pair => Same((pair.First + pair.Second).NearestTurn().Degrees, 0));
+
+        static bool Same(double one, double another) => Math.Abs(one - another) < Tolerances.SamePoint.Millimetres;
+    }
+
     /// <summary>Walks from end A, carrying a frame along: go straight, roll, bend.</summary>
     /// <param name="start">How end A lies.</param>
     /// <param name="straights">One more than arcs, none below zero.</param>

@@ -11,20 +11,14 @@ public enum BendFigure
     /// <summary>Where the pen goes, from the datum.</summary>
     Mark,
 
-    /// <summary>The same from the cut end of A.</summary>
-    MarkFromCut,
-
-    /// <summary>The end whose side is held.</summary>
-    Held,
-
-    /// <summary>From the bend made before.</summary>
-    Rotate,
-
-    /// <summary>Dial reading.</summary>
-    Dial,
+    /// <summary>Where the pen line stands, seen from the held end.</summary>
+    LineAt,
 
     /// <summary>What to pull the tool to.</summary>
     Pull,
+
+    /// <summary>The end whose side is held, with the way one looks from it.</summary>
+    Held,
 
     /// <summary>The finished angle.</summary>
     Bend,
@@ -34,6 +28,12 @@ public enum BendFigure
 
     /// <summary>How far the swept side reaches.</summary>
     Swing,
+
+    /// <summary>From the bend made before.</summary>
+    Rotate,
+
+    /// <summary>Rotations added up from A.</summary>
+    Dial,
 
     /// <summary>How far end B moves for one degree.</summary>
     Lever,
@@ -57,19 +57,18 @@ public sealed record BendColumn(BendFigure Figure, string OnPage, string AtTermi
     {
         ArgumentNullException.ThrowIfNull(sheet);
         var unit = sheet.Notation.Symbol;
-        var fromFace = sheet.Rows.Any(row => row.MarkFromCut is not null) ? " from face of A" : string.Empty;
         BendColumn[] all =
         [
             new(BendFigure.Number, "bend", "bend", row => FormattableString.Invariant($"{row.Number}")),
-            new(BendFigure.Mark, $"mark, {unit}{fromFace}", $"mark {unit}", row => row.Mark),
-            new(BendFigure.MarkFromCut, $"from cut end, {unit}", "from cut", row => row.MarkFromCut ?? string.Empty),
-            new(BendFigure.Held, "held", "held", row => row.Held),
-            new(BendFigure.Rotate, "rotate", "rotate", row => row.Rotate),
-            new(BendFigure.Dial, "dial", "dial", row => row.Dial),
+            new(BendFigure.Mark, $"mark, {unit}", $"mark {unit}", row => row.Mark),
+            new(BendFigure.LineAt, "line at", "line at", row => $"{row.LineClock} {row.LineFigure}"),
             new(BendFigure.Pull, "pull to", "pull to", row => row.Pull),
+            new(BendFigure.Held, "held", "held", row => row.Held),
             new(BendFigure.Bend, "finished angle", "angle", row => row.Bend),
             new(BendFigure.StraightAfter, $"straight after, {unit}", "straight after", row => row.StraightAfter),
             new(BendFigure.Swing, "swing", "swing", row => row.Swing),
+            new(BendFigure.Rotate, "rotate", "rotate", row => row.Rotate),
+            new(BendFigure.Dial, "dial", "dial", row => row.Dial),
             new(BendFigure.Lever, string.Empty, "1° moves B", row => row.Lever),
             new(BendFigure.Remark, "note", "note", row => row.Remark),
         ];

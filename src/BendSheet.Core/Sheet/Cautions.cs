@@ -22,9 +22,8 @@ public static class Cautions
     /// <summary>How the + or − behind a length is meant.</summary>
     public const string Rounded = "+/−: a little more/less.";
 
-    /// <summary>How a rotation is meant, because a bend made in the wrong plane is the commonest spoilt tube.</summary>
+    /// <summary>How the figures of the table are meant; a bend made in the wrong plane is the commonest spoilt tube.</summary>
     public const string Rotation =
-        "Rotate and dial: how the bending plane turns, clockwise (cw) as you look along the tube from A towards B: rotate from the "
-        + "bend made "
-        + "before, dial from the line along the tube. With the tool fixed to the bench, turn the tube, and count, the other way.";
+        "Line at: the pen line, seen from the held end, the former (inside of the bend) at 12. Held: the side in the grip; look along the "
+        + "arrow. Swing: reach from the former's middle. Rotate: from the bend made before; dial: from A; cw: clockwise seen from A.";
 }

@@ -5,8 +5,8 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
 
-/// <summary>A reading of the dial at which bends are made.</summary>
-/// <param name="Reading">From 0° to below 360°.</param>
+/// <summary>Where the pen line stands at bends that are made with it there.</summary>
+/// <param name="Reading">As in the table, from 0° to below 360°.</param>
 /// <param name="Label">The same as it is printed.</param>
 /// <param name="Bends">Numbers of the bends.</param>
 public sealed record DialStop(Angle Reading, string Label, ImmutableArray<int> Bends)
@@ -35,11 +35,11 @@ public sealed record DialStop(Angle Reading, string Label, ImmutableArray<int> B
     private static string Listed(ImmutableArray<int> bends) =>
         string.Join(", ", bends.Select(bend => bend.ToString(CultureInfo.InvariantCulture)));
 
-    /// <summary>Bends that print the same reading share a stop. By reading, from 0° on.</summary>
+    /// <summary>Bends that print the same figure share a stop. In order, from 0° on.</summary>
     internal static IEnumerable<DialStop> Of(BenchPlan plan) => plan.Bends
-        .GroupBy(bend => AngleNotation.Dial(bend.Dial), StringComparer.Ordinal)
+        .GroupBy(bend => AngleNotation.Dial(bend.LineAt), StringComparer.Ordinal)
         .Select(same => new DialStop(
-            same.First().Dial.OnDial(),
+            same.First().LineAt,
             same.Key,
             [.. same.Select(bend => bend.Number)]))
         .OrderBy(stop => stop.Reading);

@@ -16,12 +16,12 @@ public static class DialWords
     public static IReadOnlyList<string> HowTo { get; } =
     [
         "Glue the page on to card. Cut the dial out, cut its hole, and slit it along the dashed line from the rim to the hole.",
-        "Put it round the tube on the side that is held, behind the tool, its print towards A: looking from A towards B its figures run "
-            + "clockwise. Set its 0° on the line along the tube and tape it to the tube, over the slit.",
-        "Cut the pointer out and fix it to tool or bench, its tip at the rim, on the side that the tube is bent to. It stays on that "
-            + "side when the tube is turned end over end.",
-        "For each bend turn the tube until the arrow of the bend's boxed number stands at the pointer. If the dial is in the way, move "
-            + "it along the tube, with its 0° on the line.",
+        "Put it round the tube on the side that is held, behind the tool, its print towards the held end. Set its 0° on the pen line and "
+            + "tape it to the tube, over the slit.",
+        "Cut the pointer out and fix it to tool or bench, its tip at the rim, on the side of the former: 12 o'clock.",
+        "For each bend turn the tube until the arrow of the bend's boxed number stands at the pointer: the pen line then stands where the "
+            + "table says. If the dial is in the way, move it along the tube, with its 0° on the line.",
+        "When the other end is held, put the dial on that side: its print towards the held end again, its 0° on the line.",
     ];
 
     /// <summary>Every stop with its bends.</summary>
@@ -33,7 +33,7 @@ public static class DialWords
 
     /// <summary>The dial for somebody who does not see it.</summary>
     public static string Alternative(SheetContent sheet) =>
-        $"A dial of 360 degrees, clockwise as one looks along the tube from A towards B, with a stop at {Stops(sheet)}";
+        $"A dial of 360 degrees, to be looked at from the held end, with a stop at {Stops(sheet)}";
 
     /// <summary>
     /// On the dial, one below the other, because it is cut out and lies about: which line it is for, of which any length, which version of
@@ -42,7 +42,7 @@ public static class DialWords
     public static IReadOnlyList<string> OnDial(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return [sheet.Line, SheetWords.Fingerprint(sheet), "look from A towards B"];
+        return [sheet.Line, SheetWords.Fingerprint(sheet), "look from the held end"];
     }
 
     /// <summary>On the pointer; any length of text.</summary>

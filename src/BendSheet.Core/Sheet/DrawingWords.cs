@@ -14,8 +14,9 @@ public static class DrawingWords
         var text = $"The straight tube, {sheet.CutLength.Main} long, ";
         text += strip.Bends.IsEmpty
             ? "with no marks."
-            : $"with marks at {string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}{Rolled(bend)})"))}, in "
-                + $"{sheet.Notation.UnitName} from {sheet.DatumName}.";
+            : "with marks at "
+                + string.Join(", ", strip.Bends.Select(bend => $"{bend.Label} (bend {bend.Number}, line at {bend.LineClock})"))
+                + $", in {sheet.Notation.UnitName} from {sheet.DatumName}.";
         text += End('A', strip.FlaredA, strip.HardwareA) + End('B', strip.FlaredB, strip.HardwareB);
         if (strip.Trim > Length.Zero)
         {
@@ -70,8 +71,6 @@ public static class DrawingWords
     }
 
     private static string Box(SheetContent sheet) => $"Over the outside, X × Y × Z, it is {sheet.Envelope}.";
-
-    private static string Rolled(StripBend bend) => bend.Roll.Length == 0 ? string.Empty : $", rotated {bend.Roll}";
 
     private static string End(char letter, bool flared, IEnumerable<EndHardware> hardware)
     {

@@ -94,6 +94,13 @@ public sealed record SheetContent
 
     /// <summary>Where the dial stops, from 0° on.</summary>
     public ImmutableArray<DialStop> DialStops { get; init; } = [];
+
+    /// <summary>Whether another line is the mirror image of this one: the same straights and bends, rotated the other way.</summary>
+    public bool IsTwinOf(SheetContent other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return other != this && Shape.IsMirrorImageOf(other.Shape);
+    }
 }
 
 /// <summary>A length as it is printed.</summary>
@@ -123,16 +130,26 @@ public sealed record BendRow
     /// <summary>The same in the other unit, with the unit.</summary>
     public required string MarkOther { get; init; }
 
-    /// <summary>The same from the cut end of A; null where that is the datum.</summary>
-    public required string? MarkFromCut { get; init; }
+    /// <summary>
+    /// Where the pen line stands: clockwise as one looks from the held end along the tube towards the tool, the former at 12 o'clock.
+    /// </summary>
+    public required Angle LineAt { get; init; }
 
-    /// <summary>The letter of the end whose side is held.</summary>
+    /// <summary>The same as on a clock.</summary>
+    public string LineClock => AngleNotation.Clock(LineAt);
+
+    /// <summary>The same in degrees.</summary>
+    public string LineFigure => AngleNotation.Dial(LineAt);
+
+    /// <summary>
+    /// The letter of the end whose side is held, with an arrow the way one looks from there, A lying on the left: <c>A →</c>.
+    /// </summary>
     public required string Held { get; init; }
 
-    /// <summary>From the bend made before, at the first one from the line along the tube; a dash where it is none there.</summary>
+    /// <summary>From the bend made before; a dash at the first one.</summary>
     public required string Rotate { get; init; }
 
-    /// <summary>Dial reading.</summary>
+    /// <summary>Rotations added up from A.</summary>
     public required string Dial { get; init; }
 
     /// <summary>What to pull the tool to.</summary>

@@ -82,9 +82,9 @@ public static class SheetWriter
                 TurnRound = before is not null && before.Held != bend.Held ? WorkOrder.TurnRound(bend.Held) : null,
                 Mark = notation.Figure(bend.Mark - plan.Datum),
                 MarkOther = notation.Other.WithUnit(bend.Mark - plan.Datum),
-                MarkFromCut = plan.Datum > Length.Zero ? notation.Figure(bend.Mark) : null,
-                Held = bend.Held.ToString(),
-                Rotate = before is null && roll == Angle.Zero ? Dash : AngleNotation.Rotation(roll),
+                LineAt = bend.LineAt,
+                Held = HeldInWords(bend.Held),
+                Rotate = before is null ? Dash : AngleNotation.Rotation(roll),
                 Dial = AngleNotation.Dial(bend.Dial),
                 Pull = AngleNotation.Figure(bend.Pull),
                 Bend = AngleNotation.Figure(bend.Bend.Turn),
@@ -97,6 +97,9 @@ public static class SheetWriter
             before = bend;
         }
     }
+
+    /// <summary>With an arrow from the held end to the tool, A lying on the left.</summary>
+    internal static string HeldInWords(TubeEnd held) => held == TubeEnd.A ? "A →" : "← B";
 
     /// <summary>Over the outside of the tube, and rounded up to what anybody clears a bench to.</summary>
     internal static string SwingInWords(Length swing, Tube tube, LengthNotation notation)
@@ -215,5 +218,10 @@ public static class SheetWriter
     private static string EnvelopeInWords(Envelope envelope, LengthNotation notation) =>
         $"{notation.WithUnit(envelope.X)} × {notation.WithUnit(envelope.Y)} × {notation.WithUnit(envelope.Z)}";
 
-    private static string Sentence(string message) => char.ToUpperInvariant(message[0]) + message[1..] + ".";
+    /// <summary>Words of the file stand in quotation marks on paper, where nobody types.</summary>
+    private static string Sentence(string message)
+    {
+        var parts = message.Split('`').Select((part, i) => i % 2 == 0 ? part : $"“{part}”");
+        return string.Concat(parts) is var text ? char.ToUpperInvariant(text[0]) + text[1..] + "." : string.Empty;
+    }
 }

@@ -66,7 +66,7 @@ internal static class StockTubes
     {
         if (tube.Plan is not { } plan)
         {
-            yield return "No roll of this tube is typed in `stock`, so there is no cutting plan.";
+            yield return "The file lists no roll of this tube, so there is no cutting plan.";
             yield break;
         }
 

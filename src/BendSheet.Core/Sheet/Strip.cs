@@ -55,14 +55,14 @@ public sealed record Strip(
 /// <param name="Label">The same from the datum, as it is printed.</param>
 public sealed record StripBend(int Number, Length Start, Length End, Length Mark, string Label)
 {
-    /// <summary>
-    /// From the bend made before, as in the table, and which one that was where it is not the one before on the tube; empty where there is
-    /// none.
-    /// </summary>
-    public string Roll { get; init; } = string.Empty;
+    /// <summary>Where the pen line stands when it is made, as in the table.</summary>
+    public Angle LineAt { get; init; }
 
-    /// <summary>The same with an arrow, as it is drawn.</summary>
-    public string Rotation { get; init; } = string.Empty;
+    /// <summary>The same as on a clock.</summary>
+    public string LineClock => AngleNotation.Clock(LineAt);
+
+    /// <summary>The same in degrees.</summary>
+    public string LineFigure => AngleNotation.Dial(LineAt);
 
     /// <summary>The letter of the end whose side is held.</summary>
     public string Held { get; init; } = string.Empty;
@@ -72,33 +72,15 @@ public sealed record StripBend(int Number, Length Start, Length End, Length Mark
     /// </summary>
     public string Rolled { get; init; } = string.Empty;
 
-    /// <summary>Dial reading as it is printed.</summary>
-    public string Dial { get; init; } = string.Empty;
-
-    internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation)
+    internal static StripBend Of(BenchBend bend, BenchPlan plan, LengthNotation notation) => new(
+        bend.Number,
+        bend.Start,
+        bend.End,
+        bend.Mark,
+        notation.Figure(bend.Mark - plan.Datum))
     {
-        var roll = plan.RollTo(bend);
-        var words = roll == Angle.Zero ? string.Empty : AngleNotation.Rotation(roll) + After(bend, plan);
-        return new(
-            bend.Number,
-            bend.Start,
-            bend.End,
-            bend.Mark,
-            notation.Figure(bend.Mark - plan.Datum))
-        {
-            Roll = words,
-            Rotation = words.Length == 0 ? string.Empty : Arrow(roll) + words,
-            Held = bend.Held.ToString(),
-            Rolled = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty,
-            Dial = AngleNotation.Dial(bend.Dial),
-        };
-    }
-
-    /// <summary>On the strip bends are read from A to B: where they are made otherwise, it is said which one was made before.</summary>
-    private static string After(BenchBend bend, BenchPlan plan) =>
-        plan.InWorkingOrder.TakeWhile(made => made != bend).LastOrDefault() is { } before && before.Number != bend.Number - 1
-            ? FormattableString.Invariant($" after {before.Number}")
-            : string.Empty;
-
-    private static string Arrow(Angle rotation) => rotation > Angle.Zero ? "↻ " : "↺ ";
+        LineAt = bend.LineAt,
+        Held = bend.Held.ToString(),
+        Rolled = bend.Number > 1 && bend.Bend.Rotation != Angle.Zero ? AngleNotation.Rotation(bend.Bend.Rotation) : string.Empty,
+    };
 }

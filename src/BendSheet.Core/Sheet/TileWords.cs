@@ -48,7 +48,7 @@ public static class TileWords
         {
             yield return "Measure the bar of each tile. Cut the tiles apart at the dashed lines and at the line marked “cut”; lay that "
                 + "edge on the line of the same joint of the tile before, the tube's sides in line, and glue. Then hold a tape along the "
-                + "strip: every joint must lie at its figure from the cut end of A, or the figures of all behind it are wrong.";
+                + "strip: every joint must lie at its figure, or the figures of all behind it are wrong.";
         }
 
         yield return $"Lay the straight tube on its picture, {sheet.DatumName} on its line, and draw every mark right across the tube. "
@@ -79,12 +79,12 @@ public static class TileWords
 
     /// <summary>A joint and where it must lie.</summary>
     /// <param name="before">Number of the tile before it.</param>
-    /// <param name="fromCutEnd">From the cut end of A.</param>
-    /// <param name="notation">Of the sheet.</param>
-    public static string JointAt(int before, Length fromCutEnd, LengthNotation notation)
+    /// <param name="place">From the cut end of A.</param>
+    /// <param name="sheet">Of the line; all figures count from its datum.</param>
+    public static string JointAt(int before, Length place, SheetContent sheet)
     {
-        ArgumentNullException.ThrowIfNull(notation);
-        return $"{Joint(before)}: {notation.WithUnit(fromCutEnd)} from the cut end of A";
+        ArgumentNullException.ThrowIfNull(sheet);
+        return $"{Joint(before)}: {sheet.Notation.WithUnit(place - sheet.Strip.Datum)} from {sheet.DatumName}";
     }
 
     /// <summary>On the flap that the next tile covers, one below the other.</summary>
@@ -95,8 +95,7 @@ public static class TileWords
     public static IReadOnlyList<string> AtMark(StripBend bend)
     {
         ArgumentNullException.ThrowIfNull(bend);
-        var tool = $"held {bend.Held}, dial {bend.Dial}";
-        return bend.Rotation.Length > 0 ? [tool, bend.Rotation] : [tool];
+        return [$"line at {bend.LineClock}", $"{bend.LineFigure}, held {bend.Held}"];
     }
 
     private static string Joint(int before) => FormattableString.Invariant($"joint {before}|{before + 1}");

@@ -13,13 +13,8 @@ namespace BendSheet.Core.Sheet;
 public static class WorkOrder
 {
     /// <summary>What to do where the next bend is held from the other end.</summary>
-    /// <remarks>
-    /// Tipped over top to bottom, the side of the tube that lies on the inside of the bend stays there, and with it the dial reading; swung
-    /// round flat it would come to lie on the outside, and the bend would go the wrong way.
-    /// </remarks>
     public static string TurnRound(TubeEnd held) =>
-        $"Turn the tube round, so that the {held} side is held: tip it end over end, what lay on top comes below and the dial still "
-            + "reads true; do not swing it round flat";
+        $"Turn the tube end for end: hold the {held} side now. Set the line anew: the table has it as seen from {held}";
 
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
@@ -28,7 +23,7 @@ public static class WorkOrder
         if (!template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length)
         {
             yield return $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
-                + "the marks of the others, mark them anew and go on from there; the dial's zero line stays.";
+                + "the marks of the others, mark them anew and go on from there; the pen line stays.";
         }
 
         yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the "
@@ -43,8 +38,8 @@ public static class WorkOrder
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
                 ? "; tape the hardware back to its flare"
                 : string.Empty;
-            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A; draw the dial's "
-                + $"zero line along the tube{slid}.";
+            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
+                + $"straight line along the whole tube: at the first bend it faces the former{slid}.";
         }
 
         foreach (var step in BendSteps(template, plan, notation))

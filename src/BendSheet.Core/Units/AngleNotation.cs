@@ -22,6 +22,17 @@ public static class AngleNotation
             : Figure(Angle.FromDegrees(Math.Abs(tenths))) + (tenths > 0 ? " cw" : " ccw");
     }
 
+    /// <summary>
+    /// A direction as on the face of a clock, clockwise from 12, to the nearest five minutes (2.5°): <c>12:00</c>, <c>4:30</c>. For a
+    /// glance; the figure stands beside it.
+    /// </summary>
+    public static string Clock(Angle clockwise)
+    {
+        const int HalfDay = 12 * 60;
+        var minutes = (int)Math.Round(Tenths(clockwise.OnDial()) * 2 / 5, MidpointRounding.AwayFromZero) * 5 % HalfDay;
+        return string.Create(CultureInfo.InvariantCulture, $"{(minutes < 60 ? 12 : minutes / 60)}:{minutes % 60:00}");
+    }
+
     private static double Tenths(Angle angle) =>
         Math.Round(Math.Round(angle.Degrees * 10, 6, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero) / 10;
 }

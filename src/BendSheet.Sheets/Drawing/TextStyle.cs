@@ -22,6 +22,9 @@ public sealed record TextStyle(double Points, bool Bold = false, bool Tabular = 
     /// <summary>The mark in the table.</summary>
     public static TextStyle Mark { get; } = new(14, Bold: true, Tabular: true);
 
+    /// <summary>What the hands set beside the mark: the line, the pull, the side that is held.</summary>
+    public static TextStyle Set { get; } = new(12, Bold: true, Tabular: true);
+
     /// <summary>Headings of the sheet's parts.</summary>
     public static TextStyle Heading { get; } = new(10, Bold: true);
 

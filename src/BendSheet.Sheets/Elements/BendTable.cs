@@ -5,17 +5,26 @@ using BendSheet.Sheets.Layout;
 namespace BendSheet.Sheets.Elements;
 
 /// <summary>
-/// The table at the middle of the sheet: a row for each bend in working order, its mark large, with a box to tick and room to write.
+/// The table at the middle of the sheet: a row for each bend in working order, what the hands set large, with a box to
+/// tick and room to write.
 /// </summary>
 internal static class BendTable
 {
     private const double Padding = 1.2;
-    private const double LeastRow = 8.8;
+    private const double LeastRow = 8.2;
     private const double TickBoxSize = 4;
     private const double LeastToWrite = 14;
 
+    /// <summary>Of the clock face with the pen line.</summary>
+    private const double ClockRadius = 3.3;
+
+    /// <summary>Below the notes of a row.</summary>
+    private const double NoteFoot = 0.6;
+
     /// <summary>A note of more lines than this goes on below its row, so that no row is taller than a page.</summary>
     private const int LinesInRow = 12;
+
+    private static readonly TextStyle NoteStyle = TextStyle.Body;
 
     /// <summary>Heading and rows; the heading is repeated on each page.</summary>
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
@@ -27,12 +36,12 @@ internal static class BendTable
         }
 
         var columns = Columns(sheet, width);
-        var heading = HeadingRow(columns, measure);
+        var hasNotes = sheet.Rows.Any(row => row.Remark.Length > 0);
+        var heading = HeadingRow(columns, hasNotes, measure);
         yield return Block.Space(1);
         yield return heading with { KeepWithNext = true };
         foreach (var row in sheet.Rows)
         {
-            var notes = row.Remark.Length == 0 ? [] : Remark(row, measure, NoteWidth(columns) - (2 * Padding));
             if (row.TurnRound is { } turn)
             {
                 foreach (var line in TurnRound(turn, measure, width, heading))
@@ -41,13 +50,14 @@ internal static class BendTable
                 }
             }
 
-            yield return Row(columns, row, [.. notes.Take(LinesInRow)], heading);
-            foreach (var line in notes.Skip(LinesInRow))
+            var notes = Remark(row, measure, width - NoteLeft(columns) - (2 * Padding));
+            yield return Row(columns, row, hasNotes ? [.. notes.Take(LinesInRow)] : null, heading);
+            foreach (var (line, style) in notes.Skip(LinesInRow))
             {
                 yield return new(
-                    TextStyle.Small.LineHeight,
+                    style.LineHeight,
                     (canvas, top) => canvas.As(
-                        Role.Cell, () => canvas.Text(line, TextStyle.Small, NoteLeft(columns) + Padding, top + TextStyle.Small.Ascent)),
+                        Role.Cell, () => canvas.Text(line, style, NoteLeft(columns) + Padding, top + style.Ascent)),
                     heading)
                 {
                     Role = Role.Row,
@@ -76,19 +86,23 @@ internal static class BendTable
         });
     }
 
-    /// <summary>The tool, where it is another one, on lines of its own.</summary>
-    private static IReadOnlyList<string> Remark(BendRow row, TextMeasure measure, double width) =>
-    [
-        .. row.ToolInWords is { } tool ? measure.Wrap(tool, TextStyle.Small with { Bold = true }, width) : [],
-        .. row.Note is { } note ? measure.Wrap(note, TextStyle.Small, width) : [],
-    ];
+    /// <summary>
+    /// On lines below the figures. Another tool has another radius and another line to mark under: nobody may overlook it.
+    /// </summary>
+    private static List<(string Line, TextStyle Style)> Remark(BendRow row, TextMeasure measure, double width)
+    {
+        var style = NoteStyle with { Bold = row.Tool is not null };
+        return row.Remark.Length == 0 ? [] : [.. measure.Wrap(row.Remark, style, width).Select(line => (line, style))];
+    }
 
-    /// <summary>Each column at least as wide as its longest figure in the smallest type; what is left is to write in.</summary>
+    /// <summary>
+    /// What the hands set, then room to write, then the rest in small type; each column at least as wide as its longest figure in the
+    /// smallest type.
+    /// </summary>
     private static List<Column> Columns(SheetContent sheet, double width)
     {
-        var all = BendColumn.Of(sheet);
         List<Column> columns = [new(Kind.Tick, string.Empty, 6, _ => string.Empty)];
-        foreach (var column in all)
+        foreach (var column in BendColumn.Of(sheet))
         {
             if (column is { OnPage.Length: > 0, Figure: not BendFigure.Remark })
             {
@@ -98,14 +112,8 @@ internal static class BendTable
             }
         }
 
-        var left = width - columns.Sum(column => column.Width);
-        if (all.FirstOrDefault(column => column.Figure == BendFigure.Remark) is { } note)
-        {
-            columns.Add(new(Kind.Note, note.OnPage, left - LeastToWrite, _ => string.Empty));
-            left = LeastToWrite;
-        }
-
-        columns.Add(new(Kind.Write, BendColumn.AsBent, left, _ => string.Empty));
+        var left = Math.Max(LeastToWrite, width - columns.Sum(column => column.Width));
+        columns.Insert(columns.FindIndex(column => column.Kind == Kind.Small), new(Kind.Write, BendColumn.AsBent, left, _ => string.Empty));
         return columns;
     }
 
@@ -114,20 +122,21 @@ internal static class BendTable
     {
         BendFigure.Number => (Kind.Number, 9),
         BendFigure.Mark => (Kind.Mark, 25),
-        BendFigure.Held => (Kind.Held, 9),
-        BendFigure.Rotate => (Kind.Figure, 17),
-        BendFigure.Dial => (Kind.Figure, 12),
-        BendFigure.Pull => (Kind.Figure, 12.5),
-        BendFigure.Swing => (Kind.Figure, 15.5),
-        _ => (Kind.Figure, 14),
+        BendFigure.LineAt => (Kind.Clock, 26),
+        BendFigure.Pull => (Kind.Figure, 18),
+        BendFigure.Held => (Kind.Held, 13),
+        BendFigure.Bend => (Kind.Small, 13.5),
+        BendFigure.StraightAfter => (Kind.Small, 15),
+        BendFigure.Swing => (Kind.Small, 14),
+        BendFigure.Rotate => (Kind.Small, 15.5),
+        _ => (Kind.Small, 11.5),
     };
 
+    /// <summary>Below the mark.</summary>
     private static double NoteLeft(List<Column> columns) =>
-        columns.TakeWhile(column => column.Kind != Kind.Note).Sum(column => column.Width);
+        columns.TakeWhile(column => column.Kind != Kind.Mark).Sum(column => column.Width);
 
-    private static double NoteWidth(List<Column> columns) => columns.Find(column => column.Kind == Kind.Note)!.Width;
-
-    private static Block HeadingRow(List<Column> columns, TextMeasure measure)
+    private static Block HeadingRow(List<Column> columns, bool hasNotes, TextMeasure measure)
     {
         var style = TextStyle.Small;
         var wrapped = columns.ConvertAll(column => measure.Wrap(column.Heading, style, column.Width - 1));
@@ -148,32 +157,46 @@ internal static class BendTable
                 });
                 x += columns[i].Width;
             }
+
+            if (hasNotes)
+            {
+                // Below the figures of a row nothing has to say what a note is, but for whoever counts cells.
+                canvas.As(Role.ColumnHead, () => { });
+            }
         })
         {
             Role = Role.Row,
         };
     }
 
-    private static Block Row(List<Column> columns, BendRow row, List<string> notes, Block heading)
+    /// <param name="columns">Of the table.</param>
+    /// <param name="row">What stands in it.</param>
+    /// <param name="notes">Below its figures; null where no row of the table has any.</param>
+    /// <param name="heading">Of the columns.</param>
+    private static Block Row(List<Column> columns, BendRow row, List<(string Line, TextStyle Style)>? notes, Block heading)
     {
-        var height = Math.Max(LeastRow, (notes.Count * TextStyle.Small.LineHeight) + (2 * Padding));
+        var noteHeight = notes is { Count: > 0 } ? notes.Sum(note => note.Style.LineHeight) + NoteFoot : 0;
         return new(
-            height,
+            LeastRow + noteHeight,
             (canvas, top) =>
             {
                 canvas.Decoration(() =>
                 {
-                    Frame(canvas, columns, top, height, Canvas.Medium);
-                    canvas.Box((columns[0].Width - TickBoxSize) / 2, top + ((height - TickBoxSize) / 2), TickBoxSize, TickBoxSize);
+                    Frame(canvas, columns, top, LeastRow, noteHeight > 0 ? Canvas.Thin : Canvas.Medium);
+                    Outline(canvas, columns.Sum(column => column.Width), top + LeastRow, noteHeight);
+                    canvas.Box((columns[0].Width - TickBoxSize) / 2, top + ((LeastRow - TickBoxSize) / 2), TickBoxSize, TickBoxSize);
                 });
                 var x = 0.0;
                 foreach (var column in columns)
                 {
                     var left = x;
-                    canvas.As(
-                        column.Kind == Kind.Number ? Role.RowHead : Role.Cell,
-                        () => DrawCell(canvas, column, row, notes, left, top, height));
+                    canvas.As(column.Kind == Kind.Number ? Role.RowHead : Role.Cell, () => DrawCell(canvas, column, row, left, top));
                     x += column.Width;
+                }
+
+                if (notes is not null)
+                {
+                    canvas.As(Role.Cell, () => DrawNotes(canvas, notes, NoteLeft(columns) + Padding, top + LeastRow));
                 }
             },
             heading)
@@ -182,36 +205,54 @@ internal static class BendTable
         };
     }
 
-    private static void DrawCell(Canvas canvas, Column column, BendRow row, List<string> notes, double x, double top, double height)
+    private static void DrawCell(Canvas canvas, Column column, BendRow row, double x, double top)
     {
         var text = column.Text(row);
         var right = x + column.Width - Padding;
-        var middle = top + (height / 2);
+        var middle = top + (LeastRow / 2);
         switch (column.Kind)
         {
-            case Kind.Number or Kind.Held:
+            case Kind.Number:
                 canvas.Text(text, TextStyle.Mark, x + (column.Width / 2), middle + (TextStyle.Mark.CapHeight / 2), Align.Centre);
                 break;
+            case Kind.Held:
+                canvas.Text(text, TextStyle.Set, x + (column.Width / 2), middle + (TextStyle.Set.CapHeight / 2), Align.Centre);
+                break;
             case Kind.Mark:
-                canvas.Text(text, TextStyle.Mark.Fitting(text, column.Width - (2 * Padding)), right, middle + 0.4, Align.Right);
-                canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.6, Align.Right);
+                canvas.Text(text, TextStyle.Mark.Fitting(text, column.Width - (2 * Padding)), right, middle + 0.3, Align.Right);
+                canvas.Text(row.MarkOther, TextStyle.Small, right, middle + 3.4, Align.Right);
                 break;
-            case Kind.Figure:
-                var figure = TextStyle.Cell.Fitting(text, column.Width - (2 * Padding));
-                canvas.Text(text, figure, right, middle + (figure.CapHeight / 2), Align.Right);
+            case Kind.Clock:
+                ClockFace.Draw(canvas, new(x + Padding + ClockRadius, middle + (0.1 * ClockRadius)), ClockRadius, row.LineAt);
+                canvas.Text(row.LineClock, TextStyle.Set, right, middle + 0.3, Align.Right);
+                canvas.Text(row.LineFigure, TextStyle.Small, right, middle + 3.4, Align.Right);
                 break;
-            case Kind.Note:
-                var first = middle - (notes.Count * TextStyle.Small.LineHeight / 2) + TextStyle.Small.Ascent;
-                for (var line = 0; line < notes.Count; line++)
-                {
-                    // Another tool has another radius and another line to mark under: nobody may overlook it.
-                    var style = line == 0 && row.Tool is not null ? TextStyle.Small with { Bold = true } : TextStyle.Small;
-                    canvas.Text(notes[line], style, x + Padding, first + (line * TextStyle.Small.LineHeight));
-                }
-
+            case Kind.Figure or Kind.Small:
+                var style = column.Kind == Kind.Small ? TextStyle.Small : TextStyle.Set.Fitting(text, column.Width - (2 * Padding));
+                canvas.Text(text, style, right, middle + (style.CapHeight / 2), Align.Right);
                 break;
             default:
                 break;
+        }
+    }
+
+    private static void DrawNotes(Canvas canvas, IEnumerable<(string Line, TextStyle Style)> notes, double x, double top)
+    {
+        foreach (var (line, style) in notes)
+        {
+            canvas.Text(line, style, x, top + style.Ascent);
+            top += style.LineHeight;
+        }
+    }
+
+    /// <summary>Around the notes of a row.</summary>
+    private static void Outline(Canvas canvas, double width, double top, double height)
+    {
+        if (height > 0)
+        {
+            canvas.Line(0, top, 0, top + height, Canvas.Thin);
+            canvas.Line(width, top, width, top + height, Canvas.Thin);
+            canvas.Line(0, top + height, width, top + height, Canvas.Medium);
         }
     }
 
@@ -233,11 +274,12 @@ internal static class BendTable
     {
         Tick,
         Number,
-        Held,
         Mark,
+        Clock,
         Figure,
-        Note,
+        Held,
         Write,
+        Small,
     }
 
     private sealed record Column(Kind Kind, string Heading, double Width, Func<BendRow, string> Text);

@@ -11,6 +11,6 @@ internal static class CautionList
     public static IEnumerable<Block> Of(TextMeasure measure, double width) =>
         [
             Paragraph.Heading(Cautions.Heading, width),
-            .. Cautions.All.SelectMany(caution => Paragraph.Remark("!", caution, TextStyle.Small, measure, width)),
+            .. Cautions.All.SelectMany(caution => Paragraph.Remark("!", caution, TextStyle.Body, measure, width)),
         ];
 }

@@ -6,7 +6,7 @@ using BendSheet.Sheets.Layout;
 namespace BendSheet.Sheets.Elements;
 
 /// <summary>
-/// The tube drawn straight from A to B, to scale along its length: where each bend lies, its mark, number and rotation, and what goes on
+/// The tube drawn straight from A to B, to scale along its length: where each bend lies, its mark, number and pen line, and what goes on
 /// the ends. Every label is there: those that would meet move apart along their row, at the end of a leader line; and a tube with more
 /// bends than one row has room for is drawn in parts, one below the other, all to the same scale.
 /// </summary>
@@ -15,6 +15,10 @@ internal static class StripDrawing
     private const double BubbleRadius = 2.4;
     private const double BubblePitch = (2 * BubbleRadius) + 0.6;
     private const double LabelGap = 1.5;
+
+    /// <summary>Of the clock face with the pen line.</summary>
+    private const double ClockRadius = 1.8;
+    private const double ClockGap = 0.8;
 
     /// <summary>A tick of a mark reaches over the tube by this.</summary>
     private const double Tick = 1.5;
@@ -34,7 +38,7 @@ internal static class StripDrawing
     public static IEnumerable<Block> Of(SheetContent sheet, TextMeasure measure, double width)
     {
         var bends = sheet.Strip.Bends.OrderBy(bend => bend.Mark.Millimetres).ToList();
-        var pitch = LabelGap + bends.Select(bend => Math.Max(MarkStyle.Width(bend.Label), TextStyle.Small.Width(bend.Rotation)))
+        var pitch = LabelGap + bends.Select(bend => Math.Max(MarkStyle.Width(bend.Label), LineWidth(bend)))
             .DefaultIfEmpty(0).Max();
         yield return Paragraph.Heading(StripWords.Heading(sheet));
         foreach (var part in StripPart.Of(sheet.Strip, bends, Math.Max(1, (int)(width / pitch)), width))
@@ -54,11 +58,10 @@ internal static class StripDrawing
         var half = (width / 2) - LabelGap;
         var endA = part.HasA ? EndLines(StripWords.AtEnd(sheet.Strip.FlaredA, sheet.Strip.HardwareA), measure, half) : [];
         var endB = part.HasB ? EndLines(StripWords.AtEnd(sheet.Strip.FlaredB, sheet.Strip.HardwareB), measure, half) : [];
-        var labelHeights = part.Bends
-            .Select(bend => bend.Rotation.Length > 0 ? MarkStyle.LineHeight + TextStyle.Small.LineHeight : MarkStyle.LineHeight).ToList();
+        var labelHeight = MarkStyle.LineHeight + (2.3 * ClockRadius);
         var endsTop = labelTop + EndsBelowLabels(endA, endB);
         var foot = Math.Max(
-            marks.Count == 0 ? labelTop : labelTop + labelHeights.Max(),
+            marks.Count == 0 ? labelTop : labelTop + labelHeight,
             endsTop + (Math.Max(endA.Count, endB.Count) * TextStyle.Small.LineHeight));
         return new(foot + 0.6, (canvas, top) =>
         {
@@ -77,10 +80,12 @@ internal static class StripDrawing
                 canvas.Bubble(
                     FormattableString.Invariant($"{part.Bends[i].Number}"), MarkStyle, bubbles[i], top + BubbleRadius + 0.2, BubbleRadius);
                 canvas.Text(part.Bends[i].Label, MarkStyle, labels[i], top + labelTop + MarkStyle.Ascent, Align.Centre);
-                canvas.Text(
-                    part.Bends[i].Rotation, TextStyle.Small, labels[i], top + labelTop + MarkStyle.LineHeight
-                        + TextStyle.Small.Ascent, Align.Centre);
+                DrawLineAt(
+                    canvas, part.Bends[i], sheet.Rows.Length <= MostFaces, labels[i],
+                    top + labelTop + MarkStyle.LineHeight + (1.2 * ClockRadius));
             }
+
+            TubeOnStrip.DrawClips(canvas, part, sheet.Strip, top + tubeTop);
 
             DrawEnd(canvas, endA, 0, top + endsTop, Align.Left);
             DrawEnd(canvas, endB, canvas.Width, top + endsTop, Align.Right);
@@ -94,12 +99,28 @@ internal static class StripDrawing
         double EndsBelowLabels(IReadOnlyList<string> ofA, IReadOnlyList<string> ofB)
         {
             var (rightOfA, leftOfB) = (Widest(ofA), width - Widest(ofB));
-            return labels.Zip(labelHeights)
-                .Where(label => label.First - (pitch / 2) < rightOfA || label.First + (pitch / 2) > leftOfB)
-                .Select(label => label.Second)
-                .DefaultIfEmpty(0)
-                .Max();
+            return labels.Any(label => label - (pitch / 2) < rightOfA || label + (pitch / 2) > leftOfB) ? labelHeight : 0;
         }
+    }
+
+    /// <summary>More bends than fit into two parts are only told by the time: faces as small are many strokes.</summary>
+    private const int MostFaces = 25;
+
+    private static double LineWidth(StripBend bend) => (2 * ClockRadius) + ClockGap + TextStyle.Small.Width(bend.LineClock);
+
+    /// <summary>Where the pen line stands: a clock face and the time beside it.</summary>
+    private static void DrawLineAt(Canvas canvas, StripBend bend, bool withFace, double middle, double y)
+    {
+        if (!withFace)
+        {
+            canvas.Text(bend.LineClock, TextStyle.Small, middle, y + (TextStyle.Small.CapHeight / 2), Align.Centre);
+            return;
+        }
+
+        var left = middle - (LineWidth(bend) / 2);
+        ClockFace.Draw(canvas, new(left + ClockRadius, y), ClockRadius, bend.LineAt);
+        canvas.Text(
+            bend.LineClock, TextStyle.Small, left + (2 * ClockRadius) + ClockGap, y + (TextStyle.Small.CapHeight / 2));
     }
 
     private static double Fan(IReadOnlyList<double> marks, IReadOnlyList<double> labels) =>

@@ -5,7 +5,7 @@ using BendSheet.Sheets.Drawing;
 
 namespace BendSheet.Sheets.Elements;
 
-/// <summary>The straight tube itself, or a part of it: hatched bends, clips, hardware, flares and the trim line.</summary>
+/// <summary>The straight tube itself, or a part of it: hatched bends, hardware, flares and the trim line; and its clips.</summary>
 internal static class TubeOnStrip
 {
     /// <summary>Of the tube on paper, whatever its diameter.</summary>
@@ -33,11 +33,6 @@ internal static class TubeOnStrip
         }
 
         canvas.Box(a, top, b - a, Height);
-        foreach (var clip in strip.Clips.Where(clip => clip >= part.From && (clip < part.To || part.HasB)))
-        {
-            DrawClip(canvas, part.At(clip), top + Height);
-        }
-
         if (part.HasA)
         {
             DrawHardware(canvas, strip.HardwareA, place => Math.Min(b, part.At(place)), piece => piece, middle);
@@ -91,12 +86,26 @@ internal static class TubeOnStrip
         }
     }
 
-    /// <summary>A triangle that points at the tube from below, in the room above the labels.</summary>
+    /// <summary>Over all lines, so that no mark hides one.</summary>
+    public static void DrawClips(Canvas canvas, StripPart part, Strip strip, double top)
+    {
+        foreach (var clip in strip.Clips.Where(clip => clip >= part.From && (clip < part.To || part.HasB)))
+        {
+            DrawClip(canvas, part.At(clip), top + Height);
+        }
+    }
+
+    /// <summary>A black triangle that points at the tube from below, white around it, in the room above the labels.</summary>
     private static void DrawClip(Canvas canvas, double x, double bottom)
     {
-        canvas.Line(x, bottom, x - ClipSize, bottom + (1.6 * ClipSize));
-        canvas.Line(x, bottom, x + ClipSize, bottom + (1.6 * ClipSize));
-        canvas.Line(x - ClipSize, bottom + (1.6 * ClipSize), x + ClipSize, bottom + (1.6 * ClipSize));
+        var foot = bottom + (1.6 * ClipSize);
+        PagePoint[] outline = [new(x - ClipSize, foot), new(x, bottom + 0.2), new(x + ClipSize, foot), new(x - ClipSize, foot)];
+        canvas.Path(outline, ClipSize, white: true);
+        canvas.Line(x, bottom, x - ClipSize, foot);
+        canvas.Line(x, bottom, x + ClipSize, foot);
+        canvas.Line(x - ClipSize, foot, x + ClipSize, foot);
+        canvas.Path([new(x - (0.5 * ClipSize), foot - 0.3), new(x, bottom + 0.7), new(x + (0.5 * ClipSize), foot - 0.3)], 0.6);
+        canvas.Line(x, bottom + 0.7, x, foot, 0.6);
     }
 
     private static void DrawFlare(Canvas canvas, double end, double outer, double top)

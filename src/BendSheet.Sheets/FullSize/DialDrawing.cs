@@ -5,7 +5,10 @@ using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>The dial: a tick for each degree, clockwise from the top, the tube's hole in the middle, and this line's stops.</summary>
+/// <summary>
+/// The dial: a tick for each degree, the tube's hole in the middle, and this line's stops. It goes round with the tube, 0° on the pen line,
+/// and is read at a pointer that stands: so its figures run against the clock for the reading to be where the line stands clockwise.
+/// </summary>
 internal static class DialDrawing
 {
     /// <summary>Of the rim: a degree is a little more than a millimetre there, and it fits across both papers.</summary>
@@ -44,7 +47,7 @@ internal static class DialDrawing
         for (var degree = 0; degree < 360; degree += 10)
         {
             var style = degree % 30 == 0 ? FigureStyle with { Bold = true } : FigureStyle;
-            var at = centre + GaugeShape.OnCircle(FigureRadius, degree);
+            var at = centre + OnDial(FigureRadius, degree);
             canvas.Text(FormattableString.Invariant($"{degree}"), style, at.X, at.Y + (style.CapHeight / 2), Align.Centre);
         }
 
@@ -87,7 +90,7 @@ internal static class DialDrawing
         const double FarEnough = 12;
         var slit = Enumerable.Range(0, 17).Select(i => 185.0 + (i % 2 == 0 ? i * 5 : -(i + 1) * 5))
             .MaxBy(degrees => Math.Min(FarEnough, stops.Min(stop => Apart(stop.Reading.Degrees, degrees))));
-        var (from, to) = (centre + GaugeShape.OnCircle(Rim, slit), centre + GaugeShape.OnCircle(hole, slit));
+        var (from, to) = (centre + OnDial(Rim, slit), centre + OnDial(hole, slit));
         canvas.DashedLine(from.X, from.Y, to.X, to.Y, Canvas.Medium);
     }
 
@@ -152,26 +155,29 @@ internal static class DialDrawing
         var reach = (halfWidth * Math.Abs(sin)) + (halfHeight * Math.Abs(cos));
         for (var radius = FirstRing - reach; radius > hole + CrossOver + reach; radius -= RingStep)
         {
-            yield return new(-radius, -radius, new(centre + GaugeShape.OnCircle(radius, degrees), halfWidth, halfHeight));
+            yield return new(-radius, -radius, new(centre + OnDial(radius, degrees), halfWidth, halfHeight));
         }
     }
 
     /// <summary>At the end of the ticks, pointing outwards: which of them is a stop.</summary>
     private static void Arrowhead(Canvas canvas, PagePoint centre, double degrees)
     {
-        var tip = centre + GaugeShape.OnCircle(StopStart + 1, degrees);
+        var tip = centre + OnDial(StopStart + 1, degrees);
         foreach (var side in new[] { -1, 1 })
         {
-            var foot = centre + GaugeShape.OnCircle(StopStart - 1.8, degrees + (1.2 * side));
+            var foot = centre + OnDial(StopStart - 1.8, degrees + (1.2 * side));
             canvas.Line(tip.X, tip.Y, foot.X, foot.Y);
         }
     }
 
     private static void Radial(Canvas canvas, PagePoint centre, double from, double to, double degrees, double pen)
     {
-        var (outer, inner) = (centre + GaugeShape.OnCircle(from, degrees), centre + GaugeShape.OnCircle(to, degrees));
+        var (outer, inner) = (centre + OnDial(from, degrees), centre + OnDial(to, degrees));
         canvas.Line(outer.X, outer.Y, inner.X, inner.Y, pen);
     }
+
+    /// <summary>A place on the card: readings run against the clock.</summary>
+    private static PagePoint OnDial(double radius, double reading) => GaugeShape.OnCircle(radius, -reading);
 
     private static double Apart(double a, double b)
     {

@@ -26,7 +26,7 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     public bool Has(Length place) => (First || place >= Start) && (Last || place < End);
 
     /// <summary>
-    /// As few tiles as will do. Joints lie at round figures from the cut end of A, so that each can be measured there, and not at a mark.
+    /// As few tiles as will do. Joints lie at round figures from where the marks count, so that each can be measured, and not at a mark.
     /// </summary>
     /// <param name="strip">The straight tube.</param>
     /// <param name="step">Joints lie at multiples of this.</param>
@@ -34,21 +34,23 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     /// <param name="lastRoom">The longest last tile.</param>
     public static IReadOnlyList<StripTile> Spread(Strip strip, Length step, Length room, Length lastRoom)
     {
-        var most = (int)Math.Floor((room / step) + 1e-9);
         var joints = new List<int>();
-        for (var reached = 0; strip.Length - (reached * step) > lastRoom; reached = joints[^1])
+        for (var reached = Length.Zero; strip.Length - reached > lastRoom; reached = Place(joints[^1]))
         {
-            var furthest = reached + most;
+            var furthest = (int)Math.Floor(((reached + room - strip.Datum) / step) + 1e-9);
+            var most = furthest - (joints.Count == 0 ? 0 : joints[^1]);
             var free = Enumerable.Range(0, Math.Min(Tries, most)).Select(back => furthest - back)
-                .FirstOrDefault(joint => IsFree(strip, joint * step), furthest);
+                .FirstOrDefault(joint => IsFree(strip, Place(joint)), furthest);
             joints.Add(free);
         }
 
         return [.. Enumerable.Range(0, joints.Count + 1).Select(i => new StripTile(
             i + 1,
             joints.Count + 1,
-            i == 0 ? Length.Zero : joints[i - 1] * step,
-            i == joints.Count ? strip.Length : joints[i] * step))];
+            i == 0 ? Length.Zero : Place(joints[i - 1]),
+            i == joints.Count ? strip.Length : Place(joints[i])))];
+
+        Length Place(int joint) => strip.Datum + (joint * step);
     }
 
     private static bool IsFree(Strip strip, Length joint) =>

@@ -95,12 +95,12 @@ internal static class TileDrawing
         var strip = sheet.Strip;
         if (!tile.First)
         {
-            yield return (tile.Start, TileWords.JointAt(tile.Number - 1, tile.Start, sheet.Notation), true);
+            yield return (tile.Start, TileWords.JointAt(tile.Number - 1, tile.Start, sheet), true);
         }
 
         if (!tile.Last)
         {
-            yield return (tile.End, TileWords.JointAt(tile.Number, tile.End, sheet.Notation), true);
+            yield return (tile.End, TileWords.JointAt(tile.Number, tile.End, sheet), true);
         }
 
         if (tile.First && strip.Datum == Length.Zero)

@@ -11,7 +11,7 @@ internal static class Paragraph
     /// <summary>
     /// From one baseline to the next, for each millimetre of type: lines of running text may lie nearer than those of a table.
     /// </summary>
-    private const double Leading = 1.2;
+    private const double Leading = 1.17;
 
     private const double TickBoxSize = 3;
 

@@ -12,7 +12,7 @@ public sealed record PictorialOutline(ImmutableArray<(double X, double Y)> Point
     public static PictorialOutline Of(SheetContent sheet)
     {
         var shape = Polyline.Of(sheet.Shape);
-        var projection = ViewDirection.Best(sheet.Shape, sheet.TubeDiameter.Millimetres);
+        var projection = ViewDirection.Best(sheet.Shape, sheet.TubeDiameter.Millimetres, sheet.LiesOnCar);
         return new([.. shape.Points.Select(projection.Of).Select(point => (point.X, point.Y))], [.. shape.BendMiddles]);
     }
 }

@@ -39,6 +39,22 @@ internal sealed record Projection(string Name, string Caption, Vector3D Right, V
             new(cosRound * cosAbove, sinRound * cosAbove, sinAbove));
     }
 
+    /// <summary>From where what is mirrored in the plane of X and Z looks like this in a mirror.</summary>
+    public Projection AcrossY() => this with
+    {
+        Right = -1 * Right with { Y = -Right.Y },
+        Up = Up with { Y = -Up.Y },
+        Nearness = Nearness with { Y = -Nearness.Y },
+    };
+
+    /// <summary>From where what is mirrored in the plane of X and Y looks like this in a mirror.</summary>
+    public Projection AcrossZ() => this with
+    {
+        Right = -1 * Right with { Z = -Right.Z },
+        Up = Up with { Z = -Up.Z },
+        Nearness = Nearness with { Z = -Nearness.Z },
+    };
+
     /// <summary>The same view with the paper turned by a quarter, clockwise or the other way.</summary>
     public Projection Turned(bool clockwise) => clockwise
         ? this with { Right = Up, Up = -1 * Right }

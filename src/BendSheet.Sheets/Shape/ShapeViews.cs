@@ -35,7 +35,7 @@ internal sealed class ShapeViews
         _sheet = sheet;
         _measure = measure;
         _shape = Polyline.Of(sheet.Shape);
-        _projections = [ViewDirection.Best(sheet.Shape, sheet.TubeDiameter.Millimetres), .. Projection.Flat];
+        _projections = [ViewDirection.Best(sheet.Shape, sheet.TubeDiameter.Millimetres, sheet.LiesOnCar), .. Projection.Flat];
         _sizes = [.. _projections.Select(projection => DrawnTube.Size(_shape, projection, sheet.TubeDiameter.Millimetres))];
     }
 
@@ -146,7 +146,7 @@ internal sealed class ShapeViews
         var foot = cell.Top + cell.Height + ViewLayout.CaptionHeight;
         if (Projection.Flat.Contains(projection))
         {
-            var labelsOfFlat = ViewLabels.Of(tube, cell, []);
+            var labelsOfFlat = ViewLabels.Of(tube, cell, [], small: true);
             var flat = new ShapeView(tube, labelsOfFlat);
             return ((canvas, top) =>
             {

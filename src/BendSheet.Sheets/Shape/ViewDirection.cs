@@ -17,6 +17,9 @@ internal static class ViewDirection
     /// <summary>A later direction must be clearly better: a difference in the last digit may not turn the picture.</summary>
     private const double Clearly = 1e-6;
 
+    /// <summary>Millimetres that a line leads to one side.</summary>
+    private const double Aside = 1;
+
     /// <summary>Places along the tube that are looked at.</summary>
     private const int Places = 48;
 
@@ -37,13 +40,20 @@ internal static class ViewDirection
            select Projection.Pictorial(round, above),
     ];
 
-    /// <summary>The direction that hides least.</summary>
-    public static Projection Best(TubeCentreline centreline, double tubeDiameter)
+    /// <summary>
+    /// The direction that hides least. Of two lines that are mirror images one is looked at in the mirror, so that their pictures are a
+    /// pair.
+    /// </summary>
+    /// <param name="centreline">Of the line.</param>
+    /// <param name="tubeDiameter">In millimetres.</param>
+    /// <param name="liesOnCar">Its mirror image lies on the other side of the car; or else it only has its rotations the other way.</param>
+    public static Projection Best(TubeCentreline centreline, double tubeDiameter, bool liesOnCar = false)
     {
         var seen = new Seen(centreline, tubeDiameter);
+        var inMirror = liesOnCar ? IsOnTheRight(centreline) : IsRolledTheOtherWay(centreline);
         var best = Directions[0];
         var least = double.PositiveInfinity;
-        foreach (var direction in Directions)
+        foreach (var direction in inMirror ? Directions.Select(one => liesOnCar ? one.AcrossY() : one.AcrossZ()) : Directions)
         {
             if (seen.HiddenFrom(direction, least - Clearly) is { } cost)
             {
@@ -53,6 +63,14 @@ internal static class ViewDirection
 
         return best;
     }
+
+    /// <summary>Of the car's middle, from where A is.</summary>
+    private static bool IsOnTheRight(TubeCentreline centreline) =>
+        centreline.Arcs.Select(arc => arc.Start.Position).Append(centreline.EndB).Select(place => place.Y - centreline.EndA.Y)
+            .FirstOrDefault(aside => Math.Abs(aside) > Aside) < 0;
+
+    private static bool IsRolledTheOtherWay(TubeCentreline centreline) =>
+        centreline.Rolls().Select(roll => Math.Sin(roll.Radians)).FirstOrDefault(sine => Math.Abs(sine) > Clearly) < 0;
 
     /// <summary>What there is to see of a line.</summary>
     private sealed class Seen

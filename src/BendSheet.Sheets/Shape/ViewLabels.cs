@@ -14,6 +14,9 @@ internal static class ViewLabels
     /// </summary>
     private static readonly double[] Nearer = [0.8, 4, 8, 16, 32, double.PositiveInfinity];
 
+    /// <summary>On a small view labels nearer than their own size would pile up.</summary>
+    private static readonly double[] NearerOnSmall = [2 * ViewLabel.Radius, 8, 16, 32, double.PositiveInfinity];
+
     /// <summary>Of every label.</summary>
     public static TextStyle Style { get; } = TextStyle.Small with { Bold = true };
 
@@ -21,10 +24,11 @@ internal static class ViewLabels
     /// <param name="drawn">What they belong to.</param>
     /// <param name="cell">Where labels may lie.</param>
     /// <param name="taken">Lines of something else that is drawn in the cell.</param>
-    public static IReadOnlyList<ViewLabel> Of(DrawnTube drawn, ViewCell cell, IReadOnlyList<Segment> taken)
+    /// <param name="small">Beside a larger view that numbers every bend.</param>
+    public static IReadOnlyList<ViewLabel> Of(DrawnTube drawn, ViewCell cell, IReadOnlyList<Segment> taken, bool small = false)
     {
         IReadOnlyList<ViewLabel> most = [];
-        foreach (var nearer in Nearer)
+        foreach (var nearer in small ? NearerOnSmall : Nearer)
         {
             var labels = Placed(drawn, new(drawn.Points, drawn.Width, cell, taken), Groups(drawn, nearer));
             if (labels.Complete)

@@ -74,7 +74,8 @@ public class ShowTests : AtTheTerminal
         var table = ran.Output.Split('\n');
         var heading = Array.FindIndex(table, row => row.Contains("mark mm", StringComparison.Ordinal));
         Assert.Equal(
-            ["1", "85.0", "A", "–", "0°", "90°", "90°", "65.0"], table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..8]);
+            ["1", "85.0", "12:00", "0°", "90°", "A", "→", "90°", "65.0"],
+            table[heading + 1].Split(' ', StringSplitOptions.RemoveEmptyEntries)[..9]);
     }
 
     [Fact]

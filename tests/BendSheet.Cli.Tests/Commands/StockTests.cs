@@ -66,7 +66,7 @@ public class StockTests : AtTheTerminal
         var ran = await Run("stock", Typed(With("spare: 10 %")));
         Assert.Equal(0, ran.Code);
         Assert.Contains("  needed in all   3742.0 mm", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("No roll of this tube is typed in `stock`, so there is no cutting plan.", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("The file lists no roll of this tube, so there is no cutting plan.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  tube  3/16 in, 3742.0 mm in all", ran.Output, StringComparison.Ordinal);
     }
 

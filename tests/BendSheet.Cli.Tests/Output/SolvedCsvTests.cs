@@ -4,7 +4,7 @@ public class SolvedCsvTests : AtTheTerminal
 {
     private const string Heading =
         "line,cutLength,developedLength,number,straightBefore,rotate,dial,bend,pull,bender,radius,setback,arc,gain,"
-            + "start,middle,end,mark,straightAfter,step,held,swing,lever,note";
+            + "start,middle,end,mark,straightAfter,step,held,lineAt,swing,lever,note";
 
     [Fact]
     public async Task I_get_a_row_for_each_bend_and_every_row_has_a_cell_for_each_column()
@@ -15,7 +15,7 @@ public class SolvedCsvTests : AtTheTerminal
         var rows = Rows(ran.Output);
         Assert.Equal(Heading, string.Join(',', rows[0]));
         Assert.Equal("front-left 1; rear 1; rear 2", string.Join("; ", rows.Skip(1).Select(row => $"{row[0]} {row[3]}")));
-        Assert.All(rows, row => Assert.Equal(24, row.Count));
+        Assert.All(rows, row => Assert.Equal(25, row.Count));
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public class SolvedCsvTests : AtTheTerminal
     {
         var file = Typed("units: mm\ntube: {od: 5}\nbender: {radius: 15}\nlines: {straight: [{straight: 250}]}\n");
         var ran = await Run("show", file, "--format", "csv");
-        Assert.Equal($"{Heading}\nstraight,250,250,,250{new string(',', 19)}\n", ran.Output);
+        Assert.Equal($"{Heading}\nstraight,250,250,,250{new string(',', 20)}\n", ran.Output);
     }
 
     [Fact]

@@ -15,7 +15,7 @@ public class SolvedJsonTests : AtTheTerminal
                 + "findings",
             Names(line));
         Assert.Equal(
-            "number bend rotate dial pull radius bender setback arc gain start middle end mark step held swing lever",
+            "number bend rotate dial lineAt pull radius bender setback arc gain start middle end mark step held swing lever",
             Names(line.GetProperty("bends")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("findings")[0]));
         Assert.Equal("severity rule message file line column", Names(json.GetProperty("lines")[1].GetProperty("findings")[0]));
@@ -44,7 +44,7 @@ public class SolvedJsonTests : AtTheTerminal
         }
 
         var bend = line.GetProperty("bends")[0];
-        AssertFigures([1, 90, 0, 0, 90, 15], bend, "number", "bend", "rotate", "dial", "pull", "radius");
+        AssertFigures([1, 90, 0, 0, 0, 90, 15], bend, "number", "bend", "rotate", "dial", "lineAt", "pull", "radius");
         AssertFigures(
             [15, arc, 30 - arc, 85, 85 + (arc / 2), 85 + arc, 85], bend, "setback", "arc", "gain", "start", "middle", "end", "mark");
 

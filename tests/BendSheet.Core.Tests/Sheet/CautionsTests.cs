@@ -32,12 +32,11 @@ public class CautionsTests
         Assert.EndsWith(".", caution, StringComparison.Ordinal);
     });
 
-    [Fact]
-    public void A_rotation_is_explained_by_where_one_stands_and_which_way_is_clockwise()
-    {
-        Assert.Contains("clockwise (cw) as you look along the tube from A towards B", Cautions.Rotation, StringComparison.Ordinal);
-        Assert.Contains("dial from the line along the tube", Cautions.Rotation, StringComparison.Ordinal);
-        Assert.Contains(
-            "With the tool fixed to the bench, turn the tube, and count, the other way", Cautions.Rotation, StringComparison.Ordinal);
-    }
+    [Theory]
+    [InlineData("the pen line, seen from the held end, the former (inside of the bend) at 12")]
+    [InlineData("Held: the side in the grip")]
+    [InlineData("Swing: reach from the former")]
+    [InlineData("dial: from A; cw: clockwise seen from A")]
+    public void Each_column_that_needs_it_is_explained_by_where_one_stands(string words) =>
+        Assert.Contains(words, Cautions.Rotation, StringComparison.Ordinal);
 }

@@ -12,8 +12,8 @@ public class DrawingWordsTests
         var sheet = FullLine.Content(FullLine.Template);
         var marks = sheet.Strip.Bends;
         Assert.Equal(
-            $"The straight tube, {sheet.CutLength.Main} long, with marks at {marks[0].Label} (bend 1, rotated 90° ccw after 2), "
-            + $"{marks[1].Label} (bend 2, rotated 45° cw after 3), {marks[2].Label} (bend 3, rotated 45° cw), "
+            $"The straight tube, {sheet.CutLength.Main} long, with marks at {marks[0].Label} (bend 1, line at 1:30), "
+            + $"{marks[1].Label} (bend 2, line at 10:30), {marks[2].Label} (bend 3, line at 12:00), "
             + "in millimetres from the finished flare face of A. At A, from the end inwards: flare, sleeve, nut. At B, from the end "
             + "inwards: flare, tube nut. 25.0 mm to trim at B.",
             DrawingWords.OfStrip(sheet));

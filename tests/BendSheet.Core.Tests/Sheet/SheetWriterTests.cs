@@ -36,11 +36,12 @@ public class SheetWriterTests
             {
                 PrintedFigure.Is(bend.Mark - plan.FlareFaceA, row.Mark, notation);
                 PrintedFigure.IsWithUnit(bend.Mark - plan.FlareFaceA, row.MarkOther, notation.Other);
-                PrintedFigure.Is(bend.Mark, row.MarkFromCut!, notation);
                 PrintedFigure.Is(bend.StraightAfter, row.StraightAfter, notation);
                 PrintedFigure.IsWithUnit(bend.Lever, row.Lever, notation);
                 AssertGeometry.Printed(WithTenths(row.Bend), bend.Bend.Turn.Degrees, "bend");
                 AssertGeometry.Printed(WithTenths(row.Pull), bend.Pull.Degrees, "pull");
+                var line = AssertGeometry.Number(WithTenths(row.LineFigure));
+                AssertGeometry.AtMost(AssertGeometry.HalfOf(0.1), Math.Abs(Math.IEEERemainder(line - bend.LineAt.Degrees, 360)), "line");
                 var dial = AssertGeometry.Number(WithTenths(row.Dial));
                 AssertGeometry.AtMost(AssertGeometry.HalfOf(0.1), Math.Abs(Math.IEEERemainder(dial - bend.Dial.Degrees, 360)), "dial");
             }
@@ -96,12 +97,14 @@ public class SheetWriterTests
     }
 
     [Fact]
-    public void Rows_are_in_working_order_with_rotation_dial_pull_and_note()
+    public void Rows_are_in_working_order_with_line_rotation_dial_pull_and_note()
     {
         var rows = FullLine.Content(FullLine.Template).Rows;
         Assert.Equal([3, 2, 1], rows.Select(row => row.Number));
-        Assert.Equal(["A", "A", "A"], rows.Select(row => row.Held), StringComparer.Ordinal);
-        Assert.Equal(["45° cw", "45° cw", "90° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
+        Assert.Equal(["A →", "A →", "A →"], rows.Select(row => row.Held), StringComparer.Ordinal);
+        Assert.Equal(["12:00", "10:30", "1:30"], rows.Select(row => row.LineClock), StringComparer.Ordinal);
+        Assert.Equal(["0°", "315°", "45°"], rows.Select(row => row.LineFigure), StringComparer.Ordinal);
+        Assert.Equal([SheetWriter.Dash, "45° cw", "90° ccw"], rows.Select(row => row.Rotate), StringComparer.Ordinal);
         Assert.Equal(["45°", "90°", "0°"], rows.Select(row => row.Dial), StringComparer.Ordinal);
         Assert.Equal(["90°", "30°", "45°"], rows.Select(row => row.Pull), StringComparer.Ordinal);
         Assert.Equal(["90°", "30°", "45°"], rows.Select(row => row.Bend), StringComparer.Ordinal);
@@ -110,12 +113,12 @@ public class SheetWriterTests
     }
 
     [Fact]
-    public void Where_A_is_flared_and_takes_something_both_datums_are_shown()
+    public void Where_A_is_flared_and_takes_something_all_marks_count_from_its_face()
     {
         // Start of bend 1 at 0.5 + 114.0819, the tool's offset 1.3 behind it: 115.8819 from the cut end, 115.3819 from the flare face.
         var sheet = FullLine.Content(FullLine.Template);
         Assert.Equal("115.5", sheet.Rows[2].Mark);
-        Assert.Equal("116.0", sheet.Rows[2].MarkFromCut);
+        Assert.DoesNotContain(BendColumn.Of(sheet), column => sheet.Rows.Any(row => column.Text(row) is "116.0"));
         Assert.Equal("Marks count from the finished flare face of A. +/−: a little more/less.", sheet.Datum);
     }
 
@@ -134,7 +137,7 @@ public class SheetWriterTests
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
         var rows = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Rows;
         Assert.Equal([null, WorkOrder.TurnRound(TubeEnd.A)], rows.Select(row => row.TurnRound), StringComparer.Ordinal);
-        Assert.Equal(["B", "A"], rows.Select(row => row.Held), StringComparer.Ordinal);
+        Assert.Equal(["← B", "A →"], rows.Select(row => row.Held), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -232,7 +235,6 @@ public class SheetWriterTests
     {
         var sheet = FullLine.Content(template);
         Assert.Equal("Marks count from the cut end of A. +/−: a little more/less.", sheet.Datum);
-        Assert.All(sheet.Rows, row => Assert.Null(row.MarkFromCut));
     }
 
     private static void Is(Length exact, Figure figure, LengthNotation notation)

@@ -15,38 +15,16 @@ public class StripTests
             plan.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)),
             strip.Bends.Select(bend => (bend.Number, bend.Start, bend.End, bend.Mark)));
 
-        // Made in the order 3, 2, 1, at the dial readings 45°, 90°, 0°.
-        Assert.Equal(
-            ["↺ 90° ccw after 2", "↻ 45° cw after 3", "↻ 45° cw"], strip.Bends.Select(bend => bend.Rotation), StringComparer.Ordinal);
+        Assert.Equal(plan.Bends.Select(bend => bend.LineAt), strip.Bends.Select(bend => bend.LineAt));
+
+        // Made in the order 3, 2, 1, held from A, at the dial readings 45°, 90°, 0°.
+        Assert.Equal(["1:30", "10:30", "12:00"], strip.Bends.Select(bend => bend.LineClock), StringComparer.Ordinal);
         Assert.True(strip.FlaredA);
         Assert.True(strip.FlaredB);
         Assert.Equal(25, strip.Trim.Millimetres);
         Assert.Equal(plan.Datum, strip.Datum);
         Assert.Equal(plan.Bends.Select(bend => bend.Held.ToString()), strip.Bends.Select(bend => bend.Held), StringComparer.Ordinal);
-        Assert.Equal(["0°", "90°", "45°"], strip.Bends.Select(bend => bend.Dial), StringComparer.Ordinal);
-    }
-
-    [Fact]
-    public void Its_rotations_from_the_bend_made_before_are_those_of_the_table()
-    {
-        foreach (var template in new[]
-        {
-            FullLine.Template,
-            Lines.Of(Lines.Bender(10), [300, 60, 70, 50], (20, 30), (-90, 45), (30, 60)),
-            Lines.Of(Lines.Bender(10), [50, 60, 70, 500], (0, 30), (180, 45), (30, 60)),
-        })
-        {
-            var content = FullLine.Content(template);
-            Assert.All(content.Rows.Zip(content.Rows.Prepend(null)), pair =>
-            {
-                var (row, before) = pair;
-                var number = row.Number;
-                var after = before is null || before.Number == number - 1 ? string.Empty : $" after {before.Number}";
-                var rotate = content.Strip.Bends[number - 1].Rotation;
-                Assert.Equal(row.Rotate is SheetWriter.Dash or "0°" ? string.Empty : row.Rotate + after, rotate.TrimStart('↻', '↺', ' '));
-                Assert.Equal(rotate.Contains('↺', StringComparison.Ordinal), rotate.Contains("ccw", StringComparison.Ordinal));
-            });
-        }
+        Assert.Equal(["45°", "315°", "0°"], strip.Bends.Select(bend => bend.LineFigure), StringComparer.Ordinal);
     }
 
     [Fact]
@@ -56,10 +34,6 @@ public class StripTests
         Assert.Equal(["sleeve", "nut"], strip.HardwareA.Select(piece => piece.Name), StringComparer.Ordinal);
         Assert.Equal(["tube nut"], strip.HardwareB.Select(piece => piece.Name), StringComparer.Ordinal);
     }
-
-    [Fact]
-    public void A_bend_in_the_same_plane_as_the_one_before_has_no_rotation_to_print() =>
-        Assert.Empty(FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50, 50], (0, 45), (0, 45))).Strip.Bends[1].Rotation);
 
     [Fact]
     public void Bare_ends_carry_nothing()

@@ -13,7 +13,8 @@ public class WorkOrderTests
             "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
             "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm "
                 + "standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
-            "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
+            "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former; "
+                + "tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
                 + "its offset being in the marks already; tick the table.",
             "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a stretched tape: a "
@@ -109,7 +110,7 @@ public class WorkOrderTests
     {
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
         var order = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Order;
-        var turn = Only(order, "Turn the tube round, so that the A side is held: tip it end over end");
+        var turn = Only(order, "Turn the tube end for end: hold the A side now. Set the line anew: the table has it as seen from A.");
         Assert.StartsWith("Make bend 1: hold the B side", order[turn - 1], StringComparison.Ordinal);
         Assert.StartsWith("Make bend 2: hold the A side", order[turn + 1], StringComparison.Ordinal);
     }
@@ -131,7 +132,7 @@ public class WorkOrderTests
         var line = FullLine.Template.OnTool(tool);
         var order = FullLine.Content(Lines.Of(tool, [120, 200], (0, 90)) with { From = line.From }).Order;
         Assert.True(
-            Only(order, "Mark every bend from the cut end of A; draw the dial's zero line along the tube.") < Only(
+            Only(order, "Mark every bend from the cut end of A. Pen a straight line along the whole tube") < Only(
                 order, "End A: slide on"));
     }
 

@@ -5,6 +5,20 @@ namespace BendSheet.Core.Tests.Units;
 public class AngleNotationTests
 {
     [Theory]
+    [InlineData(0, "12:00")]
+    [InlineData(1.2, "12:00")]
+    [InlineData(1.3, "12:05")]
+    [InlineData(15, "12:30")]
+    [InlineData(89.7, "3:00")]
+    [InlineData(135, "4:30")]
+    [InlineData(269.4, "9:00")]
+    [InlineData(358.7, "11:55")]
+    [InlineData(358.8, "12:00")]
+    [InlineData(-90, "9:00")]
+    public void A_direction_reads_as_on_a_clock_to_five_minutes(double degrees, string text) =>
+        Assert.Equal(text, AngleNotation.Clock(Angle.FromDegrees(degrees)));
+
+    [Theory]
     [InlineData(45, "45°")]
     [InlineData(22.5, "22.5°")]
     [InlineData(22.54, "22.5°")]

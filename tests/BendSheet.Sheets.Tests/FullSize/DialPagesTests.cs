@@ -54,7 +54,7 @@ public class DialPagesTests
     }
 
     [Fact]
-    public void Its_figures_run_clockwise()
+    public void Its_figures_run_against_the_clock_because_it_turns_with_the_tube()
     {
         var page = Dial(Printed.WorkedExample, Paper.A4);
         var centre = Centre(page);
@@ -64,7 +64,7 @@ public class DialPagesTests
             var middle = word.BoundingBox.Centroid;
             var point = new Point(middle.X / 72 * 25.4, (page.Height - middle.Y) / 72 * 25.4);
             return string.Equals(word.Text, FormattableString.Invariant($"{degree}"), StringComparison.Ordinal)
-                && Math.Abs(centre.Bearing(point) - degree) < 1;
+                && Math.Abs(centre.Bearing(point) - (360 - degree)) < 1;
         }));
     }
 
@@ -79,7 +79,8 @@ public class DialPagesTests
         var stops = OnPaper.Lines(page, Medium)
             .Where(line => Math.Abs(line.From.To(centre) - (Rim - 13)) < ToleranceMm && line.Length > 2.9)
             .Select(line => centre.Bearing(line.From)).Order().ToList();
-        var wanted = Printed.Solved(yaml)[0].Plan!.Bends.Select(bend => Math.Round(bend.Dial.Degrees, 1)).Distinct().Order().ToList();
+        var wanted = Printed.Solved(yaml)[0].Plan!.Bends
+            .Select(bend => Math.Round((360 - bend.LineAt.Degrees) % 360, 1)).Distinct().Order().ToList();
         Assert.Equal(wanted.Count, stops.Count);
         Assert.All(wanted.Zip(stops), pair => Assert.Equal(pair.First, pair.Second, ToleranceDegrees));
     }
@@ -99,7 +100,7 @@ public class DialPagesTests
     {
         var content = Printed.Contents(Printed.WorkedExample)[0];
         var text = Printed.Text([Dial(Printed.WorkedExample, Paper.A4)]);
-        Assert.Contains("lookfromAtowardsB", text, StringComparison.Ordinal);
+        Assert.Contains("lookfromtheheldend", text, StringComparison.Ordinal);
         Assert.Contains(Printed.WithoutBlanks($"{content.Line} sheet {content.Fingerprint}"), text, StringComparison.Ordinal);
     }
 

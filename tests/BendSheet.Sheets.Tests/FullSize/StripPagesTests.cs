@@ -76,9 +76,11 @@ public partial class StripPagesTests
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]
-    public void Each_joint_has_its_distance_from_the_cut_end_printed_on_both_tiles(Paper paper)
+    public void Each_joint_has_its_distance_from_where_the_marks_count_printed_on_both_tiles(Paper paper)
     {
-        var yaml = Printed.Head + "  nine metres:\n    - {straight: 4500, bend: 90}\n    - {straight: 4500}\n";
+        var yaml = Printed.Head
+            + "  nine metres: {from: {at: tee, fitting: an3}, rows: [{straight: 4500, bend: 90}, {straight: 4500}]}\n";
+        const double FlareFace = 0.5;
         var text = Printed.Text(OnPaper.Pages(yaml, FullSizePages.Strips, paper));
         var tiles = Tiles(yaml, paper);
         var joints = Connection().Matches(text).Select(match => (
@@ -86,7 +88,7 @@ public partial class StripPagesTests
             At: double.Parse(match.Groups["at"].ValueSpan, CultureInfo.InvariantCulture))).ToList();
         Assert.True(tiles.Count > 30);
         Assert.Equal(2 * (tiles.Count - 1), joints.Count);
-        Assert.All(joints, joint => Assert.Equal(tiles[joint.Tile - 1].End, joint.At, ToleranceMm));
+        Assert.All(joints, joint => Assert.Equal(tiles[joint.Tile - 1].End - FlareFace, joint.At, ToleranceMm));
         Assert.All(
             Enumerable.Range(1, tiles.Count),
             number => Assert.Contains(FormattableString.Invariant($"tile{number}of{tiles.Count}"), text, StringComparison.Ordinal));
@@ -104,7 +106,7 @@ public partial class StripPagesTests
             FullSizePages.Strips));
         string[] said =
         [
-            "1114.0heldA,dial0°↺90°ccw", "2175.5heldA,dial90°↻45°cw", "3365.0heldA,dial45°↻45°cw",
+            "1114.0lineat1:3045°,heldA", "2175.5lineat10:30315°,heldA", "3365.0lineat12:000°,heldA",
             "laythefinishedflarefaceofAhere", "cutendofB", "trimhereonthecar", "sleeve", "nut", "clip",
         ];
         Assert.All(said, words => Assert.Contains(words, text, StringComparison.Ordinal));
@@ -147,7 +149,7 @@ public partial class StripPagesTests
     [GeneratedRegex(@"tile\d+of\d+", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex TileTitle();
 
-    [GeneratedRegex(@"joint(?<tile>\d+)\|\d+:(?<at>[\d.]+)mmfromthecutendofA", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"joint(?<tile>\d+)\|\d+:(?<at>[\d.]+)mmfromthefinishedflarefaceofA", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Connection();
 
     private sealed record Tile(double End, double Diameter, IReadOnlyList<double> Marks);

@@ -43,7 +43,24 @@ public class ShapeViewsTests
     {
         var sheet = Content("rows:\n" + Tall);
         var (views, _) = new ShapeViews(sheet, new TextMeasure()).Laid(Width, 250);
-        Assert.True(views[0].Up.Z > 0.6 && Math.Abs(views[0].Right.Z) < 1e-12);
+        Assert.True(Math.Abs(views[0].Up.Z) > 0.6 && Math.Abs(views[0].Right.Z) < 1e-12);
+    }
+
+    [Theory]
+    [InlineData("rows:\n" + Tall)]
+    [InlineData("start: {heading: up, towards: left}\n    rows:\n" + Tall)]
+    [InlineData("legs: [{forward: 90}, {down: 220, left: 50}, {back: 310, right: 140}, {down: 85}]")]
+    public void A_line_and_its_mirror_image_are_a_pair_in_the_picture(string line)
+    {
+        var sheets = Printed.AnyContents(Printed.Head + "  left:\n    " + line + "\n  right: {mirror: left}\n");
+        Assert.True(sheets[0].IsTwinOf(sheets[1]));
+        var (left, right) = (PictorialOutline.Of(sheets[0]), PictorialOutline.Of(sheets[1]));
+        var (fromLeft, fromRight) = (left.Points.Average(point => point.X), right.Points.Average(point => point.X));
+        Assert.All(left.Points.Zip(right.Points), pair =>
+        {
+            Assert.Equal(pair.First.X - fromLeft, fromRight - pair.Second.X, 1e-6);
+            Assert.Equal(pair.First.Y - left.Points[0].Y, pair.Second.Y - right.Points[0].Y, 1e-6);
+        });
     }
 
     [Fact]
