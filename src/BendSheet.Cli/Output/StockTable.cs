@@ -54,20 +54,7 @@ public static class StockTable
         ]);
         foreach (var roll in tube.Rolls)
         {
-            text.Append('\n').Append(Gap).Append(roll.Name).Append(": ");
-            if (roll.Cuts.IsEmpty)
-            {
-                text.Append("not cut, ").Append(roll.Left).Append('\n');
-                continue;
-            }
-
-            text.Append(roll.Before.Main).Append(" (").Append(roll.Before.Other).Append("), from its free end\n");
-            Append(text, Gap + Gap, [
-                Column.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
-                Column.Figures("length", roll.Cuts.Select(cut => cut.Length)),
-                Column.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
-            ]);
-            text.Append(Gap).Append(Gap).Append("left: ").Append(roll.Left).Append('\n');
+            AppendRoll(text, roll, unit);
         }
 
         text.Append('\n');
@@ -75,6 +62,39 @@ public static class StockTable
         {
             text.Append(Gap).Append(remark).Append('\n');
         }
+    }
+
+    private static void AppendRoll(StringBuilder text, StockRoll roll, string unit)
+    {
+        text.Append('\n').Append(Gap).Append(roll.Name).Append(": ");
+        if (roll.IsWhole)
+        {
+            text.Append("not cut, ").Append(roll.Left).Append('\n');
+            return;
+        }
+
+        text.Append(roll.Before.Main).Append(" (").Append(roll.Before.Other).Append(')');
+        if (!roll.Cuts.IsEmpty)
+        {
+            text.Append(", from its free end\n");
+            Append(text, Gap + Gap, [
+                Column.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
+                Column.Figures("length", roll.Cuts.Select(cut => cut.Length)),
+                Column.Figures("then left", roll.Cuts.Select(cut => cut.Left)),
+                Column.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
+            ]);
+        }
+
+        if (!roll.Planned.IsEmpty)
+        {
+            text.Append(roll.Cuts.IsEmpty ? ", " : Gap + Gap + "then planned, ").Append(StockRoll.DoNotCut).Append('\n');
+            Append(text, Gap + Gap + Gap, [
+                Column.Words(null, roll.Planned.Select(room => room.Line)),
+                Column.Figures(null, roll.Planned.Select(room => room.About)),
+            ]);
+        }
+
+        text.Append(Gap).Append(Gap).Append("left: ").Append(roll.Left).Append('\n');
     }
 
     private static void AppendShopping(StringBuilder text, CoverContent cover)
