@@ -28,7 +28,7 @@ internal static class ClipPlaces
     public static List<double> Of(List<FreePlace> free, double length, double every, double fromEnds, double width)
     {
         var places = Fewest(free, length, every, fromEnds);
-        DropOverlapping(places, length, every, width);
+        DropOverlapping(places, free, (length, every, width));
         TowardsMiddles(places, free, every);
         return places;
     }
@@ -89,24 +89,41 @@ internal static class ClipPlaces
         return places;
     }
 
-    /// <summary>Of two clips on one another one will do, if no way is longer without the other than it may be.</summary>
-    private static void DropOverlapping(List<double> places, double length, double every, double width)
+    /// <summary>
+    /// Of two clips on one another one goes, if that leaves no way too long; or else one moves to where it is free of the other; or else
+    /// there is one between them.
+    /// </summary>
+    private static void DropOverlapping(List<double> places, List<FreePlace> free, (double Length, double Every, double Width) wish)
     {
         for (var i = places.Count - 1; i > 0; i--)
         {
-            if (places[i] - places[i - 1] >= width - Noise)
+            var (first, second) = (places[i - 1], places[i]);
+            if (second - first >= wish.Width - Noise)
             {
                 continue;
             }
 
             var before = i > 1 ? places[i - 2] : 0;
-            var behind = i + 1 < places.Count ? places[i + 1] : length;
-            if (places[i] - before <= every + Noise)
+            var behind = i + 1 < places.Count ? places[i + 1] : wish.Length;
+            if (second - before <= wish.Every + Noise)
             {
                 places.RemoveAt(i - 1);
             }
-            else if (behind - places[i - 1] <= every + Noise)
+            else if (behind - first <= wish.Every + Noise)
             {
+                places.RemoveAt(i);
+            }
+            else if (Within(free, second - wish.Every, second - wish.Width) is [.., var nearer] && nearer.To >= before + wish.Width)
+            {
+                places[i - 1] = nearer.To;
+            }
+            else if (Within(free, first + wish.Width, first + wish.Every) is [var further, ..] && further.From <= behind - wish.Width)
+            {
+                places[i] = further.From;
+            }
+            else
+            {
+                places[i - 1] = (first + second) / 2;
                 places.RemoveAt(i);
             }
         }

@@ -61,7 +61,7 @@ internal static class CoverSections
 
     /// <summary>Nothing to tick and no place to cut at.</summary>
     private static CoverSection Planned(StockRoll roll) => new(
-        $"{roll.Name}, then planned: {StockRoll.DoNotCut}", [.. roll.Planned.Select(room => new CoverRow(room.Line, room.About))])
+        $"{roll.Name}, planned – {StockRoll.DoNotCut}", [.. roll.Planned.Select(room => new CoverRow(room.Line, room.About))])
     {
         Remark = $"Left when these are cut as well: {roll.Left}.",
     };

@@ -131,15 +131,15 @@ internal static class StockTubes
 
     private static string FewerCannot(TubePlan tube, CuttingPlan plan)
     {
-        var lengths = tube.Rolls.Select(roll => roll.Length).Distinct().Count();
+        var lengths = tube.Rolls.GroupBy(roll => roll.Length).ToList();
         return plan switch
         {
             { MeasuredFirst: true } => string.Empty,
             { RollsAreProven: false } => string.Create(
                 CultureInfo.InvariantCulture, $" Whether fewer would do is not proven: fewer than {plan.BoughtAtLeast} cannot."),
-            _ when lengths == 1 => " Fewer cannot do.",
+            _ when lengths.Count == 1 => " Fewer cannot do.",
             { LengthIsProven: false } => " Fewer of this length cannot do; whether another would be better is not proven.",
-            _ when tube.Rolls.All(roll => roll.Price is not null) =>
+            _ when lengths.TrueForAll(same => same.Any(roll => roll.Price is not null)) =>
                 " Fewer of this length cannot do, and no other one of yours costs less.",
             _ => " Fewer of this length cannot do, and of no other one of yours would fewer do.",
         };

@@ -27,7 +27,7 @@ internal sealed class PackingSearch
     private const long MostKnown = 5_000_000;
 
     /// <summary>So many sizes and rolls are looked through in what counts as one step.</summary>
-    private const int InOneStep = 16;
+    private const int InOneStep = 64;
 
     /// <summary>Beyond this the search would be deeper than the program's stack; nobody cuts so many rolls by hand.</summary>
     private const int MostRolls = 1_000;

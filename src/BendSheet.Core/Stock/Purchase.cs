@@ -43,14 +43,15 @@ internal sealed record Purchase(BoughtLength? Choice, FewestNew New, bool IsBest
             .OrderBy(one => one.Worth).ToList();
         (Purchase Purchase, (decimal, decimal, long) Worth)? best = null;
         var lowest = new List<(BoughtLength Choice, (decimal, decimal, long) Worth)>();
-        foreach (var (choice, worth) in open)
+        for (var i = 0; i < open.Count; i++)
         {
+            var (choice, worth) = open[i];
             if (best is { } known && worth.CompareTo(known.Worth) >= 0)
             {
                 break;
             }
 
-            var own = steps.Part(4);
+            var own = steps.Part(Math.Min(4, open.Count - i));
             var found = FewestNew.Of(pieces, there, choice.Room, own);
             steps.Return(own);
             if (found.Filled is null)
