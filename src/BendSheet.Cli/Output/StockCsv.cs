@@ -9,7 +9,7 @@ namespace BendSheet.Cli.Output;
 
 /// <summary>
 /// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece,
-/// <c>do not cut: no template yet</c> for one without a template, <c>left</c> for each roll, <c>buy</c> for each thing. Millimetres, unrounded.
+/// <c>do not cut: no template yet</c> for one without, <c>left</c> for each roll, <c>buy</c> for each thing. Millimetres, unrounded.
 /// </summary>
 public static class StockCsv
 {
@@ -51,7 +51,8 @@ public static class StockCsv
             SolvedCsv.AppendRow(
                 text,
                 [
-                    cut.Piece.Use == PieceUse.Rough ? StockRoll.DoNotCut : "cut", tube, roll.Name, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "",
+                    cut.Piece.Use == PieceUse.Rough ? StockRoll.DoNotCut : "cut", tube, roll.Name,
+                    Number(cut.From), Number(cut.To), Number(cut.Piece.Length), cut.Piece.Name, "",
                     "", "", "", "",
                 ]);
         }

@@ -144,8 +144,11 @@ internal static class ClipPlaces
                 var least = Math.Max(straight.From, places[i + 1] - Math.Max(every, places[i + 1] - places[i]));
                 var most = Math.Min(straight.To, places[i - 1] + Math.Max(every, places[i] - places[i - 1]));
                 var place = Math.Max(Math.Min(wanted, most), least);
-                moved |= Math.Abs(place - places[i]) > Noise;
-                places[i] = place;
+                if (Math.Abs(place - places[i]) > Noise)
+                {
+                    places[i] = place;
+                    moved = true;
+                }
             }
         }
     }

@@ -134,10 +134,11 @@ internal static class StockTubes
         var lengths = tube.Rolls.GroupBy(roll => roll.Length).ToList();
         return plan switch
         {
-            { MeasuredFirst: true } => string.Empty,
+            { MeasuredFirst: true, RollsAreProven: false } => string.Empty,
             { RollsAreProven: false } => string.Create(
                 CultureInfo.InvariantCulture, $" Whether fewer would do is not proven: fewer than {plan.BoughtAtLeast} cannot."),
             _ when lengths.Count == 1 => " Fewer cannot do.",
+            { MeasuredFirst: true, LengthIsProven: false } => " Fewer of this length cannot do.",
             { LengthIsProven: false } => " Fewer of this length cannot do; whether another would be better is not proven.",
             _ when lengths.TrueForAll(same => same.Any(roll => roll.Price is not null)) =>
                 " Fewer of this length cannot do, and no other one of yours costs less.",

@@ -120,7 +120,7 @@ internal sealed record CuttingSearch(
             Buy = buy,
             Count = count,
             AtLeast = buy == Buy ? AtLeast : 0,
-            IsBestLength = false,
+            IsBestLength = IsBestLength && buy == Buy && count == Count,
             ForSpare = Math.Max(0, ForSpare + count - Count),
             MeasuredFirst = true,
             Packing = new(both, longest, Math.Min(longestRolls[0], longestRolls.Sum() - pieces.Sum()), 0),

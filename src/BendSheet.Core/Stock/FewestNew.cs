@@ -65,7 +65,9 @@ internal sealed record FewestNew(IReadOnlyList<FilledRoll>? Filled, int Count, i
         return (int)Math.Max(0, (pieces.Sum() - usable + bought - 1) / bought);
     }
 
-    /// <summary>In the plain way; or else what is longer than a new roll on those that are there, and a new one for each other piece.</summary>
+    /// <summary>
+    /// In the plain way; or else what is longer than a new roll on those that are there, and a new one for each other piece.
+    /// </summary>
     private static FewestNew First(IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought, SearchSteps steps)
     {
         if (QuickFilling.WithNew(PieceSizes.Of(pieces, there), bought) is { } quick)

@@ -12,8 +12,8 @@ namespace BendSheet.Core.Stock;
 internal sealed record PieceSizes(long[] Sizes, int[] Counts, long[] Rolls, int[] RollCounts)
 {
     /// <summary>
-    /// The task of a list of pieces and a list of rolls, in any order. As many rolls as there are pieces are enough, and the longest of them
-    /// do wherever others would: what is cut from a shorter roll can be cut from a longer one that is whole.
+    /// The task of a list of pieces and a list of rolls, in any order. As many rolls as there are pieces are enough, and the longest of
+    /// them do wherever others would: what is cut from a shorter roll can be cut from a longer one that is whole.
     /// </summary>
     public static PieceSizes Of(IReadOnlyCollection<long> pieces, IEnumerable<long> rolls)
     {

@@ -37,58 +37,75 @@ internal sealed record Purchase(BoughtLength? Choice, FewestNew New, bool IsBest
 
         var least = fits.Filled is null && fits.IsCertain ? 1 : 0;
         var allPriced = choices.All(choice => choice.Roll.Price is not null);
-        int AtLeast(BoughtLength choice) =>
-            Math.Max(Math.Max(least, more(choice.Room).AtLeast), FewestNew.Least(pieces, there, choice.Room));
-        var open = choices.Select(choice => (Choice: choice, Worth: Worth(choice, AtLeast(choice), allPriced)))
-            .OrderBy(one => one.Worth).ToList();
-        (Purchase Purchase, (decimal, decimal, long) Worth)? best = null;
-        var lowest = new List<(BoughtLength Choice, (decimal, decimal, long) Worth)>();
-        for (var i = 0; i < open.Count; i++)
+        List<Offer> offers =
+        [
+            .. choices.Select(choice => new Offer(
+                choice,
+                Math.Max(Math.Max(least, more(choice.Room).AtLeast), FewestNew.Least(pieces, there, choice.Room)),
+                more(choice.Room).Enough,
+                allPriced)).OrderBy(offer => offer.AtBest),
+        ];
+        return Cheapest(offers, one =>
         {
-            var (choice, worth) = open[i];
-            if (best is { } known && worth.CompareTo(known.Worth) >= 0)
-            {
-                break;
-            }
-
-            var own = steps.Part(Math.Min(4, open.Count - i));
-            var found = FewestNew.Of(pieces, there, choice.Room, own);
+            var own = steps.Part(Math.Min(4, one.Others));
+            var found = FewestNew.Of(pieces, there, one.Offer.Choice.Room, own);
             steps.Return(own);
+            return found with
+            {
+                Count = Math.Max(found.Count, one.Offer.Enough),
+                AtLeast = Math.Max(found.AtLeast, one.Offer.AtLeast),
+            };
+        });
+    }
+
+    /// <summary>Offers are looked into as long as one may be better than the best that is known.</summary>
+    private static Purchase Cheapest(List<Offer> offers, Func<(Offer Offer, int Others), FewestNew> search)
+    {
+        Purchase? best = null;
+        (decimal, decimal, long) worth = default;
+        var atBest = new List<(Offer Offer, (decimal, decimal, long) Worth)>();
+        for (var i = 0; i < offers.Count && (best is null || offers[i].AtBest.CompareTo(worth) < 0); i++)
+        {
+            var offer = offers[i];
+            var found = search((offer, offers.Count - i));
             if (found.Filled is null)
             {
                 if (!found.IsCertain)
                 {
-                    lowest.Add((choice, worth));
+                    atBest.Add((offer, offer.AtBest));
                 }
 
                 continue;
             }
 
-            var (atLeast, enough) = more(choice.Room);
-            found = found with
+            atBest.Add((offer, offer.Worth(found.AtLeast)));
+            if (best is null || offer.Worth(found.Count).CompareTo(worth) < 0)
             {
-                Count = Math.Max(found.Count, enough),
-                AtLeast = Math.Max(Math.Max(found.AtLeast, atLeast), least),
-            };
-            var worthFound = Worth(choice, found.Count, allPriced);
-            lowest.Add((choice, Worth(choice, found.AtLeast, allPriced)));
-            if (best is not { } before || worthFound.CompareTo(before.Worth) < 0)
-            {
-                best = (new(choice, found, IsBest: true), worthFound);
+                worth = offer.Worth(found.Count);
+                best = new(offer.Choice, found, IsBest: true);
             }
         }
 
-        return best is not { } final
+        return best is null
             ? new(null, new(null, 0, 0, IsCertain: false), IsBest: false)
-            : final.Purchase with
-            {
-                IsBest = lowest.All(one => one.Choice == final.Purchase.Choice || one.Worth.CompareTo(final.Worth) >= 0),
-            };
+            : best with { IsBest = atBest.TrueForAll(one => one.Offer.Choice == best.Choice || one.Worth.CompareTo(worth) >= 0) };
     }
 
-    private static (decimal, decimal, long) Worth(BoughtLength choice, int count, bool allPriced)
+    /// <summary>A length, and what can be said of it before anything is searched.</summary>
+    /// <param name="Choice">The length.</param>
+    /// <param name="AtLeast">New rolls: fewer cannot do.</param>
+    /// <param name="Enough">New rolls that are needed for the spare alone.</param>
+    /// <param name="ByCost">Every length has a price.</param>
+    private sealed record Offer(BoughtLength Choice, int AtLeast, int Enough, bool ByCost)
     {
-        var cost = choice.Roll.Price is { } price ? price * count : decimal.MaxValue;
-        return allPriced ? (cost, count, choice.Room) : (count, cost, choice.Room);
+        /// <summary>At the fewest.</summary>
+        public (decimal, decimal, long) AtBest => Worth(AtLeast);
+
+        /// <summary>Smaller is better.</summary>
+        public (decimal, decimal, long) Worth(int count)
+        {
+            var cost = Choice.Roll.Price is { } price ? price * count : decimal.MaxValue;
+            return ByCost ? (cost, count, Choice.Room) : (count, cost, Choice.Room);
+        }
     }
 }

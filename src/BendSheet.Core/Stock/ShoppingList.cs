@@ -69,7 +69,8 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         }
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
-            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use != PieceUse.Practice)
+            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts)
+                .Where(cut => cut.Piece.Use != PieceUse.Practice)
                 .Select(cut => cut.Piece.Name);
             yield return new(
                 "tube",

@@ -85,6 +85,8 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
                 $"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
         }
 
-        return flares is { } count && tube is not null ? new(count, length ?? Practice.UsualLength, tube, map.Position) { Done = done ?? 0 } : null;
+        return flares is { } count && tube is not null
+            ? new(count, length ?? Practice.UsualLength, tube, map.Position) { Done = done ?? 0 }
+            : null;
     }
 }

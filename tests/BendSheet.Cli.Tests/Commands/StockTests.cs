@@ -32,7 +32,7 @@ public class StockTests : AtTheTerminal
             ran.Output,
             StringComparison.Ordinal);
         Assert.Contains("  Fits what is there.\n", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("  needed in all               3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all              3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  nut   an3, 17 mm       2     1  front (2)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(":10:17: note: line rear has only a rough length", ran.Error, StringComparison.Ordinal);
     }
@@ -68,7 +68,7 @@ public class StockTests : AtTheTerminal
     {
         var ran = await Run("stock", Typed(With("spare: 10 %")));
         Assert.Equal(0, ran.Code);
-        Assert.Contains("  needed in all               3742.0 mm", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all              3742.0 mm", ran.Output, StringComparison.Ordinal);
         Assert.Contains("No roll of this tube is typed in `stock`, so there is no cutting plan.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  tube  3/16 in, 3742.0 mm in all", ran.Output, StringComparison.Ordinal);
     }

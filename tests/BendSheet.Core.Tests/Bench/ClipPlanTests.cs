@@ -135,7 +135,7 @@ public class ClipPlanTests
     public void One_that_is_alone_on_its_straight_stands_as_near_to_its_middle_as_every_allows(double every, double place) =>
         Are([60, place, 640 + (Math.PI * 20)], Plan(Flat(20, [330, 100, 270], 90, 90), every, 60));
 
-    /// <summary>A straight between two long arcs that is hardly longer than a clip needs: a clip at each end of it would be one clip.</summary>
+    /// <summary>A straight between two long arcs, hardly longer than a clip needs: a clip at each end of it would be one clip.</summary>
     [Fact]
     public void Two_never_lie_on_one_another()
     {

@@ -52,7 +52,9 @@ public class CoverOfFileTests
     public void What_has_to_be_bought_stands_there_with_its_cost()
     {
         var cover = Cover(Stocked.Roll(5000, 1000) with { Price = 49.5m });
-        Assert.Equal("What is measured fits what is there, and lines without a template do not: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot do.",
+        Assert.Equal(
+            "What is measured fits what is there, and lines without a template do not: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot "
+                + "do.",
             cover.Tubes[0].Remarks[0]);
         Assert.Equal("Cost of the tube to buy: 49.50.", cover.Cost);
         Assert.Equal(new StockItem(1, "tube", "3/16 in, copper-nickel, roll of 5000 mm", 1, 0, "rear"), Assert.Single(cover.Shopping));

@@ -46,6 +46,11 @@ public partial class ClaimsTests
     /// <summary>A plan, its words, and all other plans.</summary>
     private sealed partial class Claim
     {
+        private const RegexOptions Named = RegexOptions.ExplicitCapture;
+
+        /// <summary>Milliseconds: no sentence takes one.</summary>
+        private const int Patience = 10_000;
+
         private readonly string _what;
         private readonly SmallTask _task;
         private readonly TubePlan _tube;
@@ -113,6 +118,7 @@ public partial class ClaimsTests
             "Fits what is there." => Holds("fits", _plan.Bought == 0 && _others.LeavesSpare),
             _ when Buy().Match(sentence) is { Success: true } buy => WhyBuy(buy),
             "Fewer cannot do." => Holds("fewer", IsFewest && Lengths.Count == 1),
+            "Fewer of this length cannot do." => Holds("fewer of this", IsFewest && _plan.MeasuredFirst),
             "Fewer of this length cannot do, and no other one of yours costs less." =>
                 Holds("costs less", IsFewest && Other().All(other => Price(other.Length) * other.Count >= _plan.Cost)),
             "Fewer of this length cannot do, and of no other one of yours would fewer do." =>
@@ -120,7 +126,8 @@ public partial class ClaimsTests
             _ when sentence.StartsWith("Lines with a template are planned first,", StringComparison.Ordinal) => "measured first",
             _ when Left().Match(sentence) is { Success: true } left => LongestLeft(left),
             _ when Cut().Match(sentence) is { Success: true } cut => Holds(
-                "rolls cut", Number(cut, "count") == NumberCut && _others.CutInto.Min(set => BitOperations.PopCount((uint)set)) == NumberCut),
+                "rolls cut",
+                Number(cut, "count") == NumberCut && _others.CutInto.Min(set => BitOperations.PopCount((uint)set)) == NumberCut),
             _ => throw new InvalidOperationException($"nothing checks: {sentence}"),
         };
 
@@ -169,16 +176,19 @@ public partial class ClaimsTests
 
         private static int Number(Match match, string group) => int.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
-        [GeneratedRegex(@".+?\.(?=\s|$)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+        [GeneratedRegex(@".+?\.(?=\s|$)", Named, Patience)]
         private static partial Regex Sentence();
 
-        [GeneratedRegex(@"^(?<why>.*): buy (?<count>\d+) rolls? of (?<length>\d+) mm(, cost [\d.]+)?\.$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+        [GeneratedRegex(@"^(?<why>.*): buy (?<count>\d+) rolls? of (?<length>\d+) mm(, cost [\d.]+)?\.$", Named, Patience)]
         private static partial Regex Buy();
 
-        [GeneratedRegex(@"^Longest piece left: (?<left>[\d.]+) mm \([^)]*\)(?<claim>, and no other way to cut these rolls leaves a longer one)?\.$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+        [GeneratedRegex(
+            @"^Longest piece left: (?<left>[\d.]+) mm \([^)]*\)(?<claim>, and no other way to cut these rolls leaves a longer one)?\.$",
+            Named,
+            Patience)]
         private static partial Regex Left();
 
-        [GeneratedRegex(@"^(?<count>\d+) rolls are cut into: with fewer, so long a piece cannot be left\.$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 10_000)]
+        [GeneratedRegex(@"^(?<count>\d+) rolls are cut into: with fewer, so long a piece cannot be left\.$", Named, Patience)]
         private static partial Regex Cut();
     }
 }

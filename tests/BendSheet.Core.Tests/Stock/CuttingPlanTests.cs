@@ -190,7 +190,7 @@ public class CuttingPlanTests
         Assert.Equal(2, plan.Rolls.Count(roll => roll.IsBought));
     }
 
-    /// <summary>Work is counted: a search that does not end in a small part of what a car may take would hold this test for minutes.</summary>
+    /// <summary>Work is counted for the whole plan: counted for each length that can be bought, this would take minutes.</summary>
     [Theory]
     [InlineData(300, 1)]
     [InlineData(300, 1000)]

@@ -101,7 +101,9 @@ public class OnHandTests
         "`m10 tee` in `have` is not on the list in these words: write `tee M10x1` or `tee 3/8-24` if it is what is meant",
         Assert.Single(
             OnHand.Subtract(
-                [Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])], [], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
+                [Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])],
+                [],
+                [new("m10 tee", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
     [InlineData("tube")]
