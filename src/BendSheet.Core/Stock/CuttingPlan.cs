@@ -78,7 +78,7 @@ public sealed record CuttingPlan(
     public decimal? Cost => ToBuy?.Price * Bought;
 
     /// <summary>Of the whole plan, all kinds of tube together. A car's lines take a few thousand.</summary>
-    internal static SearchSteps AllSteps => new(2_400_000);
+    internal static SearchSteps AllSteps => new(1_500_000);
 
     /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
     private const int MostPieces = 2_000;

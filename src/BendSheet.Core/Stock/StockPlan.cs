@@ -63,8 +63,9 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
     private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named, SearchSteps steps)
     {
         var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
-        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable
-            .Range(1 + one.Done, one.Flares - one.Done).Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
+        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(
+            one => Enumerable.Range(1 + one.Done, one.Flares - one.Done).Select(
+                number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
         ImmutableArray<Piece> cut = [.. practice, .. lines];
         var need = new TubeNeed(
             cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
