@@ -150,7 +150,14 @@ public class CoverPageTests
             new(
                 "of " + string.Join(' ', Enumerable.Repeat("a material with a long name", 8)),
                 [new("all lines", new("123456.5 mm", "4860 1/2 in"))],
-                [new("roll", new("5000.0 mm", "16 ft 5 in"), [new("454.0", "454.0", "front"), new("908.0", "454.0", "rear")], "4092.0 mm")],
+                [
+                    new(
+                        "roll",
+                        new("5000.0 mm", "16 ft 5 in"),
+                        [new("454.0", "454.0", "4546.0", "front"), new("908.0", "454.0", "4092.0", "rear")],
+                        [new("feed", "about 420.0 mm")],
+                        "3672.0 mm"),
+                ],
                 ["Fits what is there."]),
         ],
         Shopping = [new(10, string.Join(' ', Enumerable.Repeat("nuts for it", 30)), "M10", 12, 2, "front")],

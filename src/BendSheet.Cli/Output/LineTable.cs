@@ -11,7 +11,7 @@ internal static class LineTable
 
     /// <summary>What a narrow terminal does without, the first of them first: the mark, angles and what they follow from stay.</summary>
     private static readonly BendFigure[] LeftOutFirst =
-        [BendFigure.Lever, BendFigure.Swing, BendFigure.MarkFromCut, BendFigure.StraightAfter, BendFigure.Held, BendFigure.Dial];
+        [BendFigure.Lever, BendFigure.Swing, BendFigure.Dial, BendFigure.Rotate, BendFigure.StraightAfter, BendFigure.Held];
 
     /// <summary>Every line that can be made, one below the other; on a terminal that can show it, with its picture.</summary>
     public static string Write(CarPlan plan, View view)

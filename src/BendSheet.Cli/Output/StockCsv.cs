@@ -1,14 +1,15 @@
 using System.Globalization;
 using System.Text;
 using BendSheet.Core.Car;
+using BendSheet.Core.Sheet;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
 
 /// <summary>
-/// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece, <c>left</c>
-/// for each roll, <c>buy</c> for each thing. Millimetres, unrounded.
+/// Cutting plan and shopping list for a spreadsheet, one table whose first column tells them apart: <c>cut</c> for each piece,
+/// <c>do not cut: no template yet</c> for one without, <c>left</c> for each roll, <c>buy</c> for each thing. Millimetres, unrounded.
 /// </summary>
 public static class StockCsv
 {
@@ -51,7 +52,10 @@ public static class StockCsv
         {
             Csv.AppendRow(
                 text,
-                ["cut", .. on, Number(cut.From), Number(cut.To), Number(cut.Piece.Length), Csv.Text(cut.Piece.Name), "", "", "", "", ""]);
+                [
+                    cut.Piece.Use == PieceUse.Rough ? StockRoll.DoNotCut : "cut", .. on,
+                    Number(cut.From), Number(cut.To), Number(cut.Piece.Length), Csv.Text(cut.Piece.Name), "", "", "", "", "",
+                ]);
         }
 
         var from = roll.Before - roll.Left;

@@ -35,6 +35,7 @@ public static class StockJson
         SolvedJson.WriteLength(json, "wall", tube.Tube.Wall);
         json.WriteString("material", tube.Tube.Material);
         SolvedJson.WriteLength(json, "lines", tube.Need.Of(PieceUse.Line));
+        SolvedJson.WriteLength(json, "rough", tube.Need.Of(PieceUse.Rough));
         SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice));
         SolvedJson.WriteLength(json, "cuttingLosses", tube.Need.CuttingLosses);
         SolvedJson.WriteLength(json, "spare", tube.Need.Spare);
@@ -61,19 +62,25 @@ public static class StockJson
 
         SolvedJson.WriteLength(json, "longestLeft", plan.LongestLeft);
         SolvedJson.WriteLength(json, "longestLeftAtMost", plan.LongestLeftAtMost);
+        json.WriteNumber("cut", plan.Cut);
+        json.WriteNumber("cutAtLeast", plan.CutAtLeast);
+        json.WriteBoolean("measuredFirst", plan.MeasuredFirst);
         WriteNames(json, "tooLong", plan.TooLong.Select(piece => piece.Name));
         json.WriteObjects("rolls", plan.Rolls, roll =>
         {
             json.WriteString("name", roll.Name);
             json.WriteBoolean("new", roll.IsBought);
+            json.WriteNumber("count", roll.Count);
             SolvedJson.WriteLength(json, "before", roll.Before);
             json.WriteObjects("cuts", roll.Cuts, cut =>
             {
                 json.WriteString("piece", cut.Piece.Name);
-                json.WriteBoolean("line", cut.Piece.Use == PieceUse.Line);
+                json.WriteBoolean("line", cut.Piece.Use != PieceUse.Practice);
+                json.WriteBoolean("doNotCut", cut.Piece.Use == PieceUse.Rough);
                 SolvedJson.WriteLength(json, "from", cut.From);
                 SolvedJson.WriteLength(json, "to", cut.To);
                 SolvedJson.WriteLength(json, "length", cut.Piece.Length);
+                SolvedJson.WriteLength(json, "left", cut.Left);
             });
             SolvedJson.WriteLength(json, "left", roll.Left);
         });

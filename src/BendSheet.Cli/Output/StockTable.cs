@@ -54,20 +54,7 @@ internal static class StockTable
         ], width);
         foreach (var roll in tube.Rolls)
         {
-            text.Append('\n').Append(Gap).Append(roll.Name).Append(": ");
-            if (roll.Cuts.IsEmpty)
-            {
-                text.Append("not cut, ").Append(roll.Left).Append('\n');
-                continue;
-            }
-
-            text.Append(roll.Before.Main).Append(" (").Append(roll.Before.Other).Append("), from its free end\n");
-            TextTable.Append(text, Gap + Gap, [
-                TextColumn.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
-                TextColumn.Figures("length", roll.Cuts.Select(cut => cut.Length)),
-                TextColumn.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
-            ], width);
-            text.Append(Gap).Append(Gap).Append("left: ").Append(roll.Left).Append('\n');
+            AppendRoll(text, roll, unit, width);
         }
 
         text.Append('\n');
@@ -75,6 +62,39 @@ internal static class StockTable
         {
             text.Append(Gap).Append(remark).Append('\n');
         }
+    }
+
+    private static void AppendRoll(StringBuilder text, StockRoll roll, string unit, int? width)
+    {
+        text.Append('\n').Append(Gap).Append(roll.Name).Append(": ");
+        if (roll.IsWhole)
+        {
+            text.Append("not cut, ").Append(roll.Left).Append('\n');
+            return;
+        }
+
+        text.Append(roll.Before.Main).Append(" (").Append(roll.Before.Other).Append(')');
+        if (!roll.Cuts.IsEmpty)
+        {
+            text.Append(", from its free end\n");
+            TextTable.Append(text, Gap + Gap, [
+                TextColumn.Figures($"cut at {unit}", roll.Cuts.Select(cut => cut.At)),
+                TextColumn.Figures("length", roll.Cuts.Select(cut => cut.Length)),
+                TextColumn.Figures("then left", roll.Cuts.Select(cut => cut.Left)),
+                TextColumn.Words("piece", roll.Cuts.Select(cut => cut.Piece)),
+            ], width);
+        }
+
+        if (!roll.Planned.IsEmpty)
+        {
+            text.Append(roll.Cuts.IsEmpty ? ", " : Gap + Gap + "then planned, ").Append(StockRoll.DoNotCut).Append('\n');
+            TextTable.Append(text, Gap + Gap + Gap, [
+                TextColumn.Words(null, roll.Planned.Select(room => room.Line)),
+                TextColumn.Figures(null, roll.Planned.Select(room => room.About)),
+            ], width);
+        }
+
+        text.Append(Gap).Append(Gap).Append("left: ").Append(roll.Left).Append('\n');
     }
 
     private static void AppendShopping(StringBuilder text, CoverContent cover, int? width)

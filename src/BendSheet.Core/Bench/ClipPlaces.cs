@@ -8,19 +8,32 @@ internal readonly record struct FreePlace(double From, double To)
 }
 
 /// <summary>
-/// Spreads clips over the free places: first and last as near to where they are wanted as can be; between them as few as can be; then the
-/// longest way between two as short as can be; then each as near to even spacing as that leaves room for. All in millimetres.
+/// Spreads clips over the free places: first and last as near to where they are wanted as the longest way to an end allows; between them as
+/// few as can be; then each that is alone on its straight as near to its middle as the longest way between two allows, and several on one
+/// straight evenly. All in millimetres.
 /// </summary>
 internal static class ClipPlaces
 {
     private const double Noise = 1e-9;
+
+    /// <summary>Clips that share a straight come to rest long before.</summary>
+    private const int MostRounds = 200;
 
     /// <summary>The places, from end A.</summary>
     /// <param name="free">Where clips may stand, from end A, apart from each other.</param>
     /// <param name="length">Of the finished tube.</param>
     /// <param name="every">The longest way between two.</param>
     /// <param name="fromEnds">Wanted for the first and the last.</param>
-    public static List<double> Of(List<FreePlace> free, double length, double every, double fromEnds)
+    /// <param name="width">Of a clip: nearer to each other two would lie on one another.</param>
+    public static List<double> Of(List<FreePlace> free, double length, double every, double fromEnds, double width)
+    {
+        var places = Fewest(free, length, every, fromEnds);
+        DropOverlapping(places, free, (length, every, width));
+        TowardsMiddles(places, free, every);
+        return places;
+    }
+
+    private static List<double> Fewest(List<FreePlace> free, double length, double every, double fromEnds)
     {
         if (free.Count == 0)
         {
@@ -74,6 +87,70 @@ internal static class ClipPlaces
         }
 
         return places;
+    }
+
+    /// <summary>
+    /// Of two clips on one another one goes, if that leaves no way too long; or else one moves to where it is free of the other; or else
+    /// there is one between them.
+    /// </summary>
+    private static void DropOverlapping(List<double> places, List<FreePlace> free, (double Length, double Every, double Width) wish)
+    {
+        for (var i = places.Count - 1; i > 0; i--)
+        {
+            var (first, second) = (places[i - 1], places[i]);
+            if (second - first >= wish.Width - Noise)
+            {
+                continue;
+            }
+
+            var before = i > 1 ? places[i - 2] : 0;
+            var behind = i + 1 < places.Count ? places[i + 1] : wish.Length;
+            if (second - before <= wish.Every + Noise)
+            {
+                places.RemoveAt(i - 1);
+            }
+            else if (behind - first <= wish.Every + Noise)
+            {
+                places.RemoveAt(i);
+            }
+            else if (Within(free, second - wish.Every, second - wish.Width) is [.., var nearer] && nearer.To >= before + wish.Width)
+            {
+                places[i - 1] = nearer.To;
+            }
+            else if (Within(free, first + wish.Width, first + wish.Every) is [var further, ..] && further.From <= behind - wish.Width)
+            {
+                places[i] = further.From;
+            }
+            else
+            {
+                places[i - 1] = (first + second) / 2;
+                places.RemoveAt(i);
+            }
+        }
+    }
+
+    /// <summary>Moves what is between the first and the last, never so that a way that is too long becomes longer.</summary>
+    private static void TowardsMiddles(List<double> places, List<FreePlace> free, double every)
+    {
+        var on = places.ConvertAll(place => free.FindIndex(straight => place <= straight.To + Noise));
+        for (var (round, moved) = (0, true); moved && round < MostRounds; round++)
+        {
+            moved = false;
+            for (var i = 1; i + 1 < places.Count; i++)
+            {
+                var straight = free[on[i]];
+                var isAlone = on[i - 1] != on[i] && on[i + 1] != on[i];
+                var wanted = isAlone ? (straight.From + straight.To) / 2 : (places[i - 1] + places[i + 1]) / 2;
+                var least = Math.Max(straight.From, places[i + 1] - Math.Max(every, places[i + 1] - places[i]));
+                var most = Math.Min(straight.To, places[i - 1] + Math.Max(every, places[i] - places[i - 1]));
+                var place = Math.Max(Math.Min(wanted, most), least);
+                if (Math.Abs(place - places[i]) > Noise)
+                {
+                    places[i] = place;
+                    moved = true;
+                }
+            }
+        }
     }
 
     /// <summary>From the first place to the last one of a run in which no step need be longer than wanted.</summary>

@@ -20,8 +20,8 @@ public sealed record ClipGap(Length From, Length To)
 
 /// <summary>
 /// Where the clips go. They stand on straights only: a clip on a bend does not sit round the tube, and one on a nut or a sleeve keeps it
-/// from being slid back. A tube's diameter is left to bends, ends and hardware (common practice, no source). The ends are held by their
-/// fittings and count as places.
+/// from being slid back. From the whole width of a clip a tube's diameter is left to bends, ends and hardware (common practice, no source).
+/// The ends are held by their fittings and count as places.
 /// </summary>
 /// <param name="Clips">From end A.</param>
 /// <param name="TooLong">Stretches longer than the clips may be apart in which no clip finds a place.</param>
@@ -44,14 +44,18 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
             return null;
         }
 
-        var (free, length) = FreePlaces(template, layout, tube);
+        var (free, length) = FreePlaces(template, wish.Beside(template.Tube), layout, tube);
         if (length / wish.Every > Most)
         {
             return new([], []) { TooMany = true };
         }
 
         var places = ClipPlaces.Of(
-            [.. free.Select(place => place.Range)], length.Millimetres, wish.Every.Millimetres, wish.FromEnds.Millimetres);
+            [.. free.Select(place => place.Range)],
+            length.Millimetres,
+            wish.Every.Millimetres,
+            wish.FromEnds.Millimetres,
+            wish.Width.Millimetres);
         var clips = places.Select(
             place => new Clip(
                 Length.FromMillimetres(place), Length.FromMillimetres(place) + free.First(one => place <= one.Range.To).ToMark));
@@ -66,10 +70,9 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
 
     /// <summary>Where a clip's middle may stand, what lies from there to its mark, and the length of the finished tube.</summary>
     private static (List<(FreePlace Range, Length ToMark)> Free, Length Length) FreePlaces(
-        LineTemplate template, RouteLayout layout, StraightTube tube)
+        LineTemplate template, Length margin, RouteLayout layout, StraightTube tube)
     {
         var free = new List<(FreePlace Range, Length ToMark)>();
-        var margin = template.Tube.OutsideDiameter;
         var along = Length.Zero;
         for (var i = 0; i < layout.Legs.Length; i++)
         {

@@ -21,14 +21,22 @@ internal static class CoverSections
         {
             yield return new($"Tube {tube.Tube}", [
                 .. tube.Amounts.Select(amount => Row(amount.Label, amount.Length)),
-                .. tube.Rolls.Where(roll => roll.Cuts.IsEmpty).Select(roll => Row($"{roll.Name}: not cut", roll.Before)),
+                .. tube.Rolls.Where(roll => roll.IsWhole).Select(roll => Row($"{roll.Name}: not cut", roll.Before)),
             ])
             {
                 Remark = string.Join(' ', tube.Remarks),
             };
-            foreach (var roll in tube.Rolls.Where(roll => !roll.Cuts.IsEmpty))
+            foreach (var roll in tube.Rolls)
             {
-                yield return Cuts(roll, cover.Notation.Symbol);
+                if (!roll.Cuts.IsEmpty)
+                {
+                    yield return Cuts(roll, cover.Notation.Symbol);
+                }
+
+                if (!roll.Planned.IsEmpty)
+                {
+                    yield return Planned(roll);
+                }
             }
         }
 
@@ -45,10 +53,17 @@ internal static class CoverSections
     /// <summary>Cuts in their order, each with where it is on the roll as it lies there now.</summary>
     private static CoverSection Cuts(StockRoll roll, string unit) => new(
         $"{roll.Name}, {roll.Before.Main}: in this order from its free end",
-        [.. roll.Cuts.Select(cut => new CoverRow(cut.Piece, $"{cut.Length} {unit}") { Other = $"cut at {cut.At}" })])
+        [.. roll.Cuts.Select(cut => new CoverRow(cut.Piece, $"{cut.Length} {unit}") { Other = $"cut at {cut.At}, left {cut.Left}" })])
     {
         ToTick = true,
-        Remark = $"Left: {roll.Left}.",
+        Remark = roll.Planned.IsEmpty ? $"Left: {roll.Left}." : string.Empty,
+    };
+
+    /// <summary>Nothing to tick and no place to cut at.</summary>
+    private static CoverSection Planned(StockRoll roll) => new(
+        $"{roll.Name}, planned – {StockRoll.DoNotCut}", [.. roll.Planned.Select(room => new CoverRow(room.Line, room.About))])
+    {
+        Remark = $"Left when these are cut as well: {roll.Left}.",
     };
 
     private static CoverRow Row(string what, Figure length) => new(what, length.Main) { Other = length.Other };

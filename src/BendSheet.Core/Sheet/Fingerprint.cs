@@ -9,7 +9,8 @@ namespace BendSheet.Core.Sheet;
 
 /// <summary>
 /// Six characters that tell a sheet made from an older file from a current one. They depend on everything about the line that its
-/// sheet is made from, and on nothing else: not on the file's name, its comments or the places where things were typed.
+/// sheet is made from, and on nothing else: not on the file's name, its comments or the places where things were typed, and not on whether
+/// the line is made, because the sheet beside the finished line must stay the sheet of the file.
 /// </summary>
 public static class Fingerprint
 {
@@ -19,7 +20,9 @@ public static class Fingerprint
     public static string Of(LineTemplate template, string project, LengthNotation notation)
     {
         var text = new StringBuilder();
-        Add(text, project, template.Name, template.Habit, notation.Imperial, notation.FractionsOf, template.Made);
+
+        // What stood last was whether the line is made: without it every sheet that is printed already would have another number.
+        Add(text, project, template.Name, template.Habit, notation.Imperial, notation.FractionsOf, false);
         var tube = template.Tube;
         Add(text, tube.OutsideDiameter, tube.Wall, tube.Material, tube.SmallestRadius);
         Add(text, template.Wire.Diameter, template.Wire.Radius);
@@ -27,6 +30,11 @@ public static class Fingerprint
         Add(text, template.Tolerance?.Tape, template.Tolerance?.Square, template.Wanted.Miss, template.Wanted.Askew);
         Add(text, template.Start.Position, template.Start.Direction, template.Start.Side, template.LiesOnCar);
         Add(text, template.Clips?.Every, template.Clips?.FromEnds, template.Clips?.Hole);
+        if (template.Clips is { } clips)
+        {
+            Add(text, clips.Width);
+        }
+
         AddEnd(text, template.From);
         AddEnd(text, template.To);
         AddBender(text, template.Bender, tube);

@@ -29,12 +29,15 @@ internal static class StockTubes
     {
         var need = tube.Need;
         var cut = need.Pieces.Length;
-        foreach (var (use, what) in new[] { (PieceUse.Line, "line"), (PieceUse.Practice, "practice flare") })
+        foreach (var (use, what, more) in new[]
+        {
+            (PieceUse.Line, "line", ""), (PieceUse.Rough, "line", " without a template"), (PieceUse.Practice, "practice flare", ""),
+        })
         {
             var count = need.Pieces.Count(piece => piece.Use == use);
             if (count > 0)
             {
-                yield return (Counted.Words(count, what), need.Of(use));
+                yield return (Counted.Words(count, what) + more, need.Of(use));
             }
         }
 
@@ -56,11 +59,19 @@ internal static class StockTubes
     }
 
     private static IEnumerable<StockRoll> Rolls(TubePlan tube, LengthNotation notation) =>
-        (tube.Plan?.Rolls ?? []).Where(roll => roll.Before > Length.Zero).OrderBy(roll => roll.Cuts.IsEmpty).Select(roll => new StockRoll(
+        (tube.Plan?.Rolls ?? []).Where(roll => roll.Before > Length.Zero).Select(roll => new StockRoll(
             roll.Name,
             Figure.Of(roll.Before, notation),
-            [.. roll.Cuts.Select(cut => new StockCut(notation.Figure(cut.To), notation.Figure(cut.Piece.Length), cut.Piece.Name))],
-            notation.InBoth(roll.Left)));
+            [
+                .. roll.Cuts.Where(cut => cut.Piece.Use != PieceUse.Rough).Select(
+                    cut => new StockCut(
+                        notation.Figure(cut.To), notation.Figure(cut.Piece.Length), notation.Figure(cut.Left), cut.Piece.Name)),
+            ],
+            [
+                .. roll.Cuts.Where(cut => cut.Piece.Use == PieceUse.Rough).Select(
+                    cut => new StockRoom(cut.Piece.Name, $"about {notation.WithUnit(cut.Piece.Length)}")),
+            ],
+            notation.InBoth(roll.Left))).OrderBy(roll => roll.Cuts.IsEmpty).ThenBy(roll => roll.Planned.IsEmpty);
 
     private static IEnumerable<string> Remarks(TubePlan tube, LengthNotation notation)
     {
@@ -84,21 +95,55 @@ internal static class StockTubes
         if (plan.ToBuy is { } roll)
         {
             var cost = plan.Cost is { } money ? $", cost {Money(money)}" : string.Empty;
-            var why = plan.ForSpare == plan.Bought ? "The lines fit what is there, and the spare does not" : "Does not fit what is there";
-            yield return $"{why}: buy {Counted.Words(plan.Bought, roll.KindInWords)} of {notation.Size(roll.Length)}{cost}. "
-                + (plan.RollsAreProven
-                ? "Fewer cannot do."
-                : string.Create(CultureInfo.InvariantCulture, $"The search stopped early: fewer than {plan.BoughtAtLeast} cannot do."));
+            yield return $"{WhyBuy(plan)}: buy {Counted.Words(plan.Bought, roll.KindInWords)} of {notation.Size(roll.Length)}{cost}."
+                + FewerCannot(tube, plan);
         }
         else if (plan.Fits)
         {
             yield return "Fits what is there.";
         }
 
+        if (plan.MeasuredFirst)
+        {
+            yield return "Lines with a template are planned first, the others in what they leave: with those measured, another plan may be "
+                + "better.";
+        }
+
         yield return $"Longest piece left: {notation.InBoth(plan.LongestLeft)}"
-            + (plan.LeftIsProven
-            ? ", and no plan with so few rolls of these lengths leaves a longer one."
-            : $". The search stopped early: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot be.");
+            + (plan.MeasuredFirst ? "."
+            : plan.LeftIsProven ? ", and no other way to cut these rolls leaves a longer one."
+            : $". Whether more can be left is not proven: more than {notation.WithUnit(plan.LongestLeftAtMost)} cannot.");
+        if (plan is { Cut: > 1, LeftIsProven: true, CutIsProven: true, MeasuredFirst: false })
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture, $"{plan.Cut} rolls are cut into: with fewer, so long a piece cannot be left.");
+        }
+    }
+
+    private static string WhyBuy(CuttingPlan plan)
+    {
+        var fromNew = plan.Rolls.Where(roll => roll.IsBought).SelectMany(roll => roll.Cuts).ToList();
+        return plan.ForSpare == plan.Bought ? "The lines fit what is there, and the spare does not"
+            : fromNew.Count > 0 && fromNew.TrueForAll(cut => cut.Piece.Use == PieceUse.Rough)
+            ? "What is measured fits what is there, and lines without a template do not"
+            : "Does not fit what is there";
+    }
+
+    private static string FewerCannot(TubePlan tube, CuttingPlan plan)
+    {
+        var lengths = tube.Rolls.GroupBy(roll => roll.Length).ToList();
+        return plan switch
+        {
+            { MeasuredFirst: true, RollsAreProven: false } => string.Empty,
+            { RollsAreProven: false } => string.Create(
+                CultureInfo.InvariantCulture, $" Whether fewer would do is not proven: fewer than {plan.BoughtAtLeast} cannot."),
+            _ when lengths.Count == 1 => " Fewer cannot do.",
+            { MeasuredFirst: true, LengthIsProven: false } => " Fewer of this length cannot do.",
+            { LengthIsProven: false } => " Fewer of this length cannot do; whether another would be better is not proven.",
+            _ when lengths.TrueForAll(same => same.Any(roll => roll.Price is not null)) =>
+                " Fewer of this length cannot do, and no other one of yours costs less.",
+            _ => " Fewer of this length cannot do, and of no other one of yours would fewer do.",
+        };
     }
 
     private static string Money(decimal money) =>

@@ -7,23 +7,28 @@ namespace BendSheet.Core.Stock;
 /// <param name="Piece">What is cut.</param>
 /// <param name="From">Where it begins, from the free end of what the roll holds before the first cut.</param>
 /// <param name="To">Where it is cut off; the next piece begins a cut's loss behind it.</param>
-public sealed record Cut(Piece Piece, Length From, Length To);
+/// <param name="Left">What remains on the roll after that cut.</param>
+public sealed record Cut(Piece Piece, Length From, Length To, Length Left);
 
 /// <summary>
 /// One roll, cut from its free end: practice pieces first, then the lines, longest first, so that a long line that goes wrong can still
-/// be made again from what is left.
+/// be made again from what is left; then room for lines without a template, which is not cut before they have one.
 /// </summary>
 /// <param name="Name">What the file calls it, or a name for a new one.</param>
 /// <param name="IsBought">It has to be bought first.</param>
 /// <param name="Before">What it holds before the first cut.</param>
 /// <param name="Cuts">In cutting order.</param>
 /// <param name="Left">The offcut.</param>
-public sealed record RollCuts(string Name, bool IsBought, Length Before, ImmutableArray<Cut> Cuts, Length Left);
+public sealed record RollCuts(string Name, bool IsBought, Length Before, ImmutableArray<Cut> Cuts, Length Left)
+{
+    /// <summary>Equal ones; more than one only where they are left whole.</summary>
+    public int Count { get; init; } = 1;
+}
 
 /// <summary>
-/// How the pieces of one kind of tube are cut: as few rolls bought as can be, then the longest single piece left (an untouched roll
-/// counts), then no roll cut into that can be left whole. The spare is no piece of the plan, since nobody cuts it: it has to be there in
-/// what is left, in one piece, or in all where it is longer than a roll.
+/// How the pieces of one kind of tube are cut: what is bought as cheap as can be, or as few rolls where a price is not known; then the
+/// longest single piece left (an untouched roll counts), then as few rolls cut into as can be. The spare is no piece of the plan, since
+/// nobody cuts it: it has to be there in what is left, in one piece, or in all where it is longer than any roll.
 /// </summary>
 /// <param name="Rolls">Every roll that is there, in the order of the file, then the new ones.</param>
 /// <param name="ToBuy">What is bought; null where nothing has to be.</param>
@@ -43,11 +48,28 @@ public sealed record CuttingPlan(
     /// <summary>New rolls of <see cref="Bought"/> that only the spare needs: they are left whole.</summary>
     public int ForSpare { get; init; }
 
-    /// <summary>Nobody can do with fewer rolls.</summary>
+    /// <summary>
+    /// Measured lines are planned first and those without a template in what they leave. The plan is then not compared with others.
+    /// </summary>
+    public bool MeasuredFirst { get; init; }
+
+    /// <summary>No other length of new rolls is better.</summary>
+    public bool LengthIsProven { get; init; }
+
+    /// <summary>Rolls that are cut into, those for lines without a template among them.</summary>
+    public int Cut { get; init; }
+
+    /// <summary>With fewer rolls cut into no plan leaves so long a piece: the same number, unless that is not proven.</summary>
+    public int CutAtLeast { get; init; }
+
+    /// <summary>Nobody can do with fewer rolls of that length.</summary>
     public bool RollsAreProven => Bought == BoughtAtLeast;
 
     /// <summary>Nobody can leave a longer piece.</summary>
     public bool LeftIsProven => LongestLeft == LongestLeftAtMost;
+
+    /// <summary>Nobody can cut into fewer rolls and leave so long a piece.</summary>
+    public bool CutIsProven => Cut == CutAtLeast;
 
     /// <summary>Everything is cut from what is there.</summary>
     public bool Fits => Bought == 0 && TooLong.IsEmpty;
@@ -55,107 +77,103 @@ public sealed record CuttingPlan(
     /// <summary>What the bought rolls cost, where their price is known.</summary>
     public decimal? Cost => ToBuy?.Price * Bought;
 
+    /// <summary>Of the whole plan, all kinds of tube together. A car's lines take a few thousand.</summary>
+    internal static SearchSteps AllSteps => new(1_500_000);
+
+    /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
+    private const int MostPieces = 2_000;
+
     /// <summary>The best plan.</summary>
     /// <param name="pieces">In any order.</param>
-    /// <param name="rolls">Of this kind of tube, at least one. New ones are of one of their lengths: the one of which the fewest are
-    /// needed, then the one that costs least, then the shortest.</param>
+    /// <param name="rolls">Of this kind of tube, at least one. New ones are of one of their lengths: see <see cref="Purchase"/>.</param>
     /// <param name="cuttingLoss">Lost to each cut, zero or more.</param>
     /// <param name="spare">What has to be left, zero or more.</param>
-    public static CuttingPlan Of(ImmutableArray<Piece> pieces, ImmutableArray<Roll> rolls, Length cuttingLoss, Length spare)
+    public static CuttingPlan Of(ImmutableArray<Piece> pieces, ImmutableArray<Roll> rolls, Length cuttingLoss, Length spare) =>
+        Of(pieces, rolls, (cuttingLoss, spare), AllSteps);
+
+    /// <summary>The best plan that is found in so many steps.</summary>
+    internal static CuttingPlan Of(
+        ImmutableArray<Piece> pieces, ImmutableArray<Roll> rolls, (Length Cut, Length Spare) lost, SearchSteps steps)
     {
-        var there = rolls.SelectMany(roll => Enumerable.Range(1, roll.Count)
-            .Select(
-                number => (Name: roll.Count == 1
-                    ? roll.Name
-                    : FormattableString.Invariant($"{roll.Name} ({number} of {roll.Count})"), Roll: roll))).ToList();
-        var longest = rolls.Max(roll => roll.Length);
-        ImmutableArray<Piece> tooLong = [.. pieces.Where(piece => longest.FallsShortOf(piece.Length))];
+        var longest = rolls.Max(roll => Steps(roll.Length));
+        ImmutableArray<Piece> tooLong = [.. pieces.Where(piece => Steps(piece.Length) > longest)];
         var cut = pieces.RemoveRange(tooLong);
-        var loss = Steps(cuttingLoss);
-        List<long> sizes = [.. cut.Select(piece => Steps(piece.Length) + loss)];
-        List<long> room = [.. there.Select(one => Steps(one.Roll.Left) + loss)];
-        return Choices(rolls, cut)
-            .Select(
-                buy => Of(there, room, buy, Packing.Of(sizes, room, Steps(buy.Length) + loss), new(cut, cuttingLoss, loss))
-                    .WithSpare(spare, buy))
-            .OrderBy(plan => plan.Bought)
-            .ThenBy(plan => plan.Cost ?? decimal.MaxValue)
-            .First() with
-        { TooLong = tooLong };
-    }
-
-    private static CuttingPlan Of(
-        List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces) => new(
-        [.. Named(there, room, buy, packing, pieces)],
-        packing.Bought == 0 ? null : buy,
-        packing.Bought,
-        packing.BoughtAtLeast,
-        LengthOf(packing.Left - pieces.Loss),
-        LengthOf(packing.LeftAtMost - pieces.Loss));
-
-    /// <summary>The same with new rolls for the spare, where what is left does not have it.</summary>
-    private CuttingPlan WithSpare(Length spare, Roll buy)
-    {
-        var left = Rolls.Aggregate(Length.Zero, (sum, roll) => sum + roll.Left);
-        var inOnePiece = !buy.Length.FallsShortOf(spare);
-        if (spare <= Length.Zero || !(inOnePiece ? LongestLeft : left).FallsShortOf(spare))
+        var loss = Steps(lost.Cut);
+        List<long> Sizes(bool rough) =>
+            [.. cut.Where(piece => piece.Use == PieceUse.Rough == rough).Select(piece => Steps(piece.Length) + loss)];
+        var spare = Steps(lost.Spare);
+        var inOnePiece = spare <= longest;
+        var task = new CuttingTask(
+            Sizes(rough: false),
+            Sizes(rough: true),
+            inOnePiece && spare > 0 ? spare + loss : null,
+            inOnePiece ? 0 : spare,
+            [.. rolls.SelectMany(roll => Enumerable.Repeat(Steps(roll.Left) + loss, roll.Count))],
+            loss);
+        var search = CuttingSearch.Of(task, Choices(rolls, loss), cut.Length > MostPieces ? new(0) : steps)
+            ?? throw new InvalidOperationException("every piece goes into a new roll of the longest kind");
+        return new(
+            [.. Named(rolls, search, new(cut, lost.Cut, loss))],
+            search.Buy?.Roll,
+            search.Count,
+            search.AtLeast,
+            LengthOf(search.Packing.Left - loss),
+            LengthOf(search.Packing.LeftAtMost - loss))
         {
-            return this;
-        }
-
-        var more = inOnePiece ? 1 : (int)Math.Ceiling((spare - left) / buy.Length);
-        var isProven = RollsAreProven && (!inOnePiece || LongestLeftAtMost.FallsShortOf(spare));
-        var whole = Enumerable.Range(Bought + 1, more)
-            .Select(number => new RollCuts(NewName(buy, number), IsBought: true, buy.Length, [], buy.Length));
-        return this with
-        {
-            Rolls = [.. Rolls, .. whole],
-            ToBuy = buy,
-            Bought = Bought + more,
-            BoughtAtLeast = BoughtAtLeast + (isProven ? more : 0),
-            ForSpare = more,
-            LongestLeft = buy.Length > LongestLeft ? buy.Length : LongestLeft,
-            LongestLeftAtMost = buy.Length > LongestLeftAtMost ? buy.Length : LongestLeftAtMost,
+            TooLong = tooLong,
+            ForSpare = search.ForSpare,
+            LengthIsProven = search.IsBestLength,
+            MeasuredFirst = search.MeasuredFirst,
+            CutAtLeast = search.Packing.CutAtLeast,
+            Cut = search.Packing.Filled.Count,
         };
     }
 
-    private static string NewName(Roll buy, int number) => FormattableString.Invariant($"new {buy.KindInWords} {number}");
+    /// <summary>Lengths that can be bought, each once and at its lowest price, shortest first.</summary>
+    private static List<BoughtLength> Choices(ImmutableArray<Roll> rolls, long loss) =>
+    [
+        .. rolls.OrderBy(roll => roll.Price ?? decimal.MaxValue)
+            .DistinctBy(roll => Steps(roll.Length)).OrderBy(roll => roll.Length)
+            .Select(roll => new BoughtLength(roll, Steps(roll.Length) + loss)),
+    ];
 
-    /// <summary>Lengths that every piece goes into, each once and at its lowest price.</summary>
-    private static IEnumerable<Roll> Choices(ImmutableArray<Roll> rolls, ImmutableArray<Piece> pieces)
+    /// <summary>Rolls that are there in the order of the file, then the new ones; equal ones that are left whole are one entry.</summary>
+    private static IEnumerable<RollCuts> Named(ImmutableArray<Roll> rolls, CuttingSearch search, PiecesToHandOut pieces)
     {
-        var longestPiece = pieces.Select(piece => piece.Length).DefaultIfEmpty(Length.Zero).Max();
-        var enough = rolls.Where(roll => !roll.Length.FallsShortOf(longestPiece)).OrderBy(roll => roll.Price ?? decimal.MaxValue)
-            .DistinctBy(roll => Steps(roll.Length));
-        return enough.OrderBy(roll => roll.Length);
-    }
-
-    private static IEnumerable<RollCuts> Named(
-        List<(string Name, Roll Roll)> there, List<long> room, Roll buy, Packing packing, PiecesToHandOut pieces)
-    {
-        var filled = packing.Filled.ToList();
-        for (var i = 0; i < there.Count; i++)
+        var filled = search.Packing.Filled.GroupBy(roll => roll.Roll).ToDictionary(same => same.Key, same => new Queue<FilledRoll>(same));
+        IEnumerable<RollCuts> Of(string name, int count, Length left, bool isBought)
         {
-            var at = filled.FindIndex(roll => roll.Roll == room[i]);
-            if (at < 0)
+            var number = 1;
+            var own = filled.GetValueOrDefault(Steps(left) + pieces.Loss) ?? new();
+            for (; number <= count && own.Count > 0; number++)
             {
-                yield return Whole(there[i].Name, there[i].Roll.Left);
-                continue;
+                yield return pieces.Cut(Numbered(name, number, number, count, isBought), isBought, left, own.Dequeue());
             }
 
-            yield return pieces.Cut(there[i].Name, isBought: false, there[i].Roll.Left, filled[at]);
-            filled.RemoveAt(at);
+            if (number <= count)
+            {
+                yield return new(Numbered(name, number, count, count, isBought), isBought, left, [], left) { Count = count - number + 1 };
+            }
         }
 
-        for (var i = 0; i < filled.Count; i++)
-        {
-            yield return pieces.Cut(NewName(buy, i + 1), isBought: true, buy.Length, filled[i]);
-        }
+        return
+        [
+            .. rolls.SelectMany(roll => Of(roll.Name, roll.Count, roll.Left, isBought: false)),
+            .. search.Buy is { Roll: var buy } ? Of($"new {buy.KindInWords}", search.Count, buy.Length, isBought: true) : [],
+        ];
     }
 
-    private static RollCuts Whole(string name, Length left) => new(name, IsBought: false, left, [], left);
+    private static string Numbered(string name, int from, int to, int count, bool isBought) => (from == to, isBought) switch
+    {
+        (true, true) => FormattableString.Invariant($"{name} {from}"),
+        (false, true) => FormattableString.Invariant($"{name}s {from} to {to}"),
+        _ when count == 1 => name,
+        (true, _) => FormattableString.Invariant($"{name} ({from} of {count})"),
+        _ => FormattableString.Invariant($"{name} ({from} to {to} of {count})"),
+    };
 
-    private static long Steps(Length length) => (long)Math.Round(length.Millimetres / Step);
+    private static long Steps(Length length) =>
+        length > Length.Zero ? Math.Max(1, (long)Math.Round(length.Millimetres / Step)) : 0;
 
     private static Length LengthOf(long steps) => Length.FromMillimetres(Math.Max(0, steps) * Step);
 
@@ -175,12 +193,12 @@ public sealed record CuttingPlan(
             var at = Length.Zero;
             foreach (var piece in own)
             {
-                cuts.Add(new(piece, at, at + piece.Length));
+                var from = at;
                 at += piece.Length + cuttingLoss;
+                cuts.Add(new(piece, from, from + piece.Length, at < before ? before - at : Length.Zero));
             }
 
-            var left = at < before ? before - at : Length.Zero;
-            return new(name, isBought, before, cuts.ToImmutable(), left);
+            return new(name, isBought, before, cuts.ToImmutable(), cuts[^1].Left);
         }
     }
 }

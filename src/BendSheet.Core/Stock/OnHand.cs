@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Stock;
 
@@ -22,11 +24,19 @@ public static class OnHand
     public static Rule NotNeeded { get; } = new(
         "have-not-needed", RuleSubject.File, "What lies in the drawer and is not on the list may be called something else there.");
 
+    /// <summary>What is on hand was counted before the lines that are made took theirs.</summary>
+    public static Rule UsedSince { get; } = new(
+        "have-used", RuleSubject.File, "What lines that are made have used is not on hand any more, unless it was counted since.");
+
     /// <summary>The list with what is there already.</summary>
-    public static ShoppingList Subtract(ImmutableArray<ShoppingItem> items, ImmutableArray<InTheDrawer> have)
+    /// <param name="items">What is needed from now on.</param>
+    /// <param name="used">What the lines that are made have used.</param>
+    /// <param name="have">As typed.</param>
+    public static ShoppingList Subtract(
+        ImmutableArray<ShoppingItem> items, IReadOnlyCollection<ShoppingItem> used, ImmutableArray<InTheDrawer> have)
     {
-        var left = items.ToBuilder();
-        var names = items.Select(ListedName.Of).ToList();
+        var left = WithUsed(items, used).ToImmutableArray().ToBuilder();
+        var names = left.Select(ListedName.Of).ToList();
         var loosely = names.ConvertAll(name => name.Loosely());
         var findings = ImmutableArray.CreateBuilder<Finding>();
         foreach (var drawer in have)
@@ -37,7 +47,12 @@ public static class OnHand
             if (sure && meant is [var only])
             {
                 var item = left[only];
-                left[only] = item with { Have = Math.Min(item.Count, item.Have + drawer.Count) };
+                var gone = drawer.IsLeft ? 0 : Math.Min(drawer.Count, item.Used);
+                left[only] = item with { Have = Math.Min(item.Count, item.Have + drawer.Count - gone), Used = item.Used - gone };
+                if (gone > 0)
+                {
+                    findings.Add(UsedSince.Note(drawer.At, WhatIsUsed(drawer, gone)));
+                }
             }
             else if (!sure && Tube.IsNamedIn(drawer.Name))
             {
@@ -58,7 +73,26 @@ public static class OnHand
             }
         }
 
-        return new(left.ToImmutable(), findings.ToImmutable());
+        return new([.. left.Take(items.Length)], findings.ToImmutable());
+    }
+
+    /// <summary>What nobody needs any more stands at the end: what is on hand of it was for lines that are made.</summary>
+    private static IEnumerable<ShoppingItem> WithUsed(ImmutableArray<ShoppingItem> items, IReadOnlyCollection<ShoppingItem> used)
+    {
+        static (string, string, string) Thing(ShoppingItem item) => (item.Sort, item.Kind, item.Specification);
+        var gone = used.ToDictionary(Thing, item => item.Count);
+        var needed = items.Select(Thing).ToHashSet();
+        return items.Select(item => item with { Used = gone.GetValueOrDefault(Thing(item)) })
+            .Concat(used.Where(item => !needed.Contains(Thing(item))).Select(item => item with { Count = 0, Used = item.Count }));
+    }
+
+    private static string WhatIsUsed(InTheDrawer drawer, int gone)
+    {
+        var left = drawer.Count - gone;
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"`{drawer.Name}: {drawer.Count}` in `have`: lines that are made used {gone}, so {left} {Counted.Noun(left, "is", "are")} "
+                + $"counted as left; once you have counted them, write `{drawer.Name}: {{left: {left}}}`");
     }
 
     private static string Choices(List<int> meant, List<ListedName> names)

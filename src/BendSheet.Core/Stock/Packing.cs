@@ -1,101 +1,93 @@
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// How pieces are cut from the rolls that are there and from as few new ones as can be, so that the longest piece left is as long as can
-/// be; a roll that is left whole counts as one. Figures as in <see cref="PieceSizes"/>.
+/// How pieces are cut from given rolls so that the longest piece left is as long as can be, a roll that is left whole counting as one; then
+/// so that as few rolls as can be are cut into; then so that the longest of them are left whole. Figures as in <see cref="PieceSizes"/>.
 /// </summary>
 /// <param name="Filled">The rolls that are cut into.</param>
-/// <param name="Bought">New rolls among them, or beside them.</param>
-/// <param name="BoughtAtLeast">Fewer are proven not to do.</param>
 /// <param name="Left">The longest piece left.</param>
-/// <param name="LeftAtMost">More is proven not to be possible with so many new rolls.</param>
-internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int BoughtAtLeast, long Left, long LeftAtMost)
+/// <param name="LeftAtMost">More is proven not to be possible.</param>
+/// <param name="CutAtLeast">Fewer rolls cut into are proven not to leave so long a piece.</param>
+internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, long Left, long LeftAtMost, int CutAtLeast)
 {
-    /// <summary>
-    /// Steps for the number of rolls, and as many for what is left: a car's lines take a few thousand, and all of them less than a tenth of
-    /// a second.
-    /// </summary>
-    private const long MostSteps = 600_000;
-
-    /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
-    private const int MostPieces = 2_000;
-
     /// <summary>A hundredth of a millimetre, in millionths: less is lost in the width of a pen line.</summary>
     private const long SameLeft = 10_000;
 
-    /// <summary>The packing of pieces none of which is longer than all rolls.</summary>
+    /// <summary>The best there is, or the best that is found before the steps are used up.</summary>
     /// <param name="pieces">May be none.</param>
-    /// <param name="there">The rolls that are there, at least one.</param>
-    /// <param name="bought">What a new roll holds.</param>
-    public static Packing Of(IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
+    /// <param name="rolls">At least one.</param>
+    /// <param name="filled">A way to cut them that is known.</param>
+    /// <param name="loss">Of one cut, which is in every figure.</param>
+    /// <param name="steps">Takes what it needs.</param>
+    public static Packing Of(
+        IReadOnlyList<long> pieces, IReadOnlyList<long> rolls, IReadOnlyList<FilledRoll> filled, long loss, SearchSteps steps)
     {
         if (pieces.Count == 0)
         {
-            return new([], 0, 0, there.Max(), there.Max());
+            return new([], rolls.Max(), rolls.Max(), 0);
         }
 
-        var (filled, count, atLeast) = FewestBought(pieces, there, bought);
-        List<long> rolls = [.. there, .. Enumerable.Repeat(bought, count)];
-        var steps = new SearchSteps(pieces.Count > MostPieces ? 0 : MostSteps);
-        var (best, left, atMost) = LongestLeft(pieces, rolls, filled, steps);
-        var longest = left;
-        while (Untouched(rolls, best).Contains(left) && there.Contains(left))
-        {
-            // A roll that is left whole cannot be bettered: it is put aside, and the next best is looked for among the others.
-            rolls.Remove(left);
-            (best, left, _) = LongestLeft(pieces, rolls, best, steps);
-        }
-
-        return new(LeaveWhole(pieces, rolls, there, best, left, steps), count, atLeast, longest, atMost);
+        List<long> longestFirst = [.. rolls.OrderDescending()];
+        var (best, atMost) = LongestLeft(pieces, longestFirst, filled, steps);
+        var left = LongestOf(longestFirst, best);
+        var (fewest, cutAtLeast) = FewestCut(pieces, longestFirst, best, left > loss ? left : 0, steps);
+        var whole = LongestWhole(pieces, longestFirst, fewest, (left > loss ? left : 0, left >= atMost), steps);
+        var final = LongestOf(longestFirst, whole);
+        return new(whole, final, Math.Max(atMost, final), Math.Min(cutAtLeast, whole.Count));
     }
 
-    private static (IReadOnlyList<FilledRoll> Filled, int Count, int AtLeast) FewestBought(
-        IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
+    /// <summary>The longest piece left, of a roll that is cut into or of one that is not.</summary>
+    public static long LongestOf(IReadOnlyList<long> rolls, IReadOnlyList<FilledRoll> filled) =>
+        filled.Select(roll => roll.Left).Concat(Untouched(rolls, filled)).Max();
+
+    /// <summary>The rolls that are not cut into.</summary>
+    public static List<long> Untouched(IEnumerable<long> rolls, IReadOnlyList<FilledRoll> filled)
     {
-        PieceSizes With(int count) => PieceSizes.Of(pieces, [.. there, .. Enumerable.Repeat(bought, count)]);
-        var task = With(0);
-        var usable = there.Where(roll => roll >= task.Sizes[^1]).Sum();
-        var atLeast = (int)Math.Max(0, (task.Need - usable + bought - 1) / bought);
-        var (filled, count) = QuickFilling.WithNew(task, bought);
-        var steps = new SearchSteps(pieces.Count > MostPieces ? 0 : MostSteps);
-        while (count > atLeast)
+        var cut = filled.GroupBy(roll => roll.Roll).ToDictionary(same => same.Key, same => same.Count());
+        var untouched = new List<long>();
+        foreach (var roll in rolls)
         {
-            var part = steps.Part(2);
-            var fewer = PackingSearch.Find(With(count - 1), part);
-            steps.Return(part);
-            if (fewer.Filled is null)
+            if (cut.TryGetValue(roll, out var count) && count > 0)
             {
-                atLeast = fewer.IsCertain ? count : atLeast;
-                break;
+                cut[roll] = count - 1;
             }
-
-            filled = fewer.Filled;
-            count--;
+            else
+            {
+                untouched.Add(roll);
+            }
         }
 
-        // The search gave up: how many are needed at least can still be shown from below.
-        while (count > atLeast && PackingSearch.Find(With(atLeast), steps) is { Filled: null, IsCertain: true })
+        return untouched;
+    }
+
+    /// <summary>The same without a piece that only kept room free, where there is one.</summary>
+    public static IReadOnlyList<FilledRoll> Without(long? size, IReadOnlyList<FilledRoll> filled)
+    {
+        if (size is not { } kept)
         {
-            atLeast++;
+            return filled;
         }
 
-        return (filled, count, atLeast);
+        var result = filled.ToList();
+        var at = result.FindIndex(roll => roll.Sizes.Contains(kept));
+        var sizes = result[at].Sizes.ToList();
+        sizes.Remove(kept);
+        result[at] = result[at] with { Sizes = sizes };
+        return [.. result.Where(roll => roll.Sizes.Count > 0)];
     }
 
     /// <summary>
     /// The longest piece left is one more piece that has to go in: it is found between what there is and what there can be.
     /// </summary>
-    private static (IReadOnlyList<FilledRoll> Filled, long Left, long AtMost) LongestLeft(
+    private static (IReadOnlyList<FilledRoll> Filled, long AtMost) LongestLeft(
         IReadOnlyList<long> pieces, List<long> rolls, IReadOnlyList<FilledRoll> filled, SearchSteps steps)
     {
         var left = LongestOf(rolls, filled);
-        var atMost = Math.Min(rolls.Sum() - pieces.Sum(), rolls.Max());
+        var atMost = Math.Min(rolls.Take(pieces.Count + 1).Sum() - pieces.Sum(), rolls[0]);
         var (wanted, below) = (atMost, atMost);
         while (below - left >= SameLeft && !steps.AreUsedUp)
         {
-            var part = steps.Part(8);
-            var answer = PackingSearch.Find(PieceSizes.Of([.. pieces, wanted], rolls), part);
-            steps.Return(part);
+            var answer = Find([.. pieces, wanted], rolls, steps);
             if (answer.Filled is { } better)
             {
                 filled = Without(wanted, better);
@@ -111,68 +103,105 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, int Bought, int
             wanted = left + ((below - left) / 2);
         }
 
-        return (filled, left, atMost - left < SameLeft ? left : atMost);
+        return (filled, atMost - left < SameLeft ? left : atMost);
     }
 
-    /// <summary>Rolls that are there and need not be cut into are left whole, the longest first.</summary>
-    private static IReadOnlyList<FilledRoll> LeaveWhole(
+    /// <summary>
+    /// As few rolls cut into as can be. The longest do wherever others would; so for each number there are two ways to keep the longest
+    /// piece: a roll of it is put aside whole, or it is one more piece.
+    /// </summary>
+    private static (IReadOnlyList<FilledRoll> Filled, int AtLeast) FewestCut(
+        IReadOnlyList<long> pieces, List<long> rolls, IReadOnlyList<FilledRoll> filled, long left, SearchSteps steps)
+    {
+        var need = pieces.Sum();
+        var atLeast = 0;
+        for (var room = 0L; room < need && atLeast < rolls.Count; atLeast++)
+        {
+            room += rolls[atLeast];
+        }
+
+        var aside = left > 0 ? rolls.FindLastIndex(roll => roll >= left) : -1;
+        List<long> others = aside < 0 ? rolls : [.. rolls.Where((_, i) => i != aside)];
+        while (filled.Count > atLeast)
+        {
+            var count = filled.Count - 1;
+            var answer = left == 0 || aside >= 0 ? Find(pieces, others.Take(count), steps) : Answer.No;
+            if (answer.Filled is null && left > 0)
+            {
+                var kept = Find([.. pieces, left], rolls.Take(count), steps);
+                answer = kept.Filled is { } found ? new(Without(left, found), IsCertain: true)
+                    : kept.IsCertain ? answer : Answer.Unknown;
+            }
+
+            if (answer.Filled is null)
+            {
+                atLeast = answer.IsCertain ? filled.Count : atLeast;
+                break;
+            }
+
+            filled = answer.Filled;
+        }
+
+        return (filled, atLeast);
+    }
+
+    /// <summary>
+    /// Of as many rolls cut into, the longest that can be are left whole. The longest piece left stays; that no longer one can be is known.
+    /// </summary>
+    private static IReadOnlyList<FilledRoll> LongestWhole(
         IReadOnlyList<long> pieces,
         List<long> rolls,
-        IReadOnlyList<long> there,
         IReadOnlyList<FilledRoll> filled,
-        long left,
+        (long Length, bool IsLongest) left,
         SearchSteps steps)
     {
-        var untouched = Untouched(rolls, filled);
-        var fewer = rolls.ToList();
-        untouched.ForEach(roll => fewer.Remove(roll));
-        foreach (var roll in filled.Select(one => one.Roll).Where(there.Contains).OrderDescending().ToList())
+        var count = filled.Count;
+        var kept = rolls.ToList();
+        var isLeft = left.Length == 0;
+        for (var at = 0; at < kept.Count && kept.Count > count && !steps.AreUsedUp;)
         {
-            fewer.Remove(roll);
-            var part = steps.Part(8);
-            var kept = left > 0 && roll < left ? PieceSizes.Of([.. pieces, left], fewer) : PieceSizes.Of(pieces, fewer);
-            var answer = fewer.Count == 0 || steps.AreUsedUp ? Answer.Unknown : PackingSearch.Find(kept, part);
-            steps.Return(part);
-            if (answer.Filled is { } without)
+            // A roll longer than the longest piece that can be left is cut into in every plan.
+            if (kept[at] > left.Length && left.IsLongest && left.Length > 0)
             {
-                filled = roll < left ? Without(left, without) : without;
+                at++;
+                continue;
             }
-            else
+
+            var (run, most) = (0, Math.Min(kept.Count - count, kept.Count - at));
+            var isLeftHere = isLeft || kept[at] >= left.Length;
+            for (var (tried, tooMany) = (most, most + 1); tooMany - run > 1 && !steps.AreUsedUp; tried = (run + tooMany) / 2)
             {
-                fewer.Add(roll);
+                var those = kept.Where((_, i) => i < at || i >= at + tried).Take(count);
+                var answer = Find(isLeftHere ? pieces : [.. pieces, left.Length], those, steps);
+                if (answer.Filled is { } found)
+                {
+                    filled = isLeftHere ? found : Without(left.Length, found);
+                    run = tried;
+                }
+                else
+                {
+                    tooMany = tried;
+                }
             }
+
+            kept.RemoveRange(at, run);
+            isLeft |= run > 0 && isLeftHere;
+            at++;
         }
 
         return filled;
     }
 
-    private static long LongestOf(List<long> rolls, IReadOnlyList<FilledRoll> filled) =>
-        filled.Select(roll => roll.Left).Concat(Untouched(rolls, filled)).Max();
-
-    private static List<long> Untouched(List<long> rolls, IReadOnlyList<FilledRoll> filled)
+    private static Answer Find(IReadOnlyCollection<long> pieces, IEnumerable<long> rolls, SearchSteps steps)
     {
-        var untouched = rolls.ToList();
-        foreach (var roll in filled)
+        if (steps.AreUsedUp)
         {
-            untouched.Remove(roll.Roll);
+            return Answer.Unknown;
         }
 
-        return untouched;
-    }
-
-    /// <summary>The same without the piece that only kept the room free.</summary>
-    private static List<FilledRoll> Without(long size, IReadOnlyList<FilledRoll> filled)
-    {
-        var result = filled.ToList();
-        var at = result.FindIndex(roll => roll.Sizes.Contains(size));
-        var sizes = result[at].Sizes.ToList();
-        sizes.Remove(size);
-        result[at] = result[at] with { Sizes = sizes };
-        if (sizes.Count == 0)
-        {
-            result.RemoveAt(at);
-        }
-
-        return result;
+        var part = steps.Part(8);
+        var answer = PackingSearch.Find(PieceSizes.Of(pieces, rolls), part);
+        steps.Return(part);
+        return answer;
     }
 }

@@ -23,8 +23,11 @@ internal sealed class PackingSearch
     /// </summary>
     private const int Dives = 32;
 
-    /// <summary>States kept: about what a few megabytes hold.</summary>
-    private const int MostKnown = 50_000;
+    /// <summary>Characters of the states kept: about ten megabytes.</summary>
+    private const long MostKnown = 5_000_000;
+
+    /// <summary>So many sizes and rolls are looked through in what counts as one step.</summary>
+    private const int InOneStep = 64;
 
     /// <summary>Beyond this the search would be deeper than the program's stack; nobody cuts so many rolls by hand.</summary>
     private const int MostRolls = 1_000;
@@ -37,6 +40,8 @@ internal sealed class PackingSearch
     private readonly long _overlooked;
     private readonly HashSet<string> _hopeless = new(StringComparer.Ordinal);
     private readonly List<(int Roll, int[] Pieces)> _filled = [];
+    private readonly int _stepsToPlace;
+    private long _known;
     private bool _isComplete = true;
 
     private PackingSearch(PieceSizes task, SearchSteps steps, int mostFillings, long overlooked)
@@ -47,6 +52,7 @@ internal sealed class PackingSearch
         _steps = steps;
         _mostFillings = mostFillings;
         _overlooked = overlooked;
+        _stepsToPlace = 1 + ((_counts.Length + _rolls.Length) / InOneStep);
     }
 
     /// <summary>The answer; unknown where the steps are used up before.</summary>
@@ -57,6 +63,8 @@ internal sealed class PackingSearch
             return Answer.No;
         }
 
+        // The plain ways look at every roll for every piece.
+        steps.Take(1 + (task.Counts.Sum() * (long)task.RollCounts.Sum() / (InOneStep * InOneStep)));
         if (QuickFilling.Find(task) is { } quick)
         {
             return new(quick, IsCertain: true);
@@ -102,7 +110,7 @@ internal sealed class PackingSearch
             return true;
         }
 
-        if (!_steps.Take())
+        if (!_steps.Take(_stepsToPlace))
         {
             _isComplete = false;
             return false;
@@ -139,8 +147,9 @@ internal sealed class PackingSearch
             }
         }
 
-        if (_isComplete && _hopeless.Count < MostKnown)
+        if (_isComplete && _known < MostKnown)
         {
+            _known += state.Length;
             _hopeless.Add(state);
         }
 
@@ -244,7 +253,7 @@ internal sealed class PackingSearch
             return;
         }
 
-        if (fillings.Count >= _mostFillings || !_steps.Take())
+        if (fillings.Count >= _mostFillings || !_steps.Take(1 + ((_counts.Length - from + pieces.Count) / InOneStep)))
         {
             _isComplete = false;
             return;

@@ -11,6 +11,11 @@ public enum PieceUse
 
     /// <summary>Becomes a line.</summary>
     Line,
+
+    /// <summary>
+    /// May become a line that has no template yet: its length is a guess, so room is kept for it and nothing is cut.
+    /// </summary>
+    Rough,
 }
 
 /// <summary>A piece of tube that is to come off a roll whole.</summary>

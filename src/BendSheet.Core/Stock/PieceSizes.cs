@@ -11,11 +11,14 @@ namespace BendSheet.Core.Stock;
 /// <param name="RollCounts">How many of each.</param>
 internal sealed record PieceSizes(long[] Sizes, int[] Counts, long[] Rolls, int[] RollCounts)
 {
-    /// <summary>The task of a list of pieces and a list of rolls, in any order.</summary>
-    public static PieceSizes Of(IEnumerable<long> pieces, IEnumerable<long> rolls)
+    /// <summary>
+    /// The task of a list of pieces and a list of rolls, in any order. As many rolls as there are pieces are enough, and the longest of
+    /// them do wherever others would: what is cut from a shorter roll can be cut from a longer one that is whole.
+    /// </summary>
+    public static PieceSizes Of(IReadOnlyCollection<long> pieces, IEnumerable<long> rolls)
     {
         var sizes = pieces.GroupBy(size => size).OrderByDescending(same => same.Key).ToList();
-        var lengths = rolls.GroupBy(length => length).OrderBy(same => same.Key).ToList();
+        var lengths = rolls.OrderDescending().Take(pieces.Count).GroupBy(length => length).OrderBy(same => same.Key).ToList();
         return new(
             [.. sizes.Select(same => same.Key)],
             [.. sizes.Select(same => same.Count())],

@@ -9,9 +9,10 @@ internal static class QuickFilling
     public static IReadOnlyList<FilledRoll>? Find(PieceSizes task) => Find(task, fullest: false) ?? Find(task, fullest: true);
 
     /// <summary>With as many new rolls of one length as it takes: one is opened for each piece that goes into none before it.</summary>
-    /// <param name="task">No piece longer than the new rolls, unless it goes into a roll that is there.</param>
+    /// <param name="task">The rolls that are there.</param>
     /// <param name="roll">What a new roll holds.</param>
-    public static (IReadOnlyList<FilledRoll> Filled, int Opened) WithNew(PieceSizes task, long roll)
+    /// <returns>Null where a piece is longer than a new roll and found none that is there.</returns>
+    public static (IReadOnlyList<FilledRoll> Filled, int Opened)? WithNew(PieceSizes task, long roll)
     {
         var rolls = task.Rolls.Zip(task.RollCounts).SelectMany(one => Enumerable.Repeat(one.First, one.Second)).ToList();
         var there = rolls.Count;
@@ -19,17 +20,24 @@ internal static class QuickFilling
         var pieces = rolls.Select(_ => new List<long>()).ToList();
         for (var piece = 0; piece < task.Sizes.Length; piece++)
         {
-            for (var count = 0; count < task.Counts[piece]; count++)
+            for (var (count, from) = (0, 0); count < task.Counts[piece]; count++)
             {
-                var first = left.FindIndex(room => room >= task.Sizes[piece]);
+                // Rolls that an equal piece did not go into are too full for this one.
+                var first = left.FindIndex(from, room => room >= task.Sizes[piece]);
                 if (first < 0)
                 {
+                    if (task.Sizes[piece] > roll)
+                    {
+                        return null;
+                    }
+
                     first = left.Count;
                     rolls.Add(roll);
                     left.Add(roll);
                     pieces.Add([]);
                 }
 
+                from = first;
                 left[first] -= task.Sizes[piece];
                 pieces[first].Add(task.Sizes[piece]);
             }

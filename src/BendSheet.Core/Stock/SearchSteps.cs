@@ -8,8 +8,12 @@ internal sealed class SearchSteps(long most)
     /// <summary>Nothing is left.</summary>
     public bool AreUsedUp => _left <= 0;
 
-    /// <summary>Takes one; false where none is left.</summary>
-    public bool Take() => --_left > 0;
+    /// <summary>Takes one, or as many as the work is worth; false where none is left.</summary>
+    public bool Take(long count = 1)
+    {
+        _left -= count;
+        return _left > 0;
+    }
 
     /// <summary>Takes a part of what is left for a search of its own.</summary>
     public SearchSteps Part(int of)
@@ -19,6 +23,6 @@ internal sealed class SearchSteps(long most)
         return new(part);
     }
 
-    /// <summary>Gives back what a part did not need.</summary>
-    public void Return(SearchSteps part) => _left += Math.Max(0, part._left);
+    /// <summary>Gives back what a part did not need; what it took beyond its share is taken off.</summary>
+    public void Return(SearchSteps part) => _left += part._left;
 }

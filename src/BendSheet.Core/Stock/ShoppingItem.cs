@@ -19,6 +19,9 @@ public sealed record ShoppingItem(string Sort, string Kind, string Specification
     /// <summary>How many of them lie in the drawer, at most <see cref="Count"/>.</summary>
     public int Have { get; init; }
 
+    /// <summary>How many of them the lines that are made have used.</summary>
+    public int Used { get; init; }
+
     /// <summary>How many have to be bought.</summary>
     public int ToBuy => Count - Have;
 }

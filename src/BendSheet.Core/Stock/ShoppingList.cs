@@ -30,21 +30,28 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         IEnumerable<ShoppingItem> more,
         LengthNotation notation)
     {
-        var toMake = lines.Where(line => !line.Template.Made).ToList();
-        var ends = toMake.Select(line => (line.Template.Name, line.Template.At, line.Template.From, line.Template.To))
-            .Concat(rough.Where(line => !line.Made).Select(line => (line.Name, line.At, line.From, line.To)))
+        // Tube that is there is typed in `stock`, where its length counts: the drawer takes none of it off.
+        var hardware = Hardware(lines, rough, made: false, notation).ToList();
+        var used = Hardware(lines, rough, made: true, notation).ToList();
+        var list = OnHand.Subtract([.. hardware, .. more], used, have);
+        return list with { Items = list.Items.InsertRange(hardware.Count, stock.Tubes.SelectMany(tube => Tube(tube, notation))) };
+    }
+
+    /// <summary>What is slid on, and clips, of the lines that are made or of those that are not.</summary>
+    private static IEnumerable<ShoppingItem> Hardware(
+        ImmutableArray<SolvedLine> lines, ImmutableArray<RoughLine> rough, bool made, LengthNotation notation)
+    {
+        var some = lines.Where(line => line.Template.Made == made).ToList();
+        var ends = some.Select(line => (line.Template.Name, line.Template.At, line.Template.From, line.Template.To))
+            .Concat(rough.Where(line => line.Made == made).Select(line => (line.Name, line.At, line.From, line.To)))
             .InFileOrder(line => line.At)
             .SelectMany(line => new[] { (Line: line.Name, Letter: "A", End: line.From), (Line: line.Name, Letter: "B", End: line.To) });
         var slid = ends.SelectMany(
             end => end.End.Fitting?.Hardware.Select(
                 piece => new Needed(piece.Name, $"{end.End.Fitting.Name}, {notation.Size(piece.Length)}", 1, end.Line, end.Letter)) ?? []);
-        var clips = toMake.Where(line => line.Clips is { Clips.IsEmpty: false })
+        var clips = some.Where(line => line.Clips is { Clips.IsEmpty: false })
             .Select(line => new Needed("clip", ClipSize(line, notation), line.Clips!.Clips.Length, line.Template.Name, null));
-
-        // Tube that is there is typed in `stock`, where its length counts: the drawer takes none of it off.
-        var hardware = Needed.Joined(slid.Concat(clips)).ToList();
-        var list = OnHand.Subtract([.. hardware, .. more], have);
-        return list with { Items = list.Items.InsertRange(hardware.Count, stock.Tubes.SelectMany(tube => Tube(tube, notation))) };
+        return Needed.Joined(slid.Concat(clips));
     }
 
     private static string ClipSize(SolvedLine line, LengthNotation notation) =>
@@ -55,14 +62,15 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     private static IEnumerable<ShoppingItem> Tube(TubePlan tube, LengthNotation notation)
     {
         var size = TubeWords.InWords(tube.Tube, notation);
-        var lines = tube.Need.Pieces.Where(piece => piece.Use == PieceUse.Line).Select(piece => piece.Name);
+        var lines = tube.Need.Pieces.Where(piece => piece.Use != PieceUse.Practice).Select(piece => piece.Name);
         if (tube.Plan is null && tube.Need.Total > Length.Zero)
         {
             yield return new("tube", string.Empty, $"{size}, {notation.WithUnit(tube.Need.Total)} in all", 1, [.. lines]);
         }
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
-            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts).Where(cut => cut.Piece.Use == PieceUse.Line)
+            var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts)
+                .Where(cut => cut.Piece.Use != PieceUse.Practice)
                 .Select(cut => cut.Piece.Name);
             yield return new(
                 "tube",

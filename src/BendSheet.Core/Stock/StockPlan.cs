@@ -24,7 +24,7 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
                 line => (line.Template.Tube, Piece: new Piece(line.Template.Name, line.Plan!.CutLength, PieceUse.Line, line.Template.At)))
             .Concat(
                 rough.Where(line => !line.Made)
-                    .Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Line, line.At))))
+                    .Select(line => (line.Tube, Piece: new Piece(line.Name, line.Length, PieceUse.Rough, line.At))))
             .InFileOrder(one => one.Piece.At)
             .ToList();
         var kinds = new List<Tube>();
@@ -45,24 +45,31 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
             .. stores.Practice.Select(one => one.Tube),
             .. made,
         ];
-        var tubes = kinds.Select(
-            kind => Plan(kind, [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)], stores, named))
-                .ToImmutableArray();
+        var steps = CuttingPlan.AllSteps;
+        var tubes = kinds.Select((kind, i) =>
+        {
+            var part = steps.Part(kinds.Count - i);
+            ImmutableArray<Piece> own = [.. pieces.Where(one => TubeKinds.AreOne(kind, one.Tube)).Select(one => one.Piece)];
+            var tube = Plan(kind, own, stores, named, part);
+            steps.Return(part);
+            return tube;
+        }).ToImmutableArray();
         return new(
             tubes,
             [.. lines.Where(line => !line.Template.Made && line.Plan is null).Select(line => line.Template.Name)],
             [.. tubes.SelectMany(StockRules.Check), .. StockRules.LeftUnknown(tubes, made)]);
     }
 
-    private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named)
+    private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named, SearchSteps steps)
     {
         var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
-        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
-            .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
+        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(
+            one => Enumerable.Range(1 + one.Done, one.Flares - one.Done).Select(
+                number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
         ImmutableArray<Piece> cut = [.. practice, .. lines];
         var need = new TubeNeed(
             cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
-        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare))
+        return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, (stores.CuttingLoss, need.Spare), steps))
         {
             Names =
             [

@@ -50,26 +50,39 @@ public static class StockRules
 
         if (plan.Bought > 0)
         {
-            yield return TooSmall.Error(tube.Rolls[0].At, Short(tube, plan));
+            // The lines fit what is there: they can be begun, and what goes wrong cannot be made again.
+            var isOnlySpare = plan.ForSpare == plan.Bought;
+            yield return isOnlySpare
+                ? TooSmall.Warning(tube.Rolls[0].At, Short(tube, plan))
+                : TooSmall.Error(tube.Rolls[0].At, Short(tube, plan));
         }
 
-        if (!plan.RollsAreProven)
+        if (WhatIsNotProven(tube, plan) is { } open)
         {
-            yield return NotProven.Note(
-                tube.Rolls[0].At,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the search for the fewest rolls of {tube.InWords} stopped early: {plan.Bought} found, and fewer than "
-                        + $"{plan.BoughtAtLeast} cannot do"));
-        }
-        else if (!plan.LeftIsProven)
-        {
-            yield return NotProven.Note(
-                tube.Rolls[0].At,
-                $"the search for the longest piece left of {tube.InWords} stopped early: {FindingFigures.Mm(plan.LongestLeft)} found, "
-                    + $"and more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot be");
+            yield return NotProven.Note(tube.Rolls[0].At, open);
         }
     }
+
+    private static string? WhatIsNotProven(TubePlan tube, CuttingPlan plan) => plan switch
+    {
+        // What is measured comes first, and the plan says so.
+        { MeasuredFirst: true } => null,
+        { RollsAreProven: false } => string.Create(
+            CultureInfo.InvariantCulture,
+            $"the plan for {tube.InWords} buys {plan.Bought}, and whether fewer would do is not proven: fewer than "
+                + $"{plan.BoughtAtLeast} cannot"),
+        { LengthIsProven: false } =>
+            $"the plan for {tube.InWords} buys lengths of {FindingFigures.Mm(plan.ToBuy!.Length)}, and whether another length would be "
+                + "better is not proven",
+        { LeftIsProven: false } =>
+            $"the plan for {tube.InWords} leaves {FindingFigures.Mm(plan.LongestLeft)} in one piece, and whether more could be left is not "
+                + $"proven: more than {FindingFigures.UpMm(plan.LongestLeftAtMost)} cannot",
+        { CutIsProven: false } => string.Create(
+            CultureInfo.InvariantCulture,
+            $"the plan for {tube.InWords} cuts into {plan.Cut} rolls, and whether fewer would do is not proven: fewer than "
+                + $"{plan.CutAtLeast} cannot"),
+        _ => null,
+    };
 
     /// <summary>For each tube of which lines are made and no roll says what is left of it.</summary>
     /// <param name="tubes">All.</param>
@@ -94,7 +107,7 @@ public static class StockRules
     {
         var fromNew = plan.Rolls.Where(roll => roll.IsBought).ToList();
         var missing = tube.Need.Total - tube.Left;
-        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use == PieceUse.Line)
+        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use != PieceUse.Practice)
             .Select(piece => piece.Name).ToList();
         var spare = plan.ForSpare > 0;
         var what = string.Join(", ", names.Take(MostNamed))
@@ -107,5 +120,5 @@ public static class StockRules
             + $"buy {Counted.Words(plan.Bought, plan.ToBuy!.KindInWords)} of {FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}";
     }
 
-    private static string NameOf(Piece piece) => piece.Use == PieceUse.Line ? $"line {piece.Name}" : piece.Name;
+    private static string NameOf(Piece piece) => piece.Use != PieceUse.Practice ? $"line {piece.Name}" : piece.Name;
 }

@@ -28,12 +28,19 @@ public sealed record Stores(
 /// <param name="At">Where it was typed.</param>
 public sealed record Practice(int Flares, Length Length, Tube Tube, SourcePosition At)
 {
+    /// <summary>How many of them are tried already, from 0 to <see cref="Flares"/>: they need no tube any more.</summary>
+    public int Done { get; init; }
+
     /// <summary>Enough for a flaring bar to hold and for a nut to slide on (common practice, no source).</summary>
     public static Length UsualLength => Length.FromMillimetres(60);
 }
 
 /// <summary>Hardware that need not be bought.</summary>
 /// <param name="Name">The person's own word: <c>nut</c>, <c>an3 nut</c>.</param>
-/// <param name="Count">How many.</param>
+/// <param name="Count">How many there were before the first line was made, or how many there are where that is said.</param>
 /// <param name="At">Where the name was typed.</param>
-public sealed record InTheDrawer(string Name, int Count, SourcePosition At);
+public sealed record InTheDrawer(string Name, int Count, SourcePosition At)
+{
+    /// <summary>Counted since: what lines that are made used is no longer among them.</summary>
+    public bool IsLeft { get; init; }
+}

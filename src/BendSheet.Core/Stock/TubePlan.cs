@@ -6,7 +6,7 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Stock;
 
 /// <summary>What is needed of one kind of tube from now on: lines that are made need nothing.</summary>
-/// <param name="Pieces">Practice pieces, then lines in the order of the file.</param>
+/// <param name="Pieces">Practice pieces, then lines in the order of the file, with a template or without.</param>
 /// <param name="CuttingLosses">One cut for each piece.</param>
 /// <param name="Spare">Held back for lines that go wrong.</param>
 public sealed record TubeNeed(ImmutableArray<Piece> Pieces, Length CuttingLosses, Length Spare)

@@ -22,6 +22,7 @@ internal static class ClipsReader
         var every = clips.Length("every", Range.ClipSpacing);
         var fromEnds = clips.Length("from-ends", Range.LengthOrZero);
         var hole = clips.Length("hole", Range.PositiveLength);
+        var width = clips.Length("width", Range.ClipWidth) ?? Clipping.UsualWidth;
         if (!clips.Has("every"))
         {
             clips.ReportMissing(
@@ -41,6 +42,14 @@ internal static class ClipsReader
                     + "it out for half of `every`"));
         }
 
-        return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole);
+        if (width > spacing)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                clips.PositionOf(clips.Has("width") ? "width" : "every"),
+                "a clip is wider than the way from one to the next, so that they would lie on one another: make `every` larger, or `width` "
+                    + "smaller"));
+        }
+
+        return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole) { Width = width };
     }
 }

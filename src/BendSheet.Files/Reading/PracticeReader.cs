@@ -17,9 +17,27 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
     public ImmutableArray<Practice> Read(YamlValue value) => value switch
     {
         YamlText text => ShortForm(text) is { } practice ? [practice] : [],
-        YamlList { Items.Count: > 0 } list => [.. list.Items.Select(LongForm).OfType<Practice>()],
+        YamlList { Items.Count: > 0 } list => NotTooMany([.. list.Items.Select(LongForm).OfType<Practice>()]),
         _ => LongForm(value) is { } practice ? [practice] : [],
     };
+
+    /// <summary>Together no more than one tube may have.</summary>
+    private ImmutableArray<Practice> NotTooMany(ImmutableArray<Practice> all)
+    {
+        var sum = 0;
+        foreach (var practice in all)
+        {
+            sum += practice.Flares;
+            if (!Range.Pieces.Allows(sum))
+            {
+                context.Report(FileRules.OutOfRange.Error(
+                    practice.At, $"with this one there are {sum} practice flares: all together must be at most 1000"));
+                return [];
+            }
+        }
+
+        return all;
+    }
 
     private Practice? ShortForm(YamlText text)
     {
@@ -51,6 +69,14 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         }
 
         var flares = map.Text("flares") is { } typed ? FigureReader.Count(typed, "flares", Range.Pieces, context) : null;
+        var done = map.Text("done") is { } tried ? FigureReader.Count(tried, "done", Range.Pieces, context) : null;
+        if (done > flares)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf("done"), "more flares are tried than there were to be: check `done` and `flares`"));
+            return null;
+        }
+
         var length = map.Length("length", Range.PositiveLength);
         var tube = StoresReader.TubeOf(map, "`practice`", tubes, context);
         if (!map.Has("flares"))
@@ -59,6 +85,8 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
                 $"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
         }
 
-        return flares is { } count && tube is not null ? new(count, length ?? Practice.UsualLength, tube, map.Position) : null;
+        return flares is { } count && tube is not null
+            ? new(count, length ?? Practice.UsualLength, tube, map.Position) { Done = done ?? 0 }
+            : null;
     }
 }

@@ -27,6 +27,12 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>Clips nearer to each other than this would touch.</summary>
     public static Range ClipSpacing { get; } = new(20, Longest, false, "must be at least 20 mm, and at most 100 m");
 
+    /// <summary>What a clip takes of the tube.</summary>
+    public static Range ClipWidth { get; } = new(0, 200, false, "must be 0 or more, and at most 200 mm");
+
+    /// <summary>Nobody buys tube in shorter pieces; a figure below it is in another unit than the person thinks.</summary>
+    public static Range RollLength { get; } = new(50, Longest, false, "must be at least 50 mm, and at most 100 m");
+
     /// <summary>A length to either side.</summary>
     public static Range SignedLength { get; } = new(-Longest, Longest, false, "must be at most 100 m, either way");
 

@@ -45,7 +45,7 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         var typedName = map.Text("name");
         var hasName = typedName is null || NameCheck.CanBePrinted(typedName, "a roll", context);
         var tube = TubeOf(map, "this roll", tubes, context);
-        var length = map.Length("length", Range.PositiveLength);
+        var length = map.Length("length", Range.RollLength);
         var left = map.Length("left", Range.LengthOrZero);
         var price = map.Number("price", Range.Price);
         var count = map.Text("count") is { } typed ? FigureReader.Count(typed, "count", Range.Rolls, context) : null;
@@ -118,18 +118,32 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         foreach (var (key, typed) in map.Entries)
         {
             var hasName = NameCheck.CanBePrinted(key, "a thing in the drawer", context);
-            if (typed is not YamlText { IsEmpty: false } text)
+            if (Counted(key.Text, typed) is { } counted && hasName)
             {
-                context.Report(FileRules.WrongKind.Error(
-                    typed.Position,
-                    $"behind {AsTyped.Show(key.Text)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
-            }
-            else if (FigureReader.Count(text, key.Text, Range.Pieces, context) is { } count && hasName)
-            {
-                have.Add(new(key.Text, count, key.Position));
+                have.Add(new(key.Text, counted.Count, key.Position) { IsLeft = counted.IsLeft });
             }
         }
 
         return have.ToImmutable();
+    }
+
+    /// <summary>How many there were at first, <c>4</c>, or how many there are now, <c>{left: 4}</c>; null after a finding.</summary>
+    private (int Count, bool IsLeft)? Counted(string name, YamlValue typed)
+    {
+        if (typed is YamlMap { Entries.Count: > 0 })
+        {
+            var map = FieldReader.Of(typed, Vocabulary.OnHand, context);
+            return map?.Text("left") is { } left && FigureReader.Count(left, "left", Range.Pieces, context) is { } now ? (now, true) : null;
+        }
+
+        if (typed is YamlText { IsEmpty: false } text)
+        {
+            return FigureReader.Count(text, name, Range.Pieces, context) is { } count ? (count, false) : null;
+        }
+
+        context.Report(FileRules.WrongKind.Error(
+            typed.Position,
+            $"behind {AsTyped.Show(name)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
+        return null;
     }
 }

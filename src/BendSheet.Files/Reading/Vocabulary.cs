@@ -103,14 +103,17 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Distance { get; } = new("a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance"]);
 
     /// <summary>How a line is held.</summary>
-    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole"]);
+    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole", "width"]);
 
     /// <summary>A roll or a stick of tube.</summary>
     public static Vocabulary Roll { get; } = new(
         "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
     /// <summary>Flares that are tried first.</summary>
-    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "length", "tube"]);
+    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "done", "length", "tube"]);
+
+    /// <summary>Things on hand that were counted after lines were made.</summary>
+    public static Vocabulary OnHand { get; } = new("what is on hand", "{left: 4}", ["left"]);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"]);
@@ -165,6 +168,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Clips,
         Roll,
         Practice,
+        OnHand,
         Part,
         Port,
         Hose,

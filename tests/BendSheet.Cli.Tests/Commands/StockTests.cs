@@ -25,13 +25,14 @@ public class StockTests : AtTheTerminal
         var ran = await Run("stock", Typed(With("stock: [{name: old roll, length: 25 ft, left: 4000}]")));
         Assert.Equal(0, ran.Code);
         Assert.StartsWith("0 of 2 lines made.\n", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("  needed in all   3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(
-            "  old roll: 4000.0 mm (157 15/32+ in), from its free end\n    cut at mm  length  piece\n       2400.0  2400.0  rear\n       "
-                + "3401.0  1000.0  front\n    left: 598.0 mm (23 17/32+ in)\n",
+            "  old roll: 4000.0 mm (157 15/32+ in), from its free end\n    cut at mm  length  then left  piece\n       1000.0  1000.0     "
+                + "2999.0  front\n    then planned, do not cut: no template yet\n      rear  about 2400.0 mm\n    left: 598.0 mm "
+                + "(23 17/32+ in)\n",
             ran.Output,
             StringComparison.Ordinal);
         Assert.Contains("  Fits what is there.\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all              3402.0 mm  (133 15/16 in)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  nut   an3, 17 mm       2     1  front (2)\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains(":10:17: note: line rear has only a rough length", ran.Error, StringComparison.Ordinal);
     }
@@ -45,7 +46,9 @@ public class StockTests : AtTheTerminal
             ":6:9: error: the tube: 3402.0 mm (133.938 in) needed, 3000.0 mm (118.110 in) left: it is 402.0 mm (15.827 in) short; buy 1 "
                 + "roll of 7620.0 mm", ran.Error, StringComparison.Ordinal);
         Assert.Contains(
-            "  Does not fit what is there: buy 1 roll of 7620 mm, cost 49.50. Fewer cannot do.\n", ran.Output, StringComparison.Ordinal);
+            "  What is measured fits what is there, and lines without a template do not: buy 1 roll of 7620 mm, cost 49.50. Fewer cannot "
+                + "do.\n",
+            ran.Output, StringComparison.Ordinal);
         Assert.Contains("  Cost of the tube to buy: 49.50.\n", ran.Output, StringComparison.Ordinal);
     }
 
@@ -65,9 +68,18 @@ public class StockTests : AtTheTerminal
     {
         var ran = await Run("stock", Typed(With("spare: 10 %")));
         Assert.Equal(0, ran.Code);
-        Assert.Contains("  needed in all   3742.0 mm", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("  needed in all              3742.0 mm", ran.Output, StringComparison.Ordinal);
         Assert.Contains("The file lists no roll of this tube, so there is no cutting plan.", ran.Output, StringComparison.Ordinal);
         Assert.Contains("    1  tube  3/16 in, 3742.0 mm in all", ran.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task With_only_the_spare_missing_I_am_warned()
+    {
+        var ran = await Run("stock", Typed(With("stock: [{length: 25 ft, left: 3500}]\nspare: 10 %")));
+        Assert.Equal(0, ran.Code);
+        Assert.Contains(":6:9: warning: the tube: 3742.0 mm", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("  The lines fit what is there, and the spare does not: buy 1 roll", ran.Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +100,7 @@ public class StockTests : AtTheTerminal
         Assert.Equal(3402, tube.GetProperty("needed").GetDouble());
         Assert.True(tube.GetProperty("fits").GetBoolean());
         Assert.Equal(
-            [2400, 3401], tube.GetProperty("rolls")[0].GetProperty("cuts").EnumerateArray()
+            [1000, 3401], tube.GetProperty("rolls")[0].GetProperty("cuts").EnumerateArray()
                 .Select(cut => cut.GetProperty("to").GetDouble()));
         Assert.Equal("front (2)", json.RootElement.GetProperty("shopping")[0].GetProperty("usedAt")[0].GetString());
         Assert.Equal("rough-line", json.RootElement.GetProperty("findings")[0].GetProperty("rule").GetString());
@@ -101,8 +113,8 @@ public class StockTests : AtTheTerminal
         Assert.Equal(
             """
             list,tube,roll,from,to,length,name,specification,needed,have,buy,usedAt
-            cut,3/16 in,old roll,0,2400,2400,rear,,,,,
-            cut,3/16 in,old roll,2401,3401,1000,front,,,,,
+            cut,3/16 in,old roll,0,1000,1000,front,,,,,
+            do not cut: no template yet,3/16 in,old roll,1001,3401,2400,rear,,,,,
             left,3/16 in,old roll,3402,4000,598,,,,,,
             buy,,,,,,nut,"an3, 17 mm",2,1,1,front (2)
 

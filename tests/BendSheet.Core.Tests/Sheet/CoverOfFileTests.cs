@@ -37,23 +37,41 @@ public class CoverOfFileTests
         var tube = Assert.Single(Cover(Stocked.Roll(5000, 2700.3)).Tubes);
         Assert.Equal("3/16 in, copper-nickel", tube.Tube);
         Assert.Equal(
-            "2 lines 2600.0 mm; lost in 2 cuts 2.0 mm; needed in all 2602.0 mm; left on rolls 2700.5 mm",
+            "1 line 600.0 mm; 1 line without a template 2000.0 mm; lost in 2 cuts 2.0 mm; needed in all 2602.0 mm; left on rolls 2700.5 mm",
             string.Join("; ", tube.Amounts.Select(amount => $"{amount.Label} {amount.Length.Main}")));
         var roll = Assert.Single(tube.Rolls);
-        Assert.Equal<StockCut>([new("2000.0", "2000.0", "rear"), new("2601.0", "600.0", "axle")], roll.Cuts);
+        Assert.Equal<StockCut>([new("600.0", "600.0", "2099.5", "axle")], roll.Cuts);
+        Assert.Equal<StockRoom>([new("rear", "about 2000.0 mm")], roll.Planned);
         Assert.Equal("98.5 mm (3 7/8 in)", roll.Left);
         Assert.Equal("Fits what is there.", tube.Remarks[0]);
         Assert.Equal(
-            "Longest piece left: 98.5 mm (3 7/8 in), and no plan with so few rolls of these lengths leaves a longer one.", tube.Remarks[1]);
+            "Longest piece left: 98.5 mm (3 7/8 in), and no other way to cut these rolls leaves a longer one.", tube.Remarks[1]);
     }
 
     [Fact]
     public void What_has_to_be_bought_stands_there_with_its_cost()
     {
         var cover = Cover(Stocked.Roll(5000, 1000) with { Price = 49.5m });
-        Assert.Equal("Does not fit what is there: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot do.", cover.Tubes[0].Remarks[0]);
+        Assert.Equal(
+            "What is measured fits what is there, and lines without a template do not: buy 1 roll of 5000 mm, cost 49.50. Fewer cannot "
+                + "do.",
+            cover.Tubes[0].Remarks[0]);
         Assert.Equal("Cost of the tube to buy: 49.50.", cover.Cost);
         Assert.Equal(new StockItem(1, "tube", "3/16 in, copper-nickel, roll of 5000 mm", 1, 0, "rear"), Assert.Single(cover.Shopping));
+    }
+
+    /// <summary>Nothing to tick, no place to cut at: a guess is not cut.</summary>
+    [Fact]
+    public void A_line_without_a_template_has_room_kept_behind_the_cuts_and_is_marked()
+    {
+        var sections = Cover(Stocked.Roll(5000, 2700.3)).Sections.ToList();
+        var cuts = sections.FindIndex(section => section.ToTick);
+        Assert.Equal("axle", Assert.Single(sections[cuts].Rows).What);
+        Assert.Equal("cut at 600.0, left 2099.5", sections[cuts].Rows[0].Other);
+        var planned = sections[cuts + 1];
+        Assert.Equal("roll, planned – do not cut: no template yet", planned.Heading);
+        Assert.Equal<CoverRow>([new("rear", "about 2000.0 mm")], planned.Rows);
+        Assert.False(planned.ToTick);
     }
 
     [Fact]

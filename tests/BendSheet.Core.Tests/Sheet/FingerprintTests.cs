@@ -13,7 +13,6 @@ public class FingerprintTests
     {
         ["name"] = line => line with { Name = "front-right" },
         ["habit"] = line => line with { Habit = MeasuredTo.Outside },
-        ["made"] = line => line with { Made = true },
         ["tube diameter"] = line => line with { Tube = line.Tube with { OutsideDiameter = Lines.Mm(4.75) } },
         ["tube wall"] = line => line with { Tube = line.Tube with { Wall = Lines.Mm(0.7) } },
         ["tube wall unknown"] = line => line with { Tube = line.Tube with { Wall = null } },
@@ -28,6 +27,7 @@ public class FingerprintTests
         ["clips"] = line => line with { Clips = Clips },
         ["spacing of clips"] = line => line with { Clips = Clips with { Every = Lines.Mm(301) } },
         ["clips from the ends"] = line => line with { Clips = Clips with { FromEnds = Lines.Mm(61) } },
+        ["width of clips"] = line => line with { Clips = Clips with { Width = Lines.Mm(13) } },
         ["holes for clips"] = line => line with { Clips = Clips with { Hole = null } },
         ["a distance on the finished piece"] = line => line with { Checks = [new(new(PieceKind.Distance, 0, 4), 327, Lines.NameAt)] },
         ["another such distance"] = line => line with { Checks = [new(new(PieceKind.Distance, 0, 4), 328, Lines.NameAt)] },
@@ -131,6 +131,14 @@ public class FingerprintTests
             Bender = hand,
         };
         Assert.Equal(Of(FullLine.Template), Of(moved));
+    }
+
+    /// <summary>The sheet beside the finished line stays the sheet of the file.</summary>
+    [Fact]
+    public void It_does_not_change_when_the_line_is_made()
+    {
+        var line = FullLine.Template;
+        Assert.Equal(Of(line), Of(line with { Made = true }));
     }
 
     [Fact]

@@ -42,7 +42,7 @@ public class OnHandTests
     [InlineData("sealing washer", 6)]
     public void A_short_name_that_fits_one_thing_means_it(string typed, int item)
     {
-        var list = OnHand.Subtract(Parts, [new(typed, 1, Stocked.At)]);
+        var list = OnHand.Subtract(Parts, [], [new(typed, 1, Stocked.At)]);
         Assert.Empty(list.Findings);
         Assert.Equal(item, Assert.Single(Enumerable.Range(0, Parts.Length), i => list.Items[i].Have == 1));
     }
@@ -56,10 +56,10 @@ public class OnHandTests
     [InlineData("inverted", "`inverted` in `have` does not say what sort of thing it is, so none is taken off: write `bulkhead inverted`")]
     public void What_to_type_instead_is_said_and_does_mean_one_thing(string typed, string message)
     {
-        var finding = Assert.Single(OnHand.Subtract(Parts, [new(typed, 1, Stocked.At)]).Findings);
+        var finding = Assert.Single(OnHand.Subtract(Parts, [], [new(typed, 1, Stocked.At)]).Findings);
         Assert.Equal((OnHand.Unclear, Severity.Warning, message), (finding.Rule, finding.Severity, finding.Message));
         Assert.All(finding.Message.Split(": write ")[1].Split(" or ").Select(choice => choice.Trim('`')), choice => Assert.Single(
-            OnHand.Subtract(Parts, [new(choice, 1, Stocked.At)]).Items, item => item.Have == 1));
+            OnHand.Subtract(Parts, [], [new(choice, 1, Stocked.At)]).Items, item => item.Have == 1));
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public class OnHandTests
         ];
         Assert.EndsWith(
             "write `nut kind1` or `nut kind2` or `nut kind3` or `nut kind4`, or the name of one of 5 more as the list prints it",
-            Assert.Single(OnHand.Subtract(many, [new("nut", 1, Stocked.At)]).Findings).Message,
+            Assert.Single(OnHand.Subtract(many, [], [new("nut", 1, Stocked.At)]).Findings).Message,
             StringComparison.Ordinal);
     }
 
@@ -80,7 +80,7 @@ public class OnHandTests
     public void What_is_not_on_the_list_is_told_what_is_in_short() => Assert.Equal(
         "`olive` in `have` is not on the list, which has `master-cylinder`, `tee`, `bulkhead`, `hose`, `sealing washer for banjo M10x1`, "
             + "`clip`",
-        Assert.Single(OnHand.Subtract(Parts, [new("olive", 1, Stocked.At)]).Findings).Message);
+        Assert.Single(OnHand.Subtract(Parts, [], [new("olive", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
     [InlineData("3/8-24 nut", "`3/8-24 nut` in `have` is not on the list in these words: write `nut an3` or `nut inverted` if it is what "
@@ -101,7 +101,9 @@ public class OnHandTests
         "`m10 tee` in `have` is not on the list in these words: write `tee M10x1` or `tee 3/8-24` if it is what is meant",
         Assert.Single(
             OnHand.Subtract(
-                [Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])], [new("m10 tee", 1, Stocked.At)]).Findings).Message);
+                [Parts[1], new("tee", "3 × M10x1 bubble", string.Empty, 1, ["z"])],
+                [],
+                [new("m10 tee", 1, Stocked.At)]).Findings).Message);
 
     [Theory]
     [InlineData("tube")]
@@ -109,7 +111,7 @@ public class OnHandTests
     [InlineData("6 mm tube")]
     public void Tube_belongs_in_the_stock(string typed)
     {
-        var finding = Assert.Single(OnHand.Subtract(Parts, [new(typed, 3, Stocked.At)]).Findings);
+        var finding = Assert.Single(OnHand.Subtract(Parts, [], [new(typed, 3, Stocked.At)]).Findings);
         Assert.Equal((OnHand.NotNeeded, Severity.Note), (finding.Rule, finding.Severity));
         Assert.Equal(
             $"`{typed}` in `have` takes nothing off: type tube that is there in `stock`, such as `stock: [{{length: 25 ft, left: 5 m}}]`",
@@ -124,8 +126,8 @@ public class OnHandTests
             new("nut", string.Empty, "an-3, 17 mm", 8, ["a"]),
             new("nut", string.Empty, "an3, 17 mm", 8, ["b"]),
         ];
-        Assert.Equal([0, 3], OnHand.Subtract(list, [new("nut an3", 3, Stocked.At)]).Items.Select(item => item.Have));
-        Assert.Same(OnHand.Unclear, Assert.Single(OnHand.Subtract(list, [new("a-n3 nut", 3, Stocked.At)]).Findings).Rule);
+        Assert.Equal([0, 3], OnHand.Subtract(list, [], [new("nut an3", 3, Stocked.At)]).Items.Select(item => item.Have));
+        Assert.Same(OnHand.Unclear, Assert.Single(OnHand.Subtract(list, [], [new("a-n3 nut", 3, Stocked.At)]).Findings).Rule);
     }
 
     [Theory]
@@ -174,5 +176,5 @@ public class OnHandTests
         Assert.Equal((OnHand.NotNeeded, Severity.Note, Stocked.At), (finding.Rule, finding.Severity, finding.Position));
     }
 
-    private static ShoppingList Subtract(string typed) => OnHand.Subtract(List, [new(typed, 3, Stocked.At)]);
+    private static ShoppingList Subtract(string typed) => OnHand.Subtract(List, [], [new(typed, 3, Stocked.At)]);
 }

@@ -39,8 +39,31 @@ public class ShoppingListTests
     public void What_lies_in_the_drawer_is_taken_off() => Assert.Equal(
         "1 0 4 3 1",
         string.Join(
-            ' ', Car([], [new("an3 nuts", 2, Stocked.At), new("sleeve", 5, Stocked.At), new("clips", 5, Stocked.At)]).Items
-                .Select(item => item.ToBuy)));
+            ' ', Car([], [Left("an3 nuts", 2), Left("sleeve", 5), Left("clips", 5)]).Items.Select(item => item.ToBuy)));
+
+    /// <summary>The line that is made has two nuts, two sleeves and three clips: of 3, 5 and 5 there are 1, 3 and 2 left.</summary>
+    [Fact]
+    public void What_the_made_lines_used_is_not_on_hand_any_more()
+    {
+        var list = Car([], [new("an3 nuts", 3, Stocked.At), new("sleeve", 5, Stocked.At), new("clips", 5, Stocked.At)]);
+        Assert.Equal("2 0 4 6 1", string.Join(' ', list.Items.Select(item => item.ToBuy)));
+        Assert.All(list.Findings, finding => Assert.Equal((OnHand.UsedSince, Severity.Note), (finding.Rule, finding.Severity)));
+        Assert.Equal(
+            "`an3 nuts: 3` in `have`: lines that are made used 2, so 1 is counted as left; once you have counted them, write "
+                + "`an3 nuts: {left: 1}`",
+            list.Findings[0].Message);
+        Assert.Equal(3, list.Findings.Length);
+    }
+
+    /// <summary>Nobody needs a sleeve any more: those that were there are in the made line.</summary>
+    [Fact]
+    public void What_only_made_lines_used_is_no_unknown_name()
+    {
+        var made = CarPlan.Line(Line("made", 1, 900, An3, An3) with { Made = true });
+        var list = ShoppingList.Of([made], [], StockPlan.Of([made], [], Stores.Empty), [new("sleeve", 2, Stocked.At)], [], Millimetres);
+        Assert.Empty(list.Items);
+        Assert.Same(OnHand.UsedSince, Assert.Single(list.Findings).Rule);
+    }
 
     [Fact]
     public void Tube_is_bought_in_rolls_where_rolls_are_typed() => Assert.Equal(
@@ -83,6 +106,8 @@ public class ShoppingListTests
             From = LineEnd.Unknown with { Fitting = from },
             To = LineEnd.Unknown with { Fitting = to },
         };
+
+    private static InTheDrawer Left(string name, int count) => new(name, count, Stocked.At) { IsLeft = true };
 
     private static SourcePosition At(int line) => new("test.yaml", line, 3);
 

@@ -20,7 +20,8 @@ public class StockPlanTests
             [Straight("a", 1000), Straight("b", 500)],
             Stores([Roll(5000, 5000)]) with { Spare = 0.1, Practice = [new(3, Lines.Mm(60), Lines.Tube, At)], CuttingLoss = Lines.Mm(2) },
             Rough("c", 2500)).Tubes);
-        Assert.Equal(4000, tube.Need.Of(PieceUse.Line).Millimetres, 1e-9);
+        Assert.Equal(1500, tube.Need.Of(PieceUse.Line).Millimetres, 1e-9);
+        Assert.Equal(2500, tube.Need.Of(PieceUse.Rough).Millimetres, 1e-9);
         Assert.Equal(180, tube.Need.Of(PieceUse.Practice).Millimetres, 1e-9);
         Assert.Equal(12, tube.Need.CuttingLosses.Millimetres, 1e-9);
         Assert.Equal(400, tube.Need.Spare.Millimetres, 1e-9);
@@ -65,6 +66,23 @@ public class StockPlanTests
             "it is enough in all and the pieces do not go into it whole; buy 1 roll of 2000.0 mm (78.740 in) for rear",
             finding.Message,
             StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Practice_flares_that_are_tried_need_no_tube()
+    {
+        var practice = new Practice(3, Lines.Mm(60), Lines.Tube, At) { Done = 2 };
+        var tube = Assert.Single(Of([Straight("a", 1000)], Stores([Roll(5000, 5000)]) with { Practice = [practice] }).Tubes);
+        Assert.Equal(60, tube.Need.Of(PieceUse.Practice).Millimetres, 1e-9);
+        Assert.Equal("practice flare 3, a", string.Join(", ", tube.Plan!.Rolls[0].Cuts.Select(cut => cut.Piece.Name)));
+    }
+
+    [Fact]
+    public void Where_only_the_spare_is_missing_that_is_a_warning()
+    {
+        var finding = Assert.Single(Of([Straight("a", 1000)], Stores([Roll(2000, 1050)]) with { Spare = 0.1 }).Findings);
+        Assert.Equal((StockRules.TooSmall, Severity.Warning), (finding.Rule, finding.Severity));
+        Assert.EndsWith("buy 1 roll of 2000.0 mm (78.740 in) for the spare", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

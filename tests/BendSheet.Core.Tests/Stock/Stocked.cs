@@ -25,7 +25,7 @@ internal static class Stocked
     /// <summary>
     /// Every piece once, none beyond the end of its roll, each a cut's loss behind the one before, and the offcut what is left.
     /// </summary>
-    private static void IsSound(CuttingPlan plan, List<Piece> pieces, double loss)
+    public static void IsSound(CuttingPlan plan, List<Piece> pieces, double loss)
     {
         var planned = plan.Rolls.SelectMany(roll => roll.Cuts).Select(cut => cut.Piece).Concat(plan.TooLong).ToList();
         Assert.Equal(
@@ -41,12 +41,14 @@ internal static class Stocked
                 Assert.Equal(at + cut.Piece.Length.Millimetres, cut.To.Millimetres, Same);
                 Assert.InRange(cut.To.Millimetres, 0, roll.Before.Millimetres + Same);
                 at = cut.To.Millimetres + loss;
+                Assert.Equal(Math.Max(0, roll.Before.Millimetres - at), cut.Left.Millimetres, Same);
             }
 
             Assert.Equal(Math.Max(0, roll.Before.Millimetres - at), roll.Left.Millimetres, Same);
+            Assert.True(roll.Count == 1 || (roll.Count > 1 && roll.Cuts.IsEmpty));
         }
 
-        Assert.Equal(plan.Bought, plan.Rolls.Count(roll => roll.IsBought));
+        Assert.Equal(plan.Bought, plan.Rolls.Where(roll => roll.IsBought).Sum(roll => roll.Count));
         Assert.InRange(plan.BoughtAtLeast, 0, plan.Bought);
         Assert.Equal(plan.Rolls.Max(roll => roll.Left.Millimetres), plan.LongestLeft.Millimetres, Same);
         Assert.True(plan.LongestLeft <= plan.LongestLeftAtMost);

@@ -38,6 +38,17 @@ public class ClipsReaderTests
         Assert.Equal([300, 200, null, 200, null, 100], file.Lines.Select(line => line.Clips?.Every.Millimetres));
     }
 
+    [Theory]
+    [InlineData("clips: {every: 300}", 12)]
+    [InlineData("clips: {every: 300, width: 1/2 in}", 12.7)]
+    [InlineData("clips: {every: 300, width: 0}", 0)]
+    public void A_clip_has_a_width(string typed, double width) => Assert.Equal(width, Only(LongLine(typed))!.Width.Millimetres, 1e-9);
+
+    [Theory]
+    [InlineData("clips: {every: 30, width: 31}", "6:24 out-of-range")]
+    [InlineData("clips: {every: 300, width: 201}", "6:32 out-of-range")]
+    public void Clips_do_not_lie_on_one_another(string typed, string places) => Assert.Equal(places, Places(Read(LongLine(typed))));
+
     [Fact]
     public void Nothing_is_held_unless_somebody_says_so() => Assert.Null(Only(LongLine("made: false")));
 

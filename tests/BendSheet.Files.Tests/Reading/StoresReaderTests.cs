@@ -60,6 +60,14 @@ public class StoresReaderTests
         Assert.Equal((6, 60.0), (practice.Flares, practice.Length.Millimetres));
     }
 
+    [Fact]
+    public void What_is_tried_and_what_was_counted_since_can_be_typed()
+    {
+        var stores = Sound(Top + "practice: {flares: 6, done: 2}\nhave: {nut: 4, sleeve: {left: 3}}\n" + Line);
+        Assert.Equal((6, 2), (stores.Practice[0].Flares, stores.Practice[0].Done));
+        Assert.Equal([(4, false), (3, true)], stores.Have.Select(have => (have.Count, have.IsLeft)));
+    }
+
     [Theory]
     [InlineData("10 %", 0.1)]
     [InlineData("7.5%", 0.075)]
@@ -93,6 +101,11 @@ public class StoresReaderTests
     [InlineData("practice: 6 pints", "4:11 unreadable-number")]
     [InlineData("practice: 2.5 flares", "4:11 unreadable-number")]
     [InlineData("practice: {length: 60}", "4:11 missing-word")]
+    [InlineData("practice: {flares: 6, done: 7}", "4:23 out-of-range")]
+    [InlineData("practice: [{flares: 600}, {flares: 401}]", "4:27 out-of-range")]
+    [InlineData("stock: [{length: 0.0000001}]", "4:18 out-of-range")]
+    [InlineData("have: {nut: {left: some}}", "4:20 unreadable-number")]
+    [InlineData("have: {nut: {lef: 4}}", "4:14 unknown-word")]
     [InlineData("have: nuts", "4:7 wrong-kind")]
     [InlineData("have: {nut: []}", "4:13 wrong-kind")]
     [InlineData("have: {nut: some}", "4:13 unreadable-number")]

@@ -21,7 +21,7 @@ public static class NoPlaceForClip
             return [];
         }
 
-        var straight = FindingFigures.UpMm(2 * template.Tube.OutsideDiameter);
+        var straight = FindingFigures.UpMm(2 * wish.Beside(template.Tube));
         return plan switch
         {
             { TooMany: true } =>

@@ -15,10 +15,10 @@ public class NoPlaceForClipTests
         Severity.Warning,
         NoPlaceForClip.Rule,
         EveryAt,
-        // The quarter of a circle of 400 and the tube's diameter at each end of it.
-        "line front-left goes 637.9 mm (25.112 in) without a clip, from 495.2 mm (19.498 in) to 1133.1 mm (44.609 in) along the tube "
+        // The quarter of a circle of 400, and half a clip's width of 12 and the tube's diameter at each end of it.
+        "line front-left goes 649.9 mm (25.585 in) without a clip, from 489.2 mm (19.261 in) to 1139.1 mm (44.846 in) along the tube "
         + "from A, where `every` allows 300.0 mm (11.811 in): "
-        + "leave a straight of at least 9.6 mm (0.375 in) there, or hold it in another way");
+        + "leave a straight of at least 21.6 mm (0.848 in) there, or hold it in another way");
 
     [Fact]
     public void Where_no_straight_is_long_enough_for_one_that_is_told_once() => OneFinding.Is(
@@ -26,7 +26,7 @@ public class NoPlaceForClipTests
         Severity.Warning,
         NoPlaceForClip.Rule,
         EveryAt,
-        "line front-left has no place for a clip: leave a straight of at least 9.6 mm (0.375 in) between bends, ends and hardware, or "
+        "line front-left has no place for a clip: leave a straight of at least 21.6 mm (0.848 in) between bends, ends and hardware, or "
             + "say `clips: none` in this line");
 
     [Fact]
@@ -34,7 +34,7 @@ public class NoPlaceForClipTests
     {
         var finding = OneFinding.Of(Line(300, 400, [9, 500]));
         Assert.StartsWith(
-            "line front-left goes 642.1 mm (25.279 in) without a clip, from 0.0 mm", finding.Message, StringComparison.Ordinal);
+            "line front-left goes 648.1 mm (25.516 in) without a clip, from 0.0 mm", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]
