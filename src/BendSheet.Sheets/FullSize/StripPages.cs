@@ -8,8 +8,8 @@ namespace BendSheet.Sheets.FullSize;
 /// <summary>The straight tube at full size, along the longer side of the paper in tiles that are glued together.</summary>
 internal static class StripPages
 {
-    /// <summary>More are no help to anybody: a hundred metres and more of paper come from a slip in the unit.</summary>
-    private const int MostTiles = 500;
+    /// <summary>More are no help to anybody: fifty metres of paper come from a slip in the unit.</summary>
+    private const int MostTiles = 200;
 
     /// <summary>How the tiles are used, then each of them.</summary>
     public static IEnumerable<Block> Blocks(SheetContent sheet, TextMeasure measure, double width, double height)
