@@ -98,7 +98,7 @@ internal sealed class FuzzRun(int seed, int first, int count)
         _lines += plan.Lines.Length;
         return plan.Stock.Findings.Select(finding => WhatIsWrong(finding, file)).FirstOrDefault(wrong => wrong is not null)
             ?? WhatIsWrong(json) ?? WhatIsWrong(stock)
-            ?? (LineTable.Write(plan).Contains("NaN", StringComparison.Ordinal) ? "NaN in the table" : null)
+            ?? (LineTable.Write(plan, new View(Width: null, Drawing: false)).Contains("NaN", StringComparison.Ordinal) ? "NaN in the table" : null)
             ?? (number % EveryThroughCommands == 0 ? ThroughCommands(bytes, plan, json, stock) : null)
             ?? (plan.Printable.Any() && ++_printed % EveryPrinted == 1 ? Printed(plan) : null);
     }
