@@ -155,7 +155,7 @@ internal sealed class FuzzRun(int seed, int first, int count)
         try
         {
             using var check = Process.Start(
-                new ProcessStartInfo("qpdf", ["--check", path]) 
+                new ProcessStartInfo("qpdf", ["--check", path])
                 {
                     RedirectStandardOutput = true,
                     RedirectStandardError = true,
