@@ -94,11 +94,12 @@ internal sealed class FuzzRun(int seed, int first, int count)
         var file = TemplateReader.Read("-", new MemoryStream(bytes));
         var plan = CarPlan.Of(file, []);
         var (json, stock) = (SolvedJson.Write(plan), StockJson.Write(plan));
+        var table = LineTable.Write(plan, new View(Width: null, Drawing: false));
         _sound += plan.Verdict == Verdict.Good ? 1 : 0;
         _lines += plan.Lines.Length;
         return plan.Stock.Findings.Select(finding => WhatIsWrong(finding, file)).FirstOrDefault(wrong => wrong is not null)
             ?? WhatIsWrong(json) ?? WhatIsWrong(stock)
-            ?? (LineTable.Write(plan, new View(Width: null, Drawing: false)).Contains("NaN", StringComparison.Ordinal) ? "NaN in the table" : null)
+            ?? (table.Contains("NaN", StringComparison.Ordinal) ? "NaN in the table" : null)
             ?? (number % EveryThroughCommands == 0 ? ThroughCommands(bytes, plan, json, stock) : null)
             ?? (plan.Printable.Any() && ++_printed % EveryPrinted == 1 ? Printed(plan) : null);
     }
