@@ -35,7 +35,7 @@ public static class StockJson
         SolvedJson.WriteLength(json, "wall", tube.Tube.Wall);
         json.WriteString("material", tube.Tube.Material);
         SolvedJson.WriteLength(json, "lines", tube.Need.Of(PieceUse.Line));
-        SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice));
+        SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice) + tube.Need.Of(PieceUse.PracticeBend));
         SolvedJson.WriteLength(json, "cuttingLosses", tube.Need.CuttingLosses);
         SolvedJson.WriteLength(json, "spare", tube.Need.Spare);
         SolvedJson.WriteLength(json, "needed", tube.Need.Total);

@@ -29,7 +29,9 @@ internal static class StockTubes
     {
         var need = tube.Need;
         var cut = need.Pieces.Length;
-        foreach (var (use, what) in new[] { (PieceUse.Line, "line"), (PieceUse.Practice, "practice flare") })
+        (PieceUse, string)[] uses =
+            [(PieceUse.Line, "line"), (PieceUse.Practice, "practice flare"), (PieceUse.PracticeBend, "practice bend")];
+        foreach (var (use, what) in uses)
         {
             var count = need.Pieces.Count(piece => piece.Use == use);
             if (count > 0)

@@ -31,8 +31,9 @@ public static class WorkOrder
                 + "the marks of the others, mark them anew and go on from there; the dial's zero line stays.";
         }
 
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the "
-            + "ends A and B.";
+        yield return "Straighten tube that comes off a roll before it is marked. "
+            + $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out, a chamfer of half the wall at most "
+            + "(NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -54,8 +55,7 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a "
-                + "stretched tape: a number is the back of that bend, its outermost point.";
+            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back of that bend, its outermost point.";
         }
 
         if (template.To.Trim > Length.Zero)
@@ -79,6 +79,20 @@ public static class WorkOrder
         }.Count(end => end.IsFlared) switch
         { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
         yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
+    }
+
+    /// <summary>How to see that the piece is not the mirror image of what is wanted, which no distance on it shows.</summary>
+    private static string Hand(LineTemplate template)
+    {
+        if (!template.HasWire)
+        {
+            return "Check the hand on the car: measurements will not show a mirror image.";
+        }
+
+        var wire = template.WireOf is { } other ? $"the wire of {other}" : "the wire";
+        return template.MirrorsWire
+            ? $"Hold it against {wire}: it must be the mirror image of it."
+            : $"Hold it against {wire}. Make sure it is not the mirror image: measurements will not show that.";
     }
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { Hardware.IsEmpty: false };
@@ -143,8 +157,8 @@ public static class WorkOrder
 
     private static string LineInWords(Bender bender)
     {
-        var line = bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
-        return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
+        var line = bender.Line is { } name ? $"line {name}" : bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
+        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
     private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
@@ -157,8 +171,9 @@ public static class WorkOrder
         var steps = new List<string>();
         if (fitting.Hardware.Length > 0)
         {
-            var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
-            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {Counted.Noun(fitting.Hardware.Length, "side")} towards {end}");
+            var pieces = fitting.Hardware.Select(
+                piece => $"{piece.Name} ({notation.Size(piece.Length)}), {EndWords.Facing(piece)} towards {end}");
+            steps.Add($"slide on {string.Join("; then ", pieces)}");
         }
 
         if (fitting.Flare != Flare.None)

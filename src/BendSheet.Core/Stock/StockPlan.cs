@@ -57,9 +57,13 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
     private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named)
     {
         var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
-        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(one => Enumerable.Range(1, one.Flares)
-            .Select(number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
-        ImmutableArray<Piece> cut = [.. practice, .. lines];
+        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).ToList();
+        ImmutableArray<Piece> cut =
+        [
+            .. practice.SelectMany(one => Tried("practice flare", one.Flares, one.Length, PieceUse.Practice, one)),
+            .. practice.SelectMany(one => Tried("practice bend", one.Bends, one.BendLength, PieceUse.PracticeBend, one)),
+            .. lines,
+        ];
         var need = new TubeNeed(
             cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
         return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, stores.CuttingLoss, need.Spare))
@@ -71,4 +75,7 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
             ],
         };
     }
+
+    private static IEnumerable<Piece> Tried(string what, int count, Length length, PieceUse use, Practice practice) =>
+        Enumerable.Range(1, count).Select(number => new Piece(FormattableString.Invariant($"{what} {number}"), length, use, practice.At));
 }

@@ -46,7 +46,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
 
     /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
     public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed.Line, typed.Value, context) is var (corners, fit)
-        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, Corners = [], Taped = fit } : null;
+        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, HasWire = true, Corners = [], Taped = fit } : null;
 
     private LineRoute? Through(IReadOnlyList<CornerPoint>? points, TypedRoute typed)
     {
@@ -61,7 +61,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
             context.Report(finding);
         }
 
-        return line is null ? null : new(line.Route, line.Start, LiesOnCar: true) { Corners = line.Corners };
+        return line is null ? null : new(line.Route, line.Start, LiesOnCar: true) { HasWire = false, Corners = line.Corners };
     }
 
     private void ReportNoRoute(YamlText name)

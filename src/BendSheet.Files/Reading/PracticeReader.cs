@@ -6,7 +6,7 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads how many flares are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.</summary>
+/// <summary>Reads how many flares and bends are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.</summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
 internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
@@ -51,14 +51,25 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         }
 
         var flares = map.Text("flares") is { } typed ? FigureReader.Count(typed, "flares", Range.Pieces, context) : null;
+        var bends = map.Text("bends") is { } tried ? FigureReader.Count(tried, "bends", Range.Pieces, context) : null;
         var length = map.Length("length", Range.PositiveLength);
+        var bendLength = map.Length("bend-length", Range.PositiveLength);
         var tube = StoresReader.TubeOf(map, "`practice`", tubes, context);
-        if (!map.Has("flares"))
+        if (!map.Has("flares") && !map.Has("bends"))
         {
             map.ReportMissing(
-                $"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
+                $"`practice` does not say how many flares or bends are tried: add `flares` or `bends`, such as `practice: {Vocabulary.Practice.Example}`");
         }
 
-        return flares is { } count && tube is not null ? new(count, length ?? Practice.UsualLength, tube, map.Position) : null;
+        if (tube is null || map.Has("flares") != flares.HasValue || map.Has("bends") != bends.HasValue || (flares ?? bends) is null)
+        {
+            return null;
+        }
+
+        return new(flares ?? 0, length ?? Practice.UsualLength, tube, map.Position)
+        {
+            Bends = bends ?? 0,
+            BendLength = bendLength ?? Practice.UsualBendLength,
+        };
     }
 }

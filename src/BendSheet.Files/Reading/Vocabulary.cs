@@ -41,15 +41,15 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Bender { get; } = new(
         "a bender",
         "{radius: 9/16 in}",
-        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter", "tests"]);
+        ["radius", "mark", "line", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter", "tests"]);
 
     /// <summary>A test of a bender.</summary>
     public static Vocabulary Test { get; } = new(
-        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"]);
+        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "mark", "tube"]);
 
     /// <summary>A fitting.</summary>
     public static Vocabulary Fitting { get; } = new(
-        "a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"]);
+        "a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "countersink", "slide-on", "straight", "thread"]);
 
     /// <summary>The template's wire.</summary>
     public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"]);
@@ -107,7 +107,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
     /// <summary>Flares that are tried first.</summary>
-    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "length", "tube"]);
+    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, bends: 3}", ["flares", "length", "bends", "bend-length", "tube"]);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"]);

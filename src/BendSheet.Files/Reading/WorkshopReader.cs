@@ -58,6 +58,7 @@ internal static class WorkshopReader
         }
 
         var mark = map.Choice("mark", MarkPlaces);
+        var line = map.FreeText("line");
         var offset = map.Length("offset", Range.SignedLength);
         var grip = map.Length("grip", Range.LengthOrZero);
         var follow = map.Length("follow", Range.LengthOrZero);
@@ -68,7 +69,7 @@ internal static class WorkshopReader
         var body = map.Length("body", Range.PositiveLength);
         var bentTo = map.Length("radius", Range.PositiveLength);
         var scatter = map.Value("scatter") is { } typed ? Scatter(typed, context) : null;
-        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, tubes, context).Read(list) : [];
+        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, mark ?? MarkPlace.Start, tubes, context).Read(list) : [];
         if (bentTo is not { } radius)
         {
             if (!map.Has("radius") && !map.HasUnknownWord)
@@ -84,7 +85,8 @@ internal static class WorkshopReader
         return new(name, radius, map.Value("radius")!.Position)
         {
             Mark = mark ?? MarkPlace.Start,
-            Offset = offset ?? Length.Zero,
+            Line = line,
+            Offset = offset,
             Grip = grip ?? Length.Zero,
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
@@ -121,6 +123,7 @@ internal static class WorkshopReader
 
         var flare = map.Choice("flare", Flares.All);
         var takes = map.Length("takes", Range.LengthOrZero);
+        var countersink = map.Length("countersink", Range.LengthOrZero);
         var straight = map.Length("straight", Range.LengthOrZero);
         var thread = map.Text("thread") is { } typed ? Thread(typed, context) : null;
         var slideOns = map.Value("slide-on") is { } list ? Hardware(list, context) : [];
@@ -143,9 +146,17 @@ internal static class WorkshopReader
                 map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
         }
 
+        if (countersink is not null && flare is not (Flare.Single37 or Flare.Single45))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("countersink"),
+                "`countersink` says how far the tube of a single flare stands out of the bar, and this end has none: take it out"));
+        }
+
         return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero)
         {
             FlareAt = map.PositionOfValue("flare"),
+            Countersink = countersink,
             Thread = thread
         };
     }

@@ -3,6 +3,7 @@ using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Tests.Geometry;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Bench.Order;
@@ -140,7 +141,7 @@ internal sealed class EveryOrder
             var to = end + (held == TubeEnd.A ? tool.Follow : tool.Grip).Millimetres;
             var middle = (start + end) / 2;
             var line = tool.Mark == MarkPlace.Middle ? middle : held == TubeEnd.A ? start : end;
-            var mark = line + ((held == TubeEnd.A ? 1 : -1) * tool.Offset.Millimetres);
+            var mark = line + ((held == TubeEnd.A ? 1 : -1) * (tool.Offset ?? Length.Zero).Millimetres);
             const double Same = 1e-6;
             if (from < lower - Same || to > upper + Same || mark < lower - Same || mark > upper + Same)
             {

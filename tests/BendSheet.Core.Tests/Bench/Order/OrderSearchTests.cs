@@ -232,7 +232,7 @@ public class OrderSearchTests
             tool, [.. Enumerable.Repeat(100.0, count + 1)], [.. Enumerable.Range(0, count).Select(i => (i * 37.0 % 360, 20.0 + (i % 60)))])
                 .Plan().Order;
         Assert.Equal(count, order.Steps.Length);
-        Assert.Equal(0, order.TurnRounds());
+        Assert.InRange(order.TurnRounds(), 0, 1);
     }
 
     /// <summary>Whether what is bent is one stretch at every time.</summary>
