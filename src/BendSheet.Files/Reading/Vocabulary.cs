@@ -119,14 +119,14 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"]);
 
     /// <summary>A part of the car with ports.</summary>
-    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "screws-into", "have"]);
+    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "mounted", "screws-into", "have"]);
 
     /// <summary>A port of a part, where more than its thread and seat is said.</summary>
     public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"]);
 
     /// <summary>A hose.</summary>
     public static Vocabulary Hose { get; } = new(
-        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"]);
+        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "bent-to", "have"]);
 
     /// <summary>One end of a hose, where more than its place is said.</summary>
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -11,6 +12,11 @@ namespace BendSheet.Files.Reading;
 internal static class WorkshopReader
 {
     private static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
+
+    /// <summary>1/8 in is the smallest that publications on vehicle tube name, 3/4 in the largest; a little more room on either side.</summary>
+    private static Length SmallestUsual => Length.FromMillimetres(3);
+
+    private static Length LargestUsual => Length.FromMillimetres(20);
 
     /// <summary>A tube.</summary>
     public static Tube? Tube(string name, YamlValue value, FileContext context)
@@ -32,6 +38,14 @@ internal static class WorkshopReader
             }
 
             return null;
+        }
+
+        if ((od < SmallestUsual || od > LargestUsual) && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.Unit))
+        {
+            context.Report(FileRules.UnusualTube.Warning(
+                map.PositionOfValue("od"),
+                $"tube of {FindingFigures.Mm(od)} over the outside is no usual brake, clutch or fuel line, which has {FindingFigures.Mm(SmallestUsual)} to "
+                    + $"{FindingFigures.Mm(LargestUsual)}: check `od` and its unit"));
         }
 
         if (wall is { } thickness && od <= 2 * thickness)

@@ -59,6 +59,8 @@ public static class LegTooShort
             + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
             ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
+            : BetweenLegs(template, number - 1, before, after) is { } swapped
+            ? swapped
             : radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a "
                 + "smaller bend or move the corners apart"
@@ -69,6 +71,43 @@ public static class LegTooShort
         return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is "
             + $"{FindingFigures.Mm(whole)} {(layout.HasCorners ? "corner to corner" : "from the U-bend to the other corner")}; {cure}";
     }
+
+    /// <summary>
+    /// A bend of more than 90° that would fit if its figure were the angle between the legs, which is what a square held against a wire
+    /// shows; null where none would.
+    /// </summary>
+    private static string? BetweenLegs(LineTemplate template, int leg, BendLayout? before, BendLayout? after)
+    {
+        if (!template.Corners.IsEmpty || template.Taped is not null)
+        {
+            // No bend was typed.
+            return null;
+        }
+
+        var sharp = new[] { before, after }.OfType<BendLayout>().Where(bend => bend.Bend.Turn.Degrees is > 90 and < 180).ToList();
+        foreach (var doubted in sharp.Select(bend => new[] { bend }).Append([.. sharp]).Where(set => set.Length > 0))
+        {
+            if (!RouteLayout.StraightLeft(
+                template, template.Route.Legs[leg], template.Route.Legs[leg].Measured, Shape(before), Shape(after)).FallsShortOf(Length.Zero))
+            {
+                return string.Join(" and ", doubted.Select(bend => InWords(bend.Bend)));
+            }
+
+            BendShape? Shape(BendLayout? bend) => bend is null ? null
+                : BendShape.Of(bend.Bend, doubted.Contains(bend) ? OtherAngle(bend.Bend.Turn) : bend.Bend.Turn);
+        }
+
+        return null;
+
+        static string InWords(Bend bend)
+        {
+            var (turn, between) = (AngleNotation.Figure(bend.Turn), AngleNotation.Figure(OtherAngle(bend.Turn)));
+            return $"a bend of {between} would fit: if {turn} is the angle between the legs, type `included: {turn.TrimEnd('°')}`; if the "
+                + $"tube does turn {turn}, measure again or move the corners apart";
+        }
+    }
+
+    private static Angle OtherAngle(Angle turn) => Angle.FromDegrees(180 - turn.Degrees);
 
     private static double HalfTangent(BendLayout? bend) => bend is { Bend.HasCorner: true } ? Math.Tan(bend.Bend.Turn.Radians / 2) : 0;
 }
