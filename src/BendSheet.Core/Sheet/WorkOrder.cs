@@ -31,9 +31,8 @@ public static class WorkOrder
                 + "the marks of the others, mark them anew and go on from there; the dial's zero line stays.";
         }
 
-        yield return "Straighten tube that comes off a roll before it is marked. "
-            + $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out, a chamfer of half the wall at most "
-            + "(NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.";
+        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first where it comes off a roll; deburr inside and "
+            + "out, by half the wall at most (NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;

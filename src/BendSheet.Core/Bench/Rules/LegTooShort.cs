@@ -59,12 +59,10 @@ public static class LegTooShort
             + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
             ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
-            : BetweenLegs(template, number - 1, before, after) is { } swapped
-            ? swapped
-            : radius > 0
+            : BetweenLegs(template, number - 1, before, after) + (radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a "
                 + "smaller bend or move the corners apart"
-            : "no radius would fit; measure again";
+            : "no radius would fit; measure again");
         var leg = inner is null
             ? FormattableString.Invariant($"leg {number}")
             : FormattableString.Invariant($"{inner.Name} (leg {number})");
@@ -73,38 +71,38 @@ public static class LegTooShort
     }
 
     /// <summary>
-    /// A bend of more than 90° that would fit if its figure were the angle between the legs, which is what a square held against a wire
-    /// shows; null where none would.
+    /// Bends of more than 90° with which the leg would fit if their figures were the angles between the legs, which is what a square held
+    /// against a wire shows; null where it would not, or where no bend was typed.
     /// </summary>
     private static string? BetweenLegs(LineTemplate template, int leg, BendLayout? before, BendLayout? after)
     {
         if (!template.Corners.IsEmpty || template.Taped is not null)
         {
-            // No bend was typed.
             return null;
         }
 
         var sharp = new[] { before, after }.OfType<BendLayout>().Where(bend => bend.Bend.Turn.Degrees is > 90 and < 180).ToList();
-        foreach (var doubted in sharp.Select(bend => new[] { bend }).Append([.. sharp]).Where(set => set.Length > 0))
-        {
-            if (!RouteLayout.StraightLeft(
-                template, template.Route.Legs[leg], template.Route.Legs[leg].Measured, Shape(before), Shape(after)).FallsShortOf(Length.Zero))
-            {
-                return string.Join(" and ", doubted.Select(bend => InWords(bend.Bend)));
-            }
+        return sharp.Select(bend => new List<BendLayout> { bend }).Append(sharp)
+            .Where(doubted => doubted.Count > 0 && Fits(template, template.Route.Legs[leg], before, after, doubted))
+            .Select(Doubt).FirstOrDefault();
+    }
 
-            BendShape? Shape(BendLayout? bend) => bend is null ? null
-                : BendShape.Of(bend.Bend, doubted.Contains(bend) ? OtherAngle(bend.Bend.Turn) : bend.Bend.Turn);
-        }
+    private static bool Fits(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after, List<BendLayout> doubted)
+    {
+        return !RouteLayout.StraightLeft(template, leg, leg.Measured, Shape(before), Shape(after)).FallsShortOf(Length.Zero);
 
-        return null;
+        BendShape? Shape(BendLayout? bend) => bend is null ? null
+            : BendShape.Of(bend.Bend, doubted.Contains(bend) ? OtherAngle(bend.Bend.Turn) : bend.Bend.Turn);
+    }
 
-        static string InWords(Bend bend)
-        {
-            var (turn, between) = (AngleNotation.Figure(bend.Turn), AngleNotation.Figure(OtherAngle(bend.Turn)));
-            return $"a bend of {between} would fit: if {turn} is the angle between the legs, type `included: {turn.TrimEnd('°')}`; if the "
-                + $"tube does turn {turn}, measure again or move the corners apart";
-        }
+    private static string Doubt(List<BendLayout> doubted)
+    {
+        var turns = doubted.ConvertAll(bend => AngleNotation.Figure(bend.Bend.Turn));
+        var others = string.Join(" and ", doubted.Select(bend => AngleNotation.Figure(OtherAngle(bend.Bend.Turn))));
+        var type = string.Join(" and ", turns.Select(turn => $"`included: {turn.TrimEnd('°')}`"));
+        return (doubted.Count == 1
+            ? $"a bend of {others} would fit: if {turns[0]} is the angle between the legs, type {type}"
+            : $"bends of {others} would fit: if {string.Join(" and ", turns)} are the angles between the legs, type {type}") + "; otherwise ";
     }
 
     private static Angle OtherAngle(Angle turn) => Angle.FromDegrees(180 - turn.Degrees);
