@@ -10,7 +10,8 @@ namespace BendSheet.Core.Bench;
 /// Where a tool's own line really stands: how far from the start, or the middle, of the bend the pen mark was that lay under it. It is the
 /// tool's, whatever the tube.
 /// </summary>
-/// <param name="Offset">From the start or the middle of the bend to the mark, positive towards the swept side: what marks are made with.</param>
+/// <param name="Offset">From the start or the middle of the bend to the mark, positive towards the swept side; what marks are made
+/// with.</param>
 /// <param name="IsTyped">Somebody typed it, which counts more than test pieces.</param>
 /// <param name="Pieces">The test pieces with a mark, in the order of the file, each with what it shows.</param>
 public sealed record ToolLine(Length Offset, bool IsTyped, ImmutableArray<(BenderTest Test, Length Offset)> Pieces)

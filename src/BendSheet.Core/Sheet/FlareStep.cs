@@ -33,7 +33,9 @@ public static class FlareStep
         if (fitting.Flare is Flare.Double45 or Flare.Bubble)
         {
             return $"{step} by the tool's gauge, on a practice piece first{(size is null ? string.Empty : ": " + across)}"
-                + (fitting.FlareAllowance > Length.Zero ? string.Empty : ". Measure on it how much tube the flare uses up and enter `takes`");
+                + (fitting.FlareAllowance > Length.Zero
+                ? string.Empty
+                : ". Measure on it how much tube the flare uses up and enter `takes`");
         }
 
         var cone = size is null ? null : SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest);

@@ -31,8 +31,9 @@ internal static class FigureReader
         {
             context.Report(FileRules.BareFraction.Warning(
                 text.Position,
-                $"{AsTyped.Show($"{word}: {text.Text}")} has no unit and is read as {FindingFigures.Mm(Core.Units.Length.FromMillimetres(figure))}"
-                    + $": if it is in inches, write {AsTyped.Show($"{text.Text.Trim()} in")}; if not, write the figure with a point"));
+                $"{AsTyped.Show($"{word}: {text.Text}")} has no unit and is read as "
+                    + $"{FindingFigures.Mm(Core.Units.Length.FromMillimetres(figure))}: if it is in inches, write "
+                    + $"{AsTyped.Show($"{text.Text.Trim()} in")}; if not, write the figure with a point"));
         }
 
         return Core.Units.Length.FromMillimetres(figure);

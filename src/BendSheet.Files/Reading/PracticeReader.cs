@@ -6,7 +6,9 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads how many flares and bends are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.</summary>
+/// <summary>
+/// Reads how many flares and bends are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.
+/// </summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
 internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
@@ -58,7 +60,8 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         if (!map.Has("flares") && !map.Has("bends"))
         {
             map.ReportMissing(
-                $"`practice` does not say how many flares or bends are tried: add `flares` or `bends`, such as `practice: {Vocabulary.Practice.Example}`");
+                $"`practice` does not say how many flares or bends are tried: add `flares` or `bends`, such as "
+                    + $"`practice: {Vocabulary.Practice.Example}`");
         }
 
         if (tube is null || map.Has("flares") != flares.HasValue || map.Has("bends") != bends.HasValue || (flares ?? bends) is null)

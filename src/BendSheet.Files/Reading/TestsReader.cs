@@ -217,8 +217,8 @@ internal sealed class TestsReader(Length? radius, MarkPlace line, NameTable<Tube
             context.Report(FileRules.OutOfRange.Warning(
                 map.PositionOf("mark"),
                 $"the mark lies {FindingFigures.Mm(offset > Length.Zero ? offset : Length.Zero - offset)} from the "
-                    + $"{(line == MarkPlace.Start ? "start" : "middle")} of the bend, further than a tool's line stands from it: `mark` and "
-                    + "the first of `legs` are measured from the end of the side that was held; look whether the legs changed places"));
+                    + $"{(line == MarkPlace.Start ? "start" : "middle")} of the bend, further than a tool's line stands from it: `mark` "
+                    + "and the first of `legs` are measured from the end of the side that was held; look whether the legs changed places"));
         }
 
         return true;

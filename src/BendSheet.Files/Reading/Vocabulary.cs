@@ -41,7 +41,10 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Bender { get; } = new(
         "a bender",
         "{radius: 9/16 in}",
-        ["radius", "mark", "line", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter", "tests"]);
+        [
+            "radius", "mark", "line", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter",
+            "tests",
+        ]);
 
     /// <summary>A test of a bender.</summary>
     public static Vocabulary Test { get; } = new(
@@ -107,7 +110,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
     /// <summary>Flares that are tried first.</summary>
-    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, bends: 3}", ["flares", "length", "bends", "bend-length", "tube"]);
+    public static Vocabulary Practice { get; } = new(
+        "`practice`", "{flares: 6, bends: 3}", ["flares", "length", "bends", "bend-length", "tube"]);
 
     /// <summary>How a line lies on the car.</summary>
     public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"]);

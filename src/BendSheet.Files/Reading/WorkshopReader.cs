@@ -13,7 +13,9 @@ internal static class WorkshopReader
 {
     private static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
 
-    /// <summary>1/8 in is the smallest that publications on vehicle tube name, 3/4 in the largest; a little more room on either side.</summary>
+    /// <summary>
+    /// 1/8 in is the smallest that publications on vehicle tube name, 3/4 in the largest; a little more on either side.
+    /// </summary>
     private static Length SmallestUsual => Length.FromMillimetres(3);
 
     private static Length LargestUsual => Length.FromMillimetres(20);
@@ -44,8 +46,8 @@ internal static class WorkshopReader
         {
             context.Report(FileRules.UnusualTube.Warning(
                 map.PositionOfValue("od"),
-                $"tube of {FindingFigures.Mm(od)} over the outside is no usual brake, clutch or fuel line, which has {FindingFigures.Mm(SmallestUsual)} to "
-                    + $"{FindingFigures.Mm(LargestUsual)}: check `od` and its unit"));
+                $"tube of {FindingFigures.Mm(od)} over the outside is no usual brake, clutch or fuel line, which has "
+                    + $"{FindingFigures.Mm(SmallestUsual)} to {FindingFigures.Mm(LargestUsual)}: check `od` and its unit"));
         }
 
         if (wall is { } thickness && od <= 2 * thickness)

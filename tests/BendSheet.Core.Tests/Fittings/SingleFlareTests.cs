@@ -32,7 +32,9 @@ public class SingleFlareTests
     [Fact]
     public void A_flare_no_wider_than_the_tube_is_none() => Assert.Null(SingleFlare.Of(Flare.Single37, Lines.Mm(6), Lines.Mm(6)));
 
-    /// <summary>FAA-H-8083-30, p. 7-5: the holes of the bar are countersunk, so that the tube in the countersink becomes cone as well.</summary>
+    /// <summary>
+    /// FAA-H-8083-30, p. 7-5: the holes of the bar are countersunk, so that the tube in the countersink becomes cone as well.
+    /// </summary>
     [Fact]
     public void A_countersink_takes_its_depth_off_what_stands_out()
     {

@@ -39,8 +39,8 @@ public class PlumbingBookTests
     }
 
     /// <summary>
-    /// Pp. 148 and 149: five legs less four gains. The print's gain of 21.5 is that of a radius of 50 to a tenth; it is rounded before it is
-    /// taken off four times.
+    /// Pp. 148 and 149: five legs less four gains. The print's gain of 21.5 is that of a radius of 50 to a tenth; it is rounded before it
+    /// is taken off four times.
     /// </summary>
     [Fact]
     public void Five_legs_less_four_gains()

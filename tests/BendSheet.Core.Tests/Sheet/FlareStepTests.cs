@@ -10,14 +10,16 @@ public class FlareStepTests
 
     [Fact]
     public void A_single_flare_is_made_by_the_tools_own_stop_and_measured() => Assert.Equal(
-        "make the 37° single flare (uses up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; practise until the flare "
+        "make the 37° single flare (uses up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; practise until the "
+            + "flare "
             + "measures 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard)",
         Step(FullLine.An3, FullLine.Metric));
 
     /// <summary>The slant is 0.0951 in, 2.42 mm; 1.2 mm of it is gripped no longer in the countersink.</summary>
     [Fact]
     public void With_the_bars_countersink_it_says_how_far_the_tube_stands_out() => Assert.Equal(
-        "make the 37° single flare (uses up 0.5 mm), 1.2 mm of tube standing out of the bar; practise until the flare measures 7.42 to 7.67 "
+        "make the 37° single flare (uses up 0.5 mm), 1.2 mm of tube standing out of the bar; practise until the flare measures 7.42 to "
+            + "7.67 "
             + "mm across (MS33584, from memory: check against your fitting's standard)",
         Step(FullLine.An3 with { Countersink = Lines.Mm(1.2) }, FullLine.Metric));
 
@@ -42,12 +44,14 @@ public class FlareStepTests
 
     [Fact]
     public void A_folded_flare_is_measured() => Assert.Equal(
-        "make the bubble flare by the tool's gauge, on a practice piece first. Measure on it how much tube the flare uses up and enter `takes`",
+        "make the bubble flare by the tool's gauge, on a practice piece first. Measure on it how much tube the flare uses up and enter "
+            + "`takes`",
         Step(FullLine.Inverted with { Flare = Flare.Bubble, FlareAllowance = Length.Zero }, FullLine.Metric));
 
     [Fact]
     public void On_tube_of_a_size_that_nobody_publishes_there_is_nothing_to_add() => Assert.Equal(
-        "make the 37° single flare (uses up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; on a practice piece first",
+        "make the 37° single flare (uses up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; on a practice piece "
+            + "first",
         FlareStep.Of(FullLine.An3, FullLine.Template.Tube with { OutsideDiameter = Lines.Mm(6) }, FullLine.Metric, alikeAt: null));
 
     [Fact]

@@ -10,7 +10,8 @@ public class WorkOrderTests
     [Fact]
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
-            "Cut square to 481.0 mm (18 15/16 in), straightened first where it comes off a roll; deburr inside and out, by half the wall at "
+            "Cut square to 481.0 mm (18 15/16 in), straightened first where it comes off a roll; deburr inside and out, by half the wall "
+                + "at "
                 + "most (NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.",
             "End A: slide on nut (17 mm), threaded end towards A; then sleeve (9 mm), coned end towards A; make the 37° single flare (uses "
                 + "up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; practise until the flare measures 7.42 to "

@@ -70,7 +70,8 @@ public class PortFinderTests
         "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}",
         "left-rear: {kind: ^drum, ports: inverted 3/16}",
         "not-a-choice")]
-    [InlineData("left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
+    [InlineData(
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
     [InlineData("left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}", "left-rear: ^{kind: other}", "missing-word")]
     [InlineData(
         "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}",

@@ -5,8 +5,8 @@ namespace BendSheet.Core.Bench.Order;
 /// <summary>
 /// A swing that is worse than turning the tube round, whether or not the file says what is round the tool. Bent tube does not swing in one
 /// plane, and the hand that pulls the tool cannot guide it beyond half a metre. Straight tube stays in the plane of the bend, but its own
-/// weight bends it: brake tube of 3/16 in × 0.028 in of C70600 (8.94 g/cm³; yields at about 110 MPa) held at one end comes to that at 1.5 m.
-/// Both limits are common practice, no source.
+/// weight bends it: brake tube of 3/16 in × 0.028 in of C70600 (8.94 g/cm³; yields at about 110 MPa) held at one end comes to that at
+/// 1.5 m. Both limits are common practice, no source.
 /// </summary>
 internal static class LongSwing
 {

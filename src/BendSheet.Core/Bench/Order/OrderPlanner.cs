@@ -50,8 +50,8 @@ internal static class OrderPlanner
         int count,
         Func<(FlareTiming AtA, FlareTiming AtB), double, IOrderSearch> search)
     {
-        var starts = ways.SelectMany(way => search(way, double.PositiveInfinity).Starts(), (way, start) => (Way: way, start.Bend, start.Cost))
-            .ToList();
+        var starts = ways
+            .SelectMany(way => search(way, double.PositiveInfinity).Starts(), (way, start) => (Way: way, start.Bend, start.Cost)).ToList();
         if (starts.Count == 0)
         {
             return null;

@@ -132,7 +132,11 @@ internal sealed class OrderSearch : IOrderSearch
         var rest = Rest(first, last, held);
         return swing.Millimetres > _mostSwing || rest == OrderCost.Impossible
             ? null
-            : new(new(bend, held, swing), first, last, rest.After(_task.IsCramped(bend, swing), LongSwing.Is(swing, swept > 0), turned, swing));
+            : new(
+                new(bend, held, swing),
+                first,
+                last,
+                rest.After(_task.IsCramped(bend, swing), LongSwing.Is(swing, swept > 0), turned, swing));
     }
 
     private readonly record struct Move(BendStep Step, int First, int Last, OrderCost Whole);

@@ -66,7 +66,10 @@ internal sealed class SweepReach(RouteLayout layout, StraightTube tube, IReadOnl
     {
         var outwards = new List<ArmBend>();
         var (straight, roll) = (Length.Zero, Angle.Zero);
-        foreach (var i in towards == TubeEnd.B ? Enumerable.Range(bend + 1, layout.Bends.Length - bend - 1) : Enumerable.Range(0, bend).Reverse())
+        var bends = towards == TubeEnd.B
+            ? Enumerable.Range(bend + 1, layout.Bends.Length - bend - 1)
+            : Enumerable.Range(0, bend).Reverse();
+        foreach (var i in bends)
         {
             // A straight and a rotation lie between two bends, and belong to the one further from A.
             var further = towards == TubeEnd.B ? i : i + 1;

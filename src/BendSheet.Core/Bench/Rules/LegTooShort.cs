@@ -102,7 +102,8 @@ public static class LegTooShort
         var type = string.Join(" and ", turns.Select(turn => $"`included: {turn.TrimEnd('°')}`"));
         return (doubted.Count == 1
             ? $"a bend of {others} would fit: if {turns[0]} is the angle between the legs, type {type}"
-            : $"bends of {others} would fit: if {string.Join(" and ", turns)} are the angles between the legs, type {type}") + "; otherwise ";
+            : $"bends of {others} would fit: if {string.Join(" and ", turns)} are the angles between the legs, type {type}")
+            + "; otherwise ";
     }
 
     private static Angle OtherAngle(Angle turn) => Angle.FromDegrees(180 - turn.Degrees);

@@ -5,8 +5,8 @@ using BendSheet.Core.Templates;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// MIL-H-8891A 3.11.4.5: between two fixed ends a line has a bend, so that vibration and heat have somewhere to go. Only where the file says
-/// what both ends go to.
+/// MIL-H-8891A 3.11.4.5: between two fixed ends a line has a bend, so that vibration and heat have somewhere to go. Only where the file
+/// says what both ends go to.
 /// </summary>
 public static class NoBend
 {

@@ -11,7 +11,9 @@ public static class TubeToWheel
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "tube-to-wheel", RuleSubject.Making, "Tube between parts that move against each other fatigues and breaks; a hose moves with them.");
+        "tube-to-wheel",
+        RuleSubject.Making,
+        "Tube between parts that move against each other fatigues and breaks; a hose moves with them.");
 
     /// <summary>
     /// A warning at each caliper and wheel cylinder that a master cylinder reaches with no hose between them, unless it is fixed to the
@@ -26,8 +28,9 @@ public static class TubeToWheel
         return network.Car.Parts.Where(part => part.Kind.IsWheel() && !part.IsOnChassis && rigid.SourceOf(part) is not null)
             .Select(part => Rule.Warning(
                 part.At,
-                $"only tube leads from the master cylinder to {part.Kind.Word()} {part.Name}, and a wheel moves with suspension and steering "
-                    + "(MIL-H-8891A 3.11.4.6): put a hose between chassis and wheel, or say `mounted: chassis` in the part if the brake "
+                $"only tube leads from the master cylinder to {part.Kind.Word()} {part.Name}, and a wheel moves with suspension and "
+                    + "steering (MIL-H-8891A 3.11.4.6): put a hose between chassis and wheel, or say `mounted: chassis` in the part if "
+                    + "the brake "
                     + "is fixed to the chassis"));
     }
 }

@@ -82,8 +82,8 @@ internal sealed class EveryOrder
     }
 
     /// <summary>
-    /// How far a swept side reaches, with some bends made on it: of bends next to the one that is made as the search has it, which a test of
-    /// its own holds against walked tube; of others that of a line that has only the made ones on that side, with tube for the rest.
+    /// How far a swept side reaches, with some bends made on it: of bends next to the one that is made as the search has it, which a test
+    /// of its own holds against walked tube; of others that of a line that has only the made ones on that side, with tube for the rest.
     /// </summary>
     private double Swing(int bend, TubeEnd held, List<int> swept)
     {
@@ -115,7 +115,8 @@ internal sealed class EveryOrder
         }
 
         // What the flares and the trim take is tube as well while the bends are made.
-        straights[^1] = straight + _layout.Legs[^1].StraightLeft.Millimetres + (_template.To.FlareAllowance + _template.To.Trim).Millimetres;
+        straights[^1] = straight
+            + (_layout.Legs[^1].StraightLeft + _template.To.FlareAllowance + _template.To.Trim).Millimetres;
         straights[0] += _template.From.FlareAllowance.Millimetres;
         var radius = _layout.Bends[0].Radius.Millimetres;
         var turns = kept.Select(i => _layout.Bends[i].Bend.Turn.Degrees).ToArray();

@@ -16,7 +16,8 @@ public class NoBendTests
         Severity.Warning,
         NoBend.Rule,
         Lines.NameAt,
-        "line front-left is straight from end to end: between two fixed ends a tube needs at least one bend (MIL-H-8891A 3.11.4.5); lead it round "
+        "line front-left is straight from end to end: between two fixed ends a tube needs at least one bend (MIL-H-8891A 3.11.4.5); lead "
+            + "it round "
             + "something, or offset it");
 
     [Fact]
