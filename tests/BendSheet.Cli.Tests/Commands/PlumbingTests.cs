@@ -14,8 +14,8 @@ public class PlumbingTests : AtTheTerminal
           master: {kind: master-cylinder, ports: {front: {is: an-3, circuit: front}, rear: {is: an-3, circuit: rear}}}
           switch: {kind: switch, ports: an-3, screws-into: tee.right}
           tee: {kind: tee, ports: an-3}
-          left: {kind: caliper, ports: an-3}
-          rear: {kind: caliper, ports: an-3}
+          left: {kind: caliper, mounted: chassis, ports: an-3}
+          rear: {kind: caliper, mounted: chassis, ports: an-3}
         lines:
           front: {from: {at: master.front, fitting: an3}, to: {at: tee.in, fitting: an3}, rows: [{straight: 120}]}
           left: {from: {at: tee.left, fitting: an3}, to: {at: left.inlet, fitting: an3}, rows: [{straight: 200}]}
