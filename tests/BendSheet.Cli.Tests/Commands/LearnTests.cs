@@ -45,8 +45,8 @@ public class LearnTests : AtTheTerminal
     }
 
     /// <summary>
-    /// The first leg is 106 over the outside, 103.62 to the corner and 89.33 to the start of the bend: a mark at 91 lies 1.67 beyond it. Two
-    /// readings of half a millimetre leave 0.71 open.
+    /// The first leg is 106 over the outside, 103.62 to the corner and 89.33 to the start of the bend: a mark at 91 lies 1.67 beyond it.
+    /// Two readings of half a millimetre leave 0.71 open.
     /// </summary>
     [Fact]
     public async Task I_am_told_where_the_tools_line_stands()
@@ -55,12 +55,13 @@ public class LearnTests : AtTheTerminal
         var ran = await Run("learn", Typed(typed), "--bender", "hand");
         Assert.Empty(ran.Error);
         Assert.Contains(
-            "  The tool's line, from 1 test piece with a mark:\n    offset 1.7 mm ± 0.7 mm: the mark lies 1.7 mm from the start of the bend, "
-                + "towards the side that is swept\n    test 1 (line 7): offset 1.7 mm\n    ±: what two readings to about 0.5 mm leave open; "
-                + "three pieces show how well your hands repeat it.\n",
+            "  The tool's line, from 1 test piece with a mark:\n    offset 1.7 mm ± 0.7 mm: the mark lies 1.7 mm from the start of the "
+                + "bend, towards the side that is swept\n    test 1 (line 7): offset 1.7 mm\n    ±: what two readings to about 0.5 mm "
+                + "leave open; three pieces show how well your hands repeat it.\n",
             ran.Output,
             StringComparison.Ordinal);
-        Assert.Contains("; arc factor 0.973 (from the test pieces); offset 1.7 mm (from the test pieces).\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains(
+            "; arc factor 0.973 (from the test pieces); offset 1.7 mm (from the test pieces).\n", ran.Output, StringComparison.Ordinal);
         ran = await Run("learn", Typed(typed.Replace("tests:", "offset: 0\n    tests:", StringComparison.Ordinal)), "--bender", "hand");
         Assert.Contains("offset 0.0 mm (as typed, which counts more", ran.Output, StringComparison.Ordinal);
     }
