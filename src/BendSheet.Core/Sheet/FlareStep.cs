@@ -40,12 +40,9 @@ public static class FlareStep
 
         var cone = size is null ? null : SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest);
         var standsOut = cone is not null && fitting.Countersink is { } countersink
-            ? $"{StandOut(cone.StandOut(countersink), notation)} of tube standing out of the bar"
-            : "the tube as far out of the bar as the tool's own stop has it";
-        var practise = size is null
-            ? "on a practice piece first"
-            : $"practise until the flare measures {across}";
-        return $"{step}, {standsOut}; {practise}"
+            ? $", {StandOut(cone.StandOut(countersink), notation)} of tube standing out of the bar"
+            : " by the tool's own stop";
+        return $"{step}{standsOut}{(size is null ? ", on a practice piece first" : $"; practise until it measures {across}")}"
             + (fitting.FlareAllowance > Length.Zero || cone is null
             ? string.Empty
             : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");

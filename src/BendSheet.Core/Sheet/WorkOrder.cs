@@ -31,8 +31,9 @@ public static class WorkOrder
                 + "the marks of the others, mark them anew and go on from there; the dial's zero line stays.";
         }
 
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first where it comes off a roll; deburr inside and "
-            + "out, by half the wall at most (NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.";
+        // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
+        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first; deburr inside and out, half the wall at most; "
+            + "blow out (eye protection); letter the ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -170,9 +171,9 @@ public static class WorkOrder
         var steps = new List<string>();
         if (fitting.Hardware.Length > 0)
         {
-            var pieces = fitting.Hardware.Select(
-                piece => $"{piece.Name} ({notation.Size(piece.Length)}), {EndWords.Facing(piece)} towards {end}");
-            steps.Add($"slide on {string.Join("; then ", pieces)}");
+            var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
+            var facing = fitting.Hardware.Select(EndWords.Facing).Distinct(StringComparer.Ordinal);
+            steps.Add($"slide on {string.Join(", then ", pieces)}, {string.Join(", ", facing)} towards {end}");
         }
 
         if (fitting.Flare != Flare.None)

@@ -10,12 +10,11 @@ public class WorkOrderTests
     [Fact]
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
-            "Cut square to 481.0 mm (18 15/16 in), straightened first where it comes off a roll; deburr inside and out, by half the wall "
-                + "at "
-                + "most (NAVEDTRA 14315); blow out (eye protection); letter the ends A and B.",
-            "End A: slide on nut (17 mm), threaded end towards A; then sleeve (9 mm), coned end towards A; make the 37° single flare (uses "
-                + "up 0.5 mm), the tube as far out of the bar as the tool's own stop has it; practise until the flare measures 7.42 to "
-                + "7.67 mm across (MS33584, from memory: check against your fitting's standard).",
+            "Cut square to 481.0 mm (18 15/16 in), straightened first; deburr inside and out, half the wall at most; blow out (eye "
+                + "protection); letter the ends A and B.",
+            "End A: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards A; make the 37° single flare (uses up 0.5 mm) "
+                + "by the tool's own stop; practise until it measures 7.42 to 7.67 mm across (MS33584, from memory: check "
+                + "against your fitting's standard).",
             "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
                 + "its offset being in the marks already; tick the table.",
@@ -46,7 +45,7 @@ public class WorkOrderTests
         }).Order;
         foreach (var end in new[] { "A", "B" })
         {
-            var step = order[Only(order, $"End {end}: slide on nut (17 mm), threaded end towards {end}; then sleeve (9 mm)")];
+            var step = order[Only(order, $"End {end}: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards {end}")];
             Assert.True(step.IndexOf("slide on", StringComparison.Ordinal) < step.IndexOf($"make the {words}", StringComparison.Ordinal));
         }
     }

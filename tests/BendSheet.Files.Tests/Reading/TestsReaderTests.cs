@@ -34,8 +34,14 @@ public class TestsReaderTests
         { "{got: 90, length: 200}", "3:45 missing-word", "add `legs`, such as `legs: [106, 105.5]`" },
         { "{got: 90, legs: [103, 103]}", "3:45 missing-word", "add `length`, such as `length: 200`" },
         { "{pull: 93, got: 90, mark: 97}", "3:55 out-of-place", "stands: add them, or take it out" },
-        { "{got: 90, length: 200, legs: [106, 105.5], mark: 205}", "3:78 out-of-range", "check both, and their units" },
-        { "{got: 90, length: 200, legs: [56, 155.5], mark: 140}", "3:77 out-of-range", "look whether the legs changed places" },
+        {
+            "{got: 90, length: 200, legs: [106, 105.5], measured: outside, mark: 205}", "3:97 out-of-range",
+            "check both, and their units"
+        },
+        {
+            "{got: 90, length: 200, legs: [56, 155.5], measured: outside, mark: 140}", "3:96 out-of-range",
+            "look whether the legs changed places"
+        },
         { "{pull: 93, got: 90, measured: outside}", "3:55 out-of-place", "add `length` and `legs`, or take it out" },
         {
             "{got: 90, length: 200, legs: [103]}", "3:64 wrong-kind",

@@ -14,9 +14,10 @@ public static class HoseTooTight
     public static Rule Rule { get; } = new(
         "hose-too-tight", RuleSubject.Making, "Hose bent tighter than it is made for kinks or cracks.");
 
-    private static Length Size => Length.FromInches(3.0 / 16);
+    /// <summary>The published radius.</summary>
+    public static Length Smallest => Length.FromInches(3);
 
-    private static Length Smallest => Length.FromInches(3);
+    private static Length Size => Length.FromInches(3.0 / 16);
 
     /// <summary>A warning at the radius of each hose for 3/16 in tube that is bent tighter.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network) => network.Car.Hoses
