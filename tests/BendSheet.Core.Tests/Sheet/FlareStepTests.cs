@@ -10,20 +10,23 @@ public class FlareStepTests
 
     [Fact]
     public void A_single_flare_is_made_by_the_tools_own_stop_and_measured() => Assert.Equal(
-        "make the 37° single flare (uses up 0.5 mm) by the tool's own stop; practise until it measures 7.42 to 7.67 mm across (MS33584, from "
+        "make the 37° single flare (uses up 0.5 mm) by the tool's own stop; practise until it measures 7.42 "
+            + "to 7.67 mm across (MS33584, from "
             + "memory: check against your fitting's standard)",
         Step(FullLine.An3, FullLine.Metric));
 
     /// <summary>The slant is 0.0951 in, 2.42 mm; 1.2 mm of it is gripped no longer in the countersink.</summary>
     [Fact]
     public void With_the_bars_countersink_it_says_how_far_the_tube_stands_out() => Assert.Equal(
-        "make the 37° single flare (uses up 0.5 mm), 1.2 mm of tube standing out of the bar; practise until it measures 7.42 to 7.67 mm across "
+        "make the 37° single flare (uses up 0.5 mm), 1.2 mm of tube standing out of the bar; practise until "
+            + "it measures 7.42 to 7.67 mm across "
             + "(MS33584, from memory: check against your fitting's standard)",
         Step(FullLine.An3 with { Countersink = Lines.Mm(1.2) }, FullLine.Metric));
 
     [Fact]
     public void A_file_in_inches_has_it_in_thousandths() => Assert.Equal(
-        "make the 37° single flare (uses up 0.02 in), 0.045 in of tube standing out of the bar; practise until it measures 0.292 to 0.302 in "
+        "make the 37° single flare (uses up 0.02 in), 0.045 in of tube standing out of the bar; practise "
+            + "until it measures 0.292 to 0.302 in "
             + "across (MS33584, from memory: check against your fitting's standard)",
         Step(FullLine.An3 with { FlareAllowance = Length.FromInches(0.02), Countersink = Length.FromInches(0.05) }, Inches));
 

@@ -12,7 +12,8 @@ public class WorkOrderTests
         [
             "Cut square to 481.0 mm (18 15/16 in), straightened first; deburr inside and out, half the wall at most; blow out (eye "
                 + "protection); letter the ends A and B.",
-            "End A: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards A; make the 37° single flare (uses up 0.5 mm) "
+            "End A: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards A; make the 37° "
+                + "single flare (uses up 0.5 mm) "
                 + "by the tool's own stop; practise until it measures 7.42 to 7.67 mm across (MS33584, from memory: check "
                 + "against your fitting's standard).",
             "Mark every bend from the flare face of A; draw the dial's zero line along the tube; tape the hardware back to its flare.",
@@ -20,9 +21,11 @@ public class WorkOrderTests
                 + "its offset being in the marks already; tick the table.",
             "Hold it against the wire. Make sure it is not the mirror image: measurements will not show that. Then check it with a "
                 + "stretched tape: a number is the back of that bend, its outermost point.",
-            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, "
+            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the "
+                + "flare. Cut square, deburr, "
                 + "blow out.",
-            "End B: slide on tube nut (20 mm), threaded end towards B; make the 45° double flare (uses up 2 mm) by the tool's gauge, on a "
+            "End B: slide on tube nut (20 mm), threaded end towards B; make the 45° double flare (uses up 2 mm) "
+                + "by the tool's gauge, on a "
                 + "practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
             "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
