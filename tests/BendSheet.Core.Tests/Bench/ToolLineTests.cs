@@ -46,7 +46,8 @@ public class ToolLineTests
             {
                 var typed = Lines.Bender(12) with
                 {
-                    Offset = Lines.Mm(one.offset), Mark = one.middle ? MarkPlace.Middle : MarkPlace.Start,
+                    Offset = Lines.Mm(one.offset),
+                    Mark = one.middle ? MarkPlace.Middle : MarkPlace.Start,
                 };
                 var setback = 12 * Math.Tan(one.turn * Math.PI / 360);
                 var plan = CarPlan.Line(Lines.Of(typed, [one.first + setback, 60 + setback], (0, one.turn))).Plan!;
@@ -62,7 +63,8 @@ public class ToolLineTests
                     one.turn, plan.CutLength.Millimetres, one.first + setback + more, 60 + setback + more, habit, 4.7625);
                 var learned = ToolLine.Of(typed with
                 {
-                    Offset = null, Tests = [test with { Piece = test.Piece! with { Mark = plan.Bends[0].Mark } }],
+                    Offset = null,
+                    Tests = [test with { Piece = test.Piece! with { Mark = plan.Bends[0].Mark } }],
                 });
                 Assert.Equal(one.offset, learned.Offset.Millimetres, 1e-9);
             },

@@ -1,5 +1,5 @@
-using BendSheet.Core.Fittings;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Bench.Rules;

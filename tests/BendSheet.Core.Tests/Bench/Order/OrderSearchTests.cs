@@ -130,7 +130,9 @@ public class OrderSearchTests
         // Bends 1 and 3 need 30 of straight on each side and have 20 up to bend 2, whose own tool needs 5.
         var (wide, narrow) = (Lines.Bender(10) with { Grip = Lines.Mm(30), Follow = Lines.Mm(30) }, Lines.Bender(10) with
         {
-            Name = "narrow", Grip = Lines.Mm(5), Follow = Lines.Mm(5),
+            Name = "narrow",
+            Grip = Lines.Mm(5),
+            Follow = Lines.Mm(5),
         });
         var line = Lines.Of(wide, [200, 40, 40, 200], (0, 90), (90, 90), (90, 90));
         var order =

@@ -11,7 +11,8 @@ public class NoBendTests
     public void A_straight_tube_between_two_ends_is_a_warning_at_its_name() => OneFinding.Is(
         Lines.Of(Lines.Bender(10), [300]) with
         {
-            From = new("front tee", FullLine.An3, default), To = new("bracket", FullLine.An3, default),
+            From = new("front tee", FullLine.An3, default),
+            To = new("bracket", FullLine.An3, default),
         },
         Severity.Warning,
         NoBend.Rule,
@@ -27,7 +28,8 @@ public class NoBendTests
         OneFinding.None(Lines.Of(Lines.Bender(10), [300]) with { From = new("front tee", FullLine.An3, default) });
         OneFinding.None(Lines.Of(Lines.Bender(10), [100, 100], (0, 30)) with
         {
-            From = new("front tee", FullLine.An3, default), To = new("bracket", FullLine.An3, default),
+            From = new("front tee", FullLine.An3, default),
+            To = new("bracket", FullLine.An3, default),
         });
     }
 }
