@@ -68,7 +68,9 @@ public static class LearnedTools
     [
         .. LearnedPull.Lines(bender, tool.Springback).Select(line => "  " + line),
         .. LearnedLength.Lines(bender, tool, notation).Select(line => "  " + line),
-        $"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}.",
+        .. LearnedLine.Lines(bender, notation).Select(line => "  " + line),
+        $"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}"
+            + $"{LearnedLine.Used(bender, notation)}.",
     ];
 
     private static string PullInForce(Springback springback) => springback.Law switch

@@ -36,7 +36,7 @@ public static class StockJson
         json.WriteString("material", tube.Tube.Material);
         SolvedJson.WriteLength(json, "lines", tube.Need.Of(PieceUse.Line));
         SolvedJson.WriteLength(json, "rough", tube.Need.Of(PieceUse.Rough));
-        SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice));
+        SolvedJson.WriteLength(json, "practice", tube.Need.Of(PieceUse.Practice) + tube.Need.Of(PieceUse.PracticeBend));
         SolvedJson.WriteLength(json, "cuttingLosses", tube.Need.CuttingLosses);
         SolvedJson.WriteLength(json, "spare", tube.Need.Spare);
         SolvedJson.WriteLength(json, "needed", tube.Need.Total);

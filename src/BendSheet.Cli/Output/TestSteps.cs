@@ -15,12 +15,15 @@ internal static class TestSteps
         [
             "How to test it, with a ruler and a protractor:",
             $"  1. Cut a straight piece of the tube square at both ends, about {PieceLength(bender, notation)} long. Measure it: `length`.",
-            $"  2. Bend it once, in the middle, until the tool's scale shows {bend}° or a little more. What it shows is `pull`.",
-            "  3. Let go and take the tube out. How far it turns now (90 = a square corner) is `got`.",
-            "  4. Lay it flat. Measure both legs, each from its end to the corner where the outside faces would meet: `legs`, `measured: "
-                + "outside`.",
-            "  5. Write it below the bender in the file: `tests: [{pull: …, got: …, length: …, legs: […, …], measured: outside}]`.",
-            "  6. Do it again with another piece, and pull one each to about 30° and 45° (`pull` and `got` are enough). Then run this "
+            "  2. Pen a mark in its middle and bring it under the tool's line. From the end of the side that is held to it is `mark`.",
+            $"  3. Bend it once, until the tool's scale shows {bend}° or a little more. What it shows is `pull`.",
+            "  4. Let go and take the tube out. How far it turns now (90 = a square corner) is `got`.",
+            "  5. Lay it flat. Measure both legs, that of the held side first, each from its end to the corner where the outside faces "
+                + "would "
+                + "meet: `legs`, `measured: outside`.",
+            "  6. Write it below the bender in the file: `tests: [{pull: …, got: …, length: …, legs: […, …], measured: outside, mark: "
+                + "…}]`.",
+            "  7. Do it again with another piece, and pull one each to about 30° and 45° (`pull` and `got` are enough). Then run this "
                 + "again.",
         ];
     }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Bench;
 
@@ -72,7 +73,7 @@ public sealed record BenchPlan(
                 LineAt = PenLine.At(dials[i], penned ?? dials[order.Steps[0].Bend], step.Held),
                 Swing = step.Swing,
                 StraightAfter = layout.Legs[i + 1].StraightLeft,
-                Lever = Lever.OfBend(centreline, i),
+                Lever = Lever.OfBend(centreline, i, aboutStart: step.Held == TubeEnd.B),
             };
         }
 

@@ -13,11 +13,15 @@ public static class Mark
     /// <param name="bender">The tool.</param>
     /// <param name="held">The end whose side lies in the tool's grip.</param>
     /// <param name="place">Of the bend along the straight tube.</param>
-    public static Length Of(Bender bender, TubeEnd held, BendPlace place) => (bender.Mark, held) switch
+    public static Length Of(Bender bender, TubeEnd held, BendPlace place)
     {
-        (MarkPlace.Start, TubeEnd.A) => place.Start + bender.Offset,
-        (MarkPlace.Start, _) => place.End - bender.Offset,
-        (_, TubeEnd.A) => place.Middle + bender.Offset,
-        _ => place.Middle - bender.Offset,
-    };
+        var offset = ToolLine.Of(bender).Offset;
+        return (bender.Mark, held) switch
+        {
+            (MarkPlace.Start, TubeEnd.A) => place.Start + offset,
+            (MarkPlace.Start, _) => place.End - offset,
+            (_, TubeEnd.A) => place.Middle + offset,
+            _ => place.Middle - offset,
+        };
+    }
 }

@@ -63,6 +63,9 @@ public sealed record Fitting(string Name, Flare Flare, Length FlareAllowance, Im
     /// <summary>Where the flare was typed.</summary>
     public SourcePosition FlareAt { get; init; }
 
+    /// <summary>How deep the holes of the flaring bar are countersunk, where the file says it.</summary>
+    public Length? Countersink { get; init; }
+
     /// <summary>The nut's thread, where the file says it.</summary>
     public ScrewThread? Thread { get; init; }
 

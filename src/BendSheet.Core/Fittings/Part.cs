@@ -19,7 +19,11 @@ public sealed record Port(string Name, PortSpec Spec, string? Circuit)
 /// <param name="Ports">In the order of the file.</param>
 /// <param name="Have">How many of it lie in the drawer already.</param>
 /// <param name="At">Where the name was typed.</param>
-public sealed record Part(string Name, PartKind Kind, ImmutableArray<Port> Ports, int Have, SourcePosition At);
+public sealed record Part(string Name, PartKind Kind, ImmutableArray<Port> Ports, int Have, SourcePosition At)
+{
+    /// <summary>Of a wheel's part: it is fixed to the chassis, as inboard brakes are, and does not move with the wheel.</summary>
+    public bool IsOnChassis { get; init; }
+}
 
 /// <summary>One port of one part, as something in the file leads to it.</summary>
 /// <param name="Part">The part.</param>

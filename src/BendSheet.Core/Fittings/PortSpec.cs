@@ -14,9 +14,6 @@ public sealed record PortSpec(ScrewThread? Thread, Seat? Seat, PublishedSource? 
     /// <summary>A bleed screw's port.</summary>
     public static PortSpec Bleed { get; } = new(null, Fittings.Seat.Bleed, null);
 
-    /// <summary>The thread was not typed and not seen in a publication: it proves nothing.</summary>
-    public bool ThreadMustBeChecked => Source is { MustBeChecked: true };
-
     /// <summary>As it is typed: <c>3/8-24 flare 37</c>; empty where nothing is known.</summary>
     public string InWords => string.Join(' ', new[] { Thread?.InWords, Seat?.Word() }.OfType<string>());
 }

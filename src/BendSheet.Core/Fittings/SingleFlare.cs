@@ -3,17 +3,22 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Fittings;
 
 /// <summary>
-/// A single flare by geometry: what stands out of the flaring bar becomes the slant of a cone. The wall is left out, so a tool's own
-/// figure, measured on a practice piece, is better.
+/// A single flare by geometry: the tube above the place where the bar grips it becomes the slant of a cone. The wall is left out, so a
+/// tool's own figure, measured on a practice piece, is better.
 /// </summary>
-/// <param name="StandOut">Tube to leave standing out of the bar.</param>
+/// <param name="Slant">Of the cone: as much tube becomes it.</param>
 /// <param name="FlareAllowance">How much shorter the tube becomes.</param>
 /// <remarks>
-/// Slant = (F − D)/2 / sin a from tube diameter D to flare diameter F at a° each side; the cone is slant·cos a long. For 3/16 in and 37°
-/// it gives the tenth of an inch of common practice (no source).
+/// Slant = (F − D)/2 / sin a from tube diameter D to flare diameter F at a° each side; the cone is slant·cos a long. The holes of flaring
+/// bars are countersunk (FAA-H-8083-30, p. 7-5), so that the tube is gripped below the face of the bar.
 /// </remarks>
-public sealed record SingleFlare(Length StandOut, Length FlareAllowance)
+public sealed record SingleFlare(Length Slant, Length FlareAllowance)
 {
+    /// <summary>Tube to leave standing out of the bar: what is gripped no longer in its countersink stands out no more.</summary>
+    /// <param name="countersink">How deep the bar's hole is countersunk.</param>
+    /// <returns>Not below zero: in a deeper countersink the tube ends flush with the bar.</returns>
+    public Length StandOut(Length countersink) => countersink < Slant ? Slant - countersink : Length.Zero;
+
     /// <summary>Null for an end that is not a single flare, or is no wider than the tube.</summary>
     public static SingleFlare? Of(Flare flare, Length tubeDiameter, Length flareDiameter)
     {

@@ -9,12 +9,16 @@ public static class Lever
     private const double OneDegree = Math.PI / 180;
 
     /// <summary>
-    /// For one degree more at a bend. The tube wraps further round the former and the length comes off the straight beyond, so the rest
-    /// turns about the end of the bend.
+    /// For one degree more at a bend. The tube wraps further round the former and the length comes off the swept side: with the side of A
+    /// held the rest turns about the end of the bend, with the side of B held about its start.
     /// </summary>
-    public static Length OfBend(TubeCentreline centreline, int bend)
+    /// <param name="centreline">Of the line.</param>
+    /// <param name="bend">From 0.</param>
+    /// <param name="aboutStart">The side of B is held.</param>
+    public static Length OfBend(TubeCentreline centreline, int bend, bool aboutStart)
     {
-        var end = centreline.Arcs[bend].End;
-        return Length.FromMillimetres(end.Axis.Cross(centreline.EndB - end.Position).Norm * OneDegree);
+        var arc = centreline.Arcs[bend];
+        var pivot = aboutStart ? arc.Start.Position : arc.End.Position;
+        return Length.FromMillimetres(arc.End.Axis.Cross(centreline.EndB - pivot).Norm * OneDegree);
     }
 }

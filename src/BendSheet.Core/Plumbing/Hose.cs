@@ -18,7 +18,14 @@ public sealed record HoseEnd(string? At, PortPlace? Port, PortSpec Spec);
 /// <param name="Length">Where the file says it.</param>
 /// <param name="Have">How many of it lie in the drawer already.</param>
 /// <param name="Position">Where the name was typed.</param>
-public sealed record Hose(string Name, HoseEnd From, HoseEnd To, Length? Length, int Have, SourcePosition Position);
+public sealed record Hose(string Name, HoseEnd From, HoseEnd To, Length? Length, int Have, SourcePosition Position)
+{
+    /// <summary>The radius of its tightest bend, where the file says how it lies.</summary>
+    public Length? BentTo { get; init; }
+
+    /// <summary>Where that was typed.</summary>
+    public SourcePosition BentToAt { get; init; }
+}
 
 /// <summary>A part that sits in another one, without a line between them: an adapter, a plug, a switch.</summary>
 /// <param name="Own">Its own port.</param>

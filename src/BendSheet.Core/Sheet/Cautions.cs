@@ -14,7 +14,8 @@ public static class Cautions
         "Use only tube sold for hydraulic brakes, of the right size: never plain copper, never compression fittings.",
         "Match flare and seat: 37° and 45° do not mix. Single flares only where the fitting's standard calls for them.",
         "Nuts and sleeves go on before the flare. Nothing goes on flare seats; sealant only on taper threads whose maker allows it.",
-        "Deburr, clean and blow out every piece, with eye protection.",
+        "Deburr, clean and blow out every piece, with eye protection. Lubricate and wash with brake fluid or denatured alcohol only, never "
+            + "mineral oil or solvent (TM 5-3825-226-24).",
         "Support the line and keep it clear of heat, edges and moving parts through full steering and suspension travel.",
         "Leak-test under pressure, and check every joint again, before driving.",
     ];

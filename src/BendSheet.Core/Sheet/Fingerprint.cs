@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using BendSheet.Core.Bench;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -66,6 +67,11 @@ public static class Fingerprint
 
         Add(text, [.. template.Bent]);
         Add(text, template.TrialFit?.Ahead, template.TrialFit?.Aside);
+        if (!template.HasWire || template.WireOf is not null)
+        {
+            Add(text, template.HasWire, template.WireOf, template.MirrorsWire);
+        }
+
         return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
     }
 
@@ -90,6 +96,11 @@ public static class Fingerprint
     private static void AddEnd(StringBuilder text, LineEnd end)
     {
         Add(text, end.At, end.Trim, end.Fitting?.Name, end.Fitting?.Flare, end.Fitting?.FlareAllowance, end.Fitting?.Straight);
+        if (end.Fitting?.Countersink is { } countersink)
+        {
+            Add(text, countersink);
+        }
+
         foreach (var piece in end.Fitting?.Hardware ?? [])
         {
             Add(text, piece.Name, piece.Length);
@@ -109,12 +120,17 @@ public static class Fingerprint
             bender.Name,
             bender.Radius,
             bender.Mark,
-            bender.Offset,
+            ToolLine.Of(bender).Offset,
             bender.Grip,
             bender.Follow,
             bender.LargestBend,
             bender.ArcFactor,
             bender.ClearAround, bender.ClearBelow, bender.Body);
+        if (bender.Line is { } line)
+        {
+            Add(text, line);
+        }
+
         foreach (var test in bender.Tests.Where(test => test.CountsFor(tube)))
         {
             Add(
@@ -126,6 +142,12 @@ public static class Fingerprint
                 test.Piece?.SecondLeg,
                 test.Piece?.Habit,
                 test.Piece?.OutsideDiameter);
+        }
+
+        // Where the tool's line stands is the same on every tube.
+        foreach (var test in bender.Tests.Where(test => test.Piece?.Mark is not null))
+        {
+            Add(text, test.Got, test.Piece!.Length, test.Piece.FirstLeg, test.Piece.SecondLeg, test.Piece.Habit, test.Piece.Mark);
         }
     }
 

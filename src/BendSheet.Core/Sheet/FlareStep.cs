@@ -6,8 +6,9 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Sheet;
 
 /// <summary>
-/// How an end is flared, in the order of work: how far the tube stands out of the bar, how wide the flare comes out, and what it takes.
-/// Double and bubble flares fold the tube, which no simple geometry gives: the tool's gauge sets them.
+/// How an end is flared, in the order of work: how far the tube stands out of the bar, how wide the flare comes out, and what it uses up.
+/// That far is the tool's own stop's to say, for its bar is countersunk (FAA-H-8083-30, p. 7-5), unless the file says how deep. Double and
+/// bubble flares fold the tube, which no simple geometry gives: the tool's gauge sets them.
 /// </summary>
 public static class FlareStep
 {
@@ -18,7 +19,7 @@ public static class FlareStep
     /// <param name="alikeAt">The end that has the same fitting and was flared before, where one was: the figures stand there.</param>
     public static string Of(Fitting fitting, Tube tube, LengthNotation notation, string? alikeAt)
     {
-        var takes = fitting.FlareAllowance > Length.Zero ? $" (takes {notation.Size(fitting.FlareAllowance)})" : string.Empty;
+        var takes = fitting.FlareAllowance > Length.Zero ? $" (uses up {notation.Size(fitting.FlareAllowance)})" : string.Empty;
         var step = $"make the {fitting.Flare.InWords()}{takes}";
         if (alikeAt is not null)
         {
@@ -32,18 +33,19 @@ public static class FlareStep
         if (fitting.Flare is Flare.Double45 or Flare.Bubble)
         {
             return $"{step} by the tool's gauge, on a practice piece first{(size is null ? string.Empty : ": " + across)}"
-                + (fitting.FlareAllowance > Length.Zero ? string.Empty : ". Measure on it what the flare takes and enter `takes`");
+                + (fitting.FlareAllowance > Length.Zero
+                ? string.Empty
+                : ". Measure on it how much tube the flare uses up and enter `takes`");
         }
 
-        if (size is null || SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest) is not { } cone)
-        {
-            return step;
-        }
-
-        return $"{step}, {StandOut(cone.StandOut, notation)} standing out of the bar, {across}"
-            + (fitting.FlareAllowance > Length.Zero
+        var cone = size is null ? null : SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest);
+        var standsOut = cone is not null && fitting.Countersink is { } countersink
+            ? $", {StandOut(cone.StandOut(countersink), notation)} of tube standing out of the bar"
+            : " by the tool's own stop";
+        return $"{step}{standsOut}{(size is null ? ", on a practice piece first" : $"; practise until it measures {across}")}"
+            + (fitting.FlareAllowance > Length.Zero || cone is null
             ? string.Empty
-            : $". By geometry it takes {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
+            : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
     }
 
     /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>

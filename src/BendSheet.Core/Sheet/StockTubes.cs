@@ -32,6 +32,7 @@ internal static class StockTubes
         foreach (var (use, what, more) in new[]
         {
             (PieceUse.Line, "line", ""), (PieceUse.Rough, "line", " without a template"), (PieceUse.Practice, "practice flare", ""),
+            (PieceUse.PracticeBend, "practice bend", ""),
         })
         {
             var count = need.Pieces.Count(piece => piece.Use == use);

@@ -2,6 +2,7 @@ using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Sheet;
 
@@ -15,7 +16,9 @@ internal static class ToolRemarks
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan)
     {
         var remarks = plan.Bends.GroupBy(bend => bend.Bender)
-            .Select(bends => (Tool: bends.Key.Name, Remark: RemarkOf(BenderCalibration.Of(bends.Key, template.Tube), [.. bends])))
+            .Select(bends => (
+                Tool: bends.Key.Name,
+                Remark: RemarkOf(BenderCalibration.Of(bends.Key, template.Tube), [.. bends]) + LineRemark(bends.Key)))
             .GroupBy(tool => tool.Remark, tool => tool.Tool, StringComparer.Ordinal).ToList();
         return remarks.Count == 1
             ? [remarks[0].Key]
@@ -52,6 +55,11 @@ internal static class ToolRemarks
             $"The developed length has arc factor {Factor(tool.ArcFactor)} from {Counted.Words(tool.Gain!.Pieces.Length, "test piece")}.",
         _ => $"The developed length has arc factor {Factor(tool.ArcFactor)} as typed.",
     };
+
+    /// <summary>Silent where nothing was learned of the tool's line.</summary>
+    private static string LineRemark(Bender bender) => ToolLine.Of(bender) is { IsLearned: true } line
+        ? $" Marks have the tool's line where {Counted.Words(line.Pieces.Length, "test piece")} showed it."
+        : string.Empty;
 
     private static string Factor(double factor) => factor.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -26,8 +26,9 @@ public static class WorkOrder
                 + "the marks of the others, mark them anew and go on from there; the pen line stays.";
         }
 
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}; deburr inside and out; blow out (eye protection); letter the "
-            + "ends A and B.";
+        // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
+        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first; deburr inside and out, half the wall at most; "
+            + "blow out (eye protection); letter the ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -49,8 +50,7 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a "
-                + "stretched tape: a number is the back of that bend, its outermost point.";
+            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back of that bend, its outermost point.";
         }
 
         if (template.To.Trim > Length.Zero)
@@ -74,6 +74,20 @@ public static class WorkOrder
         }.Count(end => end.IsFlared) switch
         { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
         yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
+    }
+
+    /// <summary>How to see that the piece is not the mirror image of what is wanted, which no distance on it shows.</summary>
+    private static string Hand(LineTemplate template)
+    {
+        if (!template.HasWire)
+        {
+            return "Check the hand on the car: measurements will not show a mirror image.";
+        }
+
+        var wire = template.WireOf is { } other ? $"the wire of {other}" : "the wire";
+        return template.MirrorsWire
+            ? $"Hold it against {wire}: it must be the mirror image of it."
+            : $"Hold it against {wire}. Make sure it is not the mirror image: measurements will not show that.";
     }
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { Hardware.IsEmpty: false };
@@ -138,8 +152,8 @@ public static class WorkOrder
 
     private static string LineInWords(Bender bender)
     {
-        var line = bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
-        return bender.Offset == Length.Zero ? line : line + ", its offset being in the marks already";
+        var line = bender.Line is { } name ? $"line {name}" : bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
+        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset being in the marks already";
     }
 
     private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
@@ -153,7 +167,8 @@ public static class WorkOrder
         if (fitting.Hardware.Length > 0)
         {
             var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
-            steps.Add($"slide on {string.Join(", then ", pieces)}, seat {Counted.Noun(fitting.Hardware.Length, "side")} towards {end}");
+            var facing = fitting.Hardware.Select(EndWords.Facing).Distinct(StringComparer.Ordinal);
+            steps.Add($"slide on {string.Join(", then ", pieces)}, {string.Join(", ", facing)} towards {end}");
         }
 
         if (fitting.Flare != Flare.None)

@@ -9,6 +9,9 @@ public enum PieceUse
     /// <summary>A flare is tried on it, before the lines, because what a flare takes is measured on it.</summary>
     Practice,
 
+    /// <summary>A bend is tried on it, before the lines, because what the tool does is measured on it.</summary>
+    PracticeBend,
+
     /// <summary>Becomes a line.</summary>
     Line,
 

@@ -63,10 +63,13 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
     private static TubePlan Plan(Tube tube, ImmutableArray<Piece> lines, Stores stores, ImmutableArray<Tube> named, SearchSteps steps)
     {
         var rolls = stores.Rolls.Where(roll => TubeKinds.AreOne(tube, roll.Tube)).ToImmutableArray();
-        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).SelectMany(
-            one => Enumerable.Range(1 + one.Done, one.Flares - one.Done).Select(
-                number => new Piece(FormattableString.Invariant($"practice flare {number}"), one.Length, PieceUse.Practice, one.At)));
-        ImmutableArray<Piece> cut = [.. practice, .. lines];
+        var practice = stores.Practice.Where(one => TubeKinds.AreOne(tube, one.Tube)).ToList();
+        ImmutableArray<Piece> cut =
+        [
+            .. practice.SelectMany(one => Tried("practice flare", one.Done, one.Flares, one.Length, PieceUse.Practice, one.At)),
+            .. practice.SelectMany(one => Tried("practice bend", one.BendsDone, one.Bends, one.BendLength, PieceUse.PracticeBend, one.At)),
+            .. lines,
+        ];
         var need = new TubeNeed(
             cut, cut.Length * stores.CuttingLoss, stores.Spare * lines.Aggregate(Length.Zero, (sum, piece) => sum + piece.Length));
         return new(tube, need, rolls, rolls.IsEmpty ? null : CuttingPlan.Of(cut, rolls, (stores.CuttingLoss, need.Spare), steps))
@@ -78,4 +81,8 @@ public sealed record StockPlan(ImmutableArray<TubePlan> Tubes, ImmutableArray<st
             ],
         };
     }
+
+    private static IEnumerable<Piece> Tried(string what, int done, int all, Length length, PieceUse use, SourcePosition at) =>
+        Enumerable.Range(1 + done, all - done).Select(
+            number => new Piece(FormattableString.Invariant($"{what} {number}"), length, use, at));
 }

@@ -9,7 +9,7 @@ namespace BendSheet.Core.Stock;
 /// <param name="Rolls">In the order of the file.</param>
 /// <param name="CuttingLoss">Tube lost to each cut, zero or more.</param>
 /// <param name="Spare">Held back for lines that go wrong, as a part of the tube still needed for lines: 0.1 is a tenth.</param>
-/// <param name="Practice">Pieces that flares are tried on.</param>
+/// <param name="Practice">Pieces that flares and bends are tried on.</param>
 /// <param name="Have">Hardware in the drawer, in the order of the file.</param>
 public sealed record Stores(
     ImmutableArray<Roll> Rolls, Length CuttingLoss, double Spare, ImmutableArray<Practice> Practice, ImmutableArray<InTheDrawer> Have)
@@ -21,9 +21,9 @@ public sealed record Stores(
     public static Stores Empty { get; } = new([], UsualCuttingLoss, 0, [], []);
 }
 
-/// <summary>Flares that are tried before the first line is cut.</summary>
+/// <summary>Flares and bends that are tried before the first line is cut.</summary>
 /// <param name="Flares">How many, each on a piece of its own.</param>
-/// <param name="Length">Of one piece.</param>
+/// <param name="Length">Of one piece that is flared.</param>
 /// <param name="Tube">That they are tried on.</param>
 /// <param name="At">Where it was typed.</param>
 public sealed record Practice(int Flares, Length Length, Tube Tube, SourcePosition At)
@@ -33,6 +33,18 @@ public sealed record Practice(int Flares, Length Length, Tube Tube, SourcePositi
 
     /// <summary>Enough for a flaring bar to hold and for a nut to slide on (common practice, no source).</summary>
     public static Length UsualLength => Length.FromMillimetres(60);
+
+    /// <summary>Enough for one bend with a leg on either side that a ruler measures well (common practice, no source).</summary>
+    public static Length UsualBendLength => Length.FromMillimetres(200);
+
+    /// <summary>How many bends, each on a piece of its own.</summary>
+    public int Bends { get; init; }
+
+    /// <summary>How many of them are tried already, from 0 to <see cref="Bends"/>.</summary>
+    public int BendsDone { get; init; }
+
+    /// <summary>Of one piece that is bent.</summary>
+    public Length BendLength { get; init; } = UsualBendLength;
 }
 
 /// <summary>Hardware that need not be bought.</summary>

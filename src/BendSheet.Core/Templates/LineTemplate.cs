@@ -34,6 +34,15 @@ public sealed record LineTemplate(
     /// <summary>Somebody said how the line lies on the car, so that its Z axis is up.</summary>
     public bool LiesOnCar { get; init; }
 
+    /// <summary>It was measured on a wire that the piece can be held against; false where its corners were measured on the car.</summary>
+    public bool HasWire { get; init; } = true;
+
+    /// <summary>The line whose wire it was measured on; null where it has a wire of its own, or none.</summary>
+    public string? WireOf { get; init; }
+
+    /// <summary>It is the mirror image of that wire.</summary>
+    public bool MirrorsWire { get; init; }
+
     /// <summary>End A, its corners and end B, where it was measured by them; none otherwise.</summary>
     public ImmutableArray<CornerPoint> Corners { get; init; } = [];
 

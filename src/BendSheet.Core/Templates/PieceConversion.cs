@@ -24,6 +24,12 @@ public static class PieceConversion
         return piece.Length - flat;
     }
 
+    /// <summary>Straight tube from the end of the first leg to the start of a bend of the tool's radius.</summary>
+    public static Length StartOfBend(TestPiece piece, Angle turn, Length radius) => piece.Habit == MeasuredTo.Straight
+        ? piece.FirstLeg
+        : LegConversion.CornerToCorner(piece.FirstLeg, piece.Habit, new(piece.OutsideDiameter, radius), null, turn)
+            - (Math.Tan(turn.Radians / 2) * radius);
+
     /// <summary>What the bend gained against the way over its corner: both legs to the corner, less the tube that was there.</summary>
     /// <param name="piece">With the diameter that its habit needs.</param>
     /// <param name="turn">The finished bend, below 180°.</param>

@@ -23,8 +23,14 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     /// <summary>What the tool's own line stands over.</summary>
     public MarkPlace Mark { get; init; } = MarkPlace.Start;
 
-    /// <summary>From there to the pen mark; positive towards end B.</summary>
-    public Length Offset { get; init; } = Length.Zero;
+    /// <summary>
+    /// From there to the pen mark, positive towards end B, as somebody typed it; null where nobody did. What is used, test pieces counted,
+    /// is what its line says.
+    /// </summary>
+    public Length? Offset { get; init; }
+
+    /// <summary>What stands beside that line on the tool, where the file says it: a tool may have several.</summary>
+    public string? Line { get; init; }
 
     /// <summary>Straight tube that the tool needs on the held side.</summary>
     public Length Grip { get; init; } = Length.Zero;

@@ -24,8 +24,14 @@ public sealed record BenderTest(Angle Got, SourcePosition At)
 
 /// <summary>A piece of tube with one bend in it, measured before and after. Both its ends are free.</summary>
 /// <param name="Length">Straight tube before.</param>
-/// <param name="FirstLeg">One leg after, as the ruler read it.</param>
+/// <param name="FirstLeg">One leg after, as the ruler read it: that of the held side, where a mark was made.</param>
 /// <param name="SecondLeg">The other one.</param>
 /// <param name="Habit">What the ruler touched; for a bend of 180° or more only <see cref="MeasuredTo.Straight"/>.</param>
 /// <param name="OutsideDiameter">Of the tube; needed for legs measured outside or inside.</param>
-public sealed record TestPiece(Length Length, Length FirstLeg, Length SecondLeg, MeasuredTo Habit, Length? OutsideDiameter);
+public sealed record TestPiece(Length Length, Length FirstLeg, Length SecondLeg, MeasuredTo Habit, Length? OutsideDiameter)
+{
+    /// <summary>
+    /// From the end of the first leg, whose side was held, to the pen mark that the tool's line stood over; null where there was none.
+    /// </summary>
+    public Length? Mark { get; init; }
+}

@@ -70,6 +70,7 @@ internal sealed class CarPartsReader
 
         var (from, to) = (End(map, "from"), End(map, "to"));
         var length = map.Length("length", Range.PositiveLength);
+        var bentTo = map.Length("bent-to", Range.PositiveLength);
         var have = map.Count("have");
         if (!map.Has("from") || !map.Has("to"))
         {
@@ -77,7 +78,13 @@ internal sealed class CarPartsReader
                 + $"`{Vocabulary.Hose.Example}`");
         }
 
-        return isNamed && from is not null && to is not null ? new(entry.Key.Text, from, to, length, have ?? 0, entry.Key.Position) : null;
+        return isNamed && from is not null && to is not null
+            ? new(entry.Key.Text, from, to, length, have ?? 0, entry.Key.Position)
+            {
+                BentTo = bentTo,
+                BentToAt = map.PositionOfValue("bent-to"),
+            }
+            : null;
     }
 
     private HoseEnd? End(FieldReader hose, string word)

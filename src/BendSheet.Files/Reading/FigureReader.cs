@@ -22,10 +22,26 @@ internal static class FigureReader
         }
 
         var wrong = LengthText.Read(text.Text, context.Unit, out var millimetres);
-        return Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is { } figure
-            ? Core.Units.Length.FromMillimetres(figure)
-            : null;
+        if (Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is not { } figure)
+        {
+            return null;
+        }
+
+        if (IsBareFraction(text.Text, context.Unit))
+        {
+            context.Report(FileRules.BareFraction.Warning(
+                text.Position,
+                $"{AsTyped.Show($"{word}: {text.Text}")} has no unit and is read as "
+                    + $"{FindingFigures.Mm(Core.Units.Length.FromMillimetres(figure))}: if it is in inches, write "
+                    + $"{AsTyped.Show($"{text.Text.Trim()} in")}; if not, write the figure with a point"));
+        }
+
+        return Core.Units.Length.FromMillimetres(figure);
     }
+
+    /// <summary>A fraction, with nothing behind it that says its unit, where a bare number is metric.</summary>
+    public static bool IsBareFraction(string text, LengthUnit unit) => unit is not (LengthUnit.Inch or LengthUnit.Foot)
+        && text.Any(letter => letter is '/' or '⁄') && text.All(letter => char.IsAsciiDigit(letter) || letter is '/' or '⁄' or '-' or ' ');
 
     /// <summary>An angle in degrees; null after a finding.</summary>
     public static Angle? Angle(YamlValue value, string word, Range range, FileContext context)

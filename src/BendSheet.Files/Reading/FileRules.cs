@@ -26,6 +26,14 @@ public static class FileRules
     /// <summary>A figure that nothing real can have.</summary>
     public static Rule OutOfRange { get; } = File("out-of-range", "A figure that nothing real can have is a slip of the finger.");
 
+    /// <summary>A fraction without a unit in a metric file.</summary>
+    public static Rule BareFraction { get; } = File(
+        "bare-fraction", "Nobody measures fractions of a millimetre: a fraction without a unit was meant in inches.");
+
+    /// <summary>A tube that is no brake tube.</summary>
+    public static Rule UnusualTube { get; } = File(
+        "unusual-tube", "Tube far from the sizes that cars have is a slip in the figure or its unit.");
+
     /// <summary>Not one of the words that may stand here.</summary>
     public static Rule NotAChoice { get; } = File("not-a-choice", "Only some words have a meaning here.");
 
@@ -60,6 +68,7 @@ public static class FileRules
     public static IReadOnlyList<Rule> All { get; } =
     [
         UnknownWord, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
+        BareFraction, UnusualTube,
         NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle, TooManyRows,
     ];
 

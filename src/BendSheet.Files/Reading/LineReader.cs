@@ -93,6 +93,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             Habit = habit,
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
+            HasWire = route.HasWire,
             Corners = route.Corners,
             Taped = route.Taped,
             Tolerance = file.Tolerance,
@@ -114,6 +115,8 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         {
             Name = entry.Key.Text,
             At = entry.Key.Position,
+            WireOf = other.WireOf ?? other.Name,
+            MirrorsWire = !other.MirrorsWire,
             Tube = known.Tube,
             From = known.From,
             To = known.To,

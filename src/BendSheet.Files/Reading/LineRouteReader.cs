@@ -46,7 +46,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
 
     /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
     public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed.Line, typed.Value, context) is var (corners, fit)
-        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, Corners = [], Taped = fit } : null;
+        && Through(corners, typed) is { } route ? route with { LiesOnCar = false, HasWire = true, Corners = [], Taped = fit } : null;
 
     private LineRoute? Through(IReadOnlyList<CornerPoint>? points, TypedRoute typed)
     {
@@ -63,7 +63,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
 
         return line is null || RouteRange.Checked(line.Route, context) is null
             ? null
-            : new(line.Route, line.Start, LiesOnCar: true) { Corners = line.Corners };
+            : new(line.Route, line.Start, LiesOnCar: true) { HasWire = false, Corners = line.Corners };
     }
 
     private void ReportNoRoute(YamlText name)

@@ -9,6 +9,9 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads a part with its ports. Null after findings that leave it incomplete.</summary>
 internal static class PartReader
 {
+    /// <summary>What a wheel's part can be fixed to that is not its usual place.</summary>
+    private static readonly (bool OnChassis, string Word)[] Mountings = [(true, "chassis")];
+
     /// <summary>One part.</summary>
     /// <param name="name">What it is called; empty where the name cannot be printed.</param>
     /// <param name="at">Where its name was typed.</param>
@@ -22,6 +25,7 @@ internal static class PartReader
         }
 
         var kind = map.Choice("kind", PartKinds.All);
+        var mounted = map.Choice("mounted", Mountings);
         var have = map.Count("have");
         if (!map.Has("kind"))
         {
@@ -44,7 +48,15 @@ internal static class PartReader
             return null;
         }
 
-        return new(name, kind.Value, all, have ?? 0, at);
+        if (map.Has("mounted") && !kind.Value.IsWheel())
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("mounted"),
+                $"`mounted: chassis` is for a caliper or a wheel cylinder that does not move with its wheel, and {AsTyped.Show(name)} is a "
+                    + $"{kind.Value.Word()}: take it out"));
+        }
+
+        return new(name, kind.Value, all, have ?? 0, at) { IsOnChassis = mounted is not null };
     }
 
     /// <summary>What stands behind <c>is</c>, or alone in its place; null after a finding.</summary>

@@ -6,7 +6,9 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads how many flares are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.</summary>
+/// <summary>
+/// Reads how many flares and bends are tried first: <c>6 flares</c>, or a map that says more, or a list of maps for several tubes.
+/// </summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
 internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
@@ -27,11 +29,11 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         var sum = 0;
         foreach (var practice in all)
         {
-            sum += practice.Flares;
+            sum += practice.Flares + practice.Bends;
             if (!Range.Pieces.Allows(sum))
             {
                 context.Report(FileRules.OutOfRange.Error(
-                    practice.At, $"with this one there are {sum} practice flares: all together must be at most 1000"));
+                    practice.At, $"with this one there are {sum} practice pieces: all together must be at most 1000"));
                 return [];
             }
         }
@@ -68,25 +70,49 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
             return null;
         }
 
-        var flares = map.Text("flares") is { } typed ? FigureReader.Count(typed, "flares", Range.Pieces, context) : null;
-        var done = map.Text("done") is { } tried ? FigureReader.Count(tried, "done", Range.Pieces, context) : null;
-        if (done > flares)
-        {
-            context.Report(FileRules.OutOfRange.Error(
-                map.PositionOf("done"), "more flares are tried than there were to be: check `done` and `flares`"));
-            return null;
-        }
-
+        var flares = Count(map, "flares");
+        var bends = Count(map, "bends");
+        var (done, bendsDone) = (Done(map, "done", "flares", flares), Done(map, "bends-done", "bends", bends));
         var length = map.Length("length", Range.PositiveLength);
+        var bendLength = map.Length("bend-length", Range.PositiveLength);
         var tube = StoresReader.TubeOf(map, "`practice`", tubes, context);
-        if (!map.Has("flares"))
+        if (!map.Has("flares") && !map.Has("bends"))
         {
             map.ReportMissing(
-                $"`practice` does not say how many flares are tried: add `flares`, such as `practice: {Vocabulary.Practice.Example}`");
+                $"`practice` does not say how many flares or bends are tried: add `flares` or `bends`, such as "
+                    + $"`practice: {Vocabulary.Practice.Example}`");
         }
 
-        return flares is { } count && tube is not null
-            ? new(count, length ?? Practice.UsualLength, tube, map.Position) { Done = done ?? 0 }
-            : null;
+        return tube is null || map.Has("flares") != flares.HasValue || map.Has("bends") != bends.HasValue || (flares ?? bends) is null
+            || done is null || bendsDone is null
+            ? null
+            : new(flares ?? 0, length ?? Practice.UsualLength, tube, map.Position)
+            {
+                Done = done.Value,
+                Bends = bends ?? 0,
+                BendsDone = bendsDone.Value,
+                BendLength = bendLength ?? Practice.UsualBendLength,
+            };
+    }
+
+    private int? Count(FieldReader map, string word) =>
+        map.Text(word) is { } typed ? FigureReader.Count(typed, word, Range.Pieces, context) : null;
+
+    /// <summary>Tried already: none where nothing is said, null where more are tried than there were to be.</summary>
+    private int? Done(FieldReader map, string word, string all, int? count)
+    {
+        var done = Count(map, word) ?? 0;
+        if (done <= (count ?? 0))
+        {
+            return done;
+        }
+
+        if (count.HasValue || !map.Has(all))
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf(word), $"more {all} are tried than there were to be: check `{word}` and `{all}`"));
+        }
+
+        return null;
     }
 }

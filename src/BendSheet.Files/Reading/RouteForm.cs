@@ -12,6 +12,9 @@ namespace BendSheet.Files.Reading;
 /// <param name="LiesOnCar">Somebody said how it lies.</param>
 internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar)
 {
+    /// <summary>It was measured on a wire; false where its corners were measured on the car.</summary>
+    public bool HasWire { get; init; } = true;
+
     /// <summary>Its corners, where the route was measured by them.</summary>
     public ImmutableArray<CornerPoint> Corners { get; init; } = [];
 

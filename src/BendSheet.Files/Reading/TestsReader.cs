@@ -11,9 +11,10 @@ namespace BendSheet.Files.Reading;
 
 /// <summary>Reads a bender's test bends and test pieces. One that is wrong is left out after a finding.</summary>
 /// <param name="radius">The bender's; null where it could not be read, so that a piece cannot be weighed against it.</param>
+/// <param name="line">What the bender's own line stands over.</param>
 /// <param name="tubes">All tubes of the file.</param>
 /// <param name="context">For findings.</param>
-internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileContext context)
+internal sealed class TestsReader(Length? radius, MarkPlace line, NameTable<Tube> tubes, FileContext context)
 {
     private const string Example = "`tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]`";
 
@@ -41,6 +42,7 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         var pull = map.Angle("pull", Range.TestBend);
         var length = map.Length("length", Range.PositiveLength);
         var legs = map.Value("legs") is { } typed ? Legs(typed) : null;
+        var mark = map.Length("mark", Range.PositiveLength);
         var measured = map.Choice("measured", MeasuredToWords.All);
         var tube = map.Text("tube") is { } name ? tubes.Find(name, context) : null;
         var isWhole = SaysEnough(map) && (!map.Has("tube") || tube is not null) && (!map.Has("measured") || measured is not null);
@@ -75,7 +77,9 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
         return length is { } before
             && legs is var (first, second)
             && Piece(map, turn, before, first, second, measured ?? MeasuredTo.Corner, tube) is { } piece
-            ? test with { Piece = piece }
+            && map.Has("mark") == mark.HasValue
+            && (mark is not { } at || IsOnPiece(map, piece with { Mark = at }, turn))
+            ? test with { Piece = piece with { Mark = mark } }
             : null;
     }
 
@@ -120,6 +124,13 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
             context.Report(FileRules.OutOfPlace.Error(
                 map.PositionOf("measured"),
                 "`measured` says how legs were measured, and this test has none: add `length` and `legs`, or take it out"));
+        }
+        else if (!hasLength && map.Has("mark"))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("mark"),
+                "`mark` says where the pen mark was on a test piece, and only with its `length` and `legs` it shows where the tool's line "
+                    + "stands: add them, or take it out"));
         }
         else if (!hasLength && !map.Has("pull"))
         {
@@ -180,6 +191,38 @@ internal sealed class TestsReader(Length? radius, NameTable<Tube> tubes, FileCon
     /// practice, no source.
     /// </summary>
     private const double UsualStretch = 0.15;
+
+    /// <summary>
+    /// A tool's lines stand between the start and the corner of a square bend, a radius apart: further than this, in radii, a figure has
+    /// slipped. Common practice, no source.
+    /// </summary>
+    private const double UsualOffset = 2;
+
+    /// <summary>The mark lies on the piece; one that is far from the bend is a warning.</summary>
+    private bool IsOnPiece(FieldReader map, TestPiece piece, Angle turn)
+    {
+        if (piece.Mark > piece.Length)
+        {
+            context.Report(FileRules.OutOfRange.Error(
+                map.PositionOf("mark"),
+                $"the mark lies {FindingFigures.Mm(piece.Mark!.Value)} along a piece of {FindingFigures.Mm(piece.Length)}: check both, and "
+                    + "their units"));
+            return false;
+        }
+
+        var offset = ToolLine.OffsetOf(piece, turn, radius!.Value, line);
+        var most = UsualOffset * radius.Value;
+        if (offset > most || offset < Length.Zero - most)
+        {
+            context.Report(FileRules.OutOfRange.Warning(
+                map.PositionOf("mark"),
+                $"the mark lies {FindingFigures.Mm(offset > Length.Zero ? offset : Length.Zero - offset)} from the "
+                    + $"{(line == MarkPlace.Start ? "start" : "middle")} of the bend, further than a tool's line stands from it: `mark` "
+                    + "and the first of `legs` are measured from the end of the side that was held; look whether the legs changed places"));
+        }
+
+        return true;
+    }
 
     /// <summary>The legs and the length can belong together: the bend took up about as much tube as its radius says.</summary>
     private bool IsOnePiece(FieldReader map, TestPiece piece, Angle turn, Length tool)

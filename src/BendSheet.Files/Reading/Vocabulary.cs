@@ -44,15 +44,18 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Bender { get; } = new(
         "a bender",
         "{radius: 9/16 in}",
-        ["radius", "mark", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter", "tests"]);
+        [
+            "radius", "mark", "line", "offset", "grip", "follow", "largest-bend", "arc-factor", "room", "clear-below", "body", "scatter",
+            "tests",
+        ]);
 
     /// <summary>A test of a bender.</summary>
     public static Vocabulary Test { get; } = new(
-        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "tube"]);
+        "a test", "{pull: 93, got: 90}", ["pull", "got", "included", "length", "legs", "measured", "mark", "tube"]);
 
     /// <summary>A fitting.</summary>
     public static Vocabulary Fitting { get; } = new(
-        "a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "slide-on", "straight", "thread"]);
+        "a fitting", "{flare: single 37, straight: 35 mm}", ["flare", "takes", "countersink", "slide-on", "straight", "thread"]);
 
     /// <summary>The template's wire.</summary>
     public static Vocabulary Wire { get; } = new("the wire", "{diameter: 2.4 mm, radius: 4 mm}", ["diameter", "radius"]);
@@ -110,7 +113,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
     /// <summary>Flares that are tried first.</summary>
-    public static Vocabulary Practice { get; } = new("`practice`", "{flares: 6, length: 60 mm}", ["flares", "done", "length", "tube"]);
+    public static Vocabulary Practice { get; } = new(
+        "`practice`", "{flares: 6, bends: 3}", ["flares", "done", "length", "bends", "bends-done", "bend-length", "tube"]);
 
     /// <summary>Things on hand that were counted after lines were made.</summary>
     public static Vocabulary OnHand { get; } = new("what is on hand", "{left: 4}", ["left"]);
@@ -125,14 +129,14 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"]);
 
     /// <summary>A part of the car with ports.</summary>
-    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "screws-into", "have"]);
+    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "mounted", "screws-into", "have"]);
 
     /// <summary>A port of a part, where more than its thread and seat is said.</summary>
     public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"]);
 
     /// <summary>A hose.</summary>
     public static Vocabulary Hose { get; } = new(
-        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "have"]);
+        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "bent-to", "have"]);
 
     /// <summary>One end of a hose, where more than its place is said.</summary>
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -11,6 +12,13 @@ namespace BendSheet.Files.Reading;
 internal static class WorkshopReader
 {
     private static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
+
+    /// <summary>
+    /// 1/8 in is the smallest that publications on vehicle tube name, 3/4 in the largest; a little more on either side.
+    /// </summary>
+    private static Length SmallestUsual => Length.FromMillimetres(3);
+
+    private static Length LargestUsual => Length.FromMillimetres(20);
 
     /// <summary>A tube.</summary>
     public static Tube? Tube(string name, YamlValue value, FileContext context)
@@ -32,6 +40,14 @@ internal static class WorkshopReader
             }
 
             return null;
+        }
+
+        if ((od < SmallestUsual || od > LargestUsual) && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.Unit))
+        {
+            context.Report(FileRules.UnusualTube.Warning(
+                map.PositionOfValue("od"),
+                $"tube of {FindingFigures.Mm(od)} over the outside is no usual brake, clutch or fuel line, which has "
+                    + $"{FindingFigures.Mm(SmallestUsual)} to {FindingFigures.Mm(LargestUsual)}: check `od` and its unit"));
         }
 
         if (wall is { } thickness && od <= 2 * thickness)
@@ -58,6 +74,7 @@ internal static class WorkshopReader
         }
 
         var mark = map.Choice("mark", MarkPlaces);
+        var line = map.FreeText("line");
         var offset = map.Length("offset", Range.SignedLength);
         var grip = map.Length("grip", Range.LengthOrZero);
         var follow = map.Length("follow", Range.LengthOrZero);
@@ -68,7 +85,7 @@ internal static class WorkshopReader
         var body = map.Length("body", Range.PositiveLength);
         var bentTo = map.Length("radius", Range.PositiveLength);
         var scatter = map.Value("scatter") is { } typed ? Scatter(typed, context) : null;
-        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, tubes, context).Read(list) : [];
+        var tests = map.Value("tests") is { } list ? new TestsReader(bentTo, mark ?? MarkPlace.Start, tubes, context).Read(list) : [];
         if (bentTo is not { } radius)
         {
             if (!map.Has("radius") && !map.HasUnknownWord)
@@ -84,7 +101,8 @@ internal static class WorkshopReader
         return new(name, radius, map.Value("radius")!.Position)
         {
             Mark = mark ?? MarkPlace.Start,
-            Offset = offset ?? Length.Zero,
+            Line = line,
+            Offset = offset,
             Grip = grip ?? Length.Zero,
             Follow = follow ?? Length.Zero,
             LargestBend = largest,
@@ -121,6 +139,7 @@ internal static class WorkshopReader
 
         var flare = map.Choice("flare", Flares.All);
         var takes = map.Length("takes", Range.LengthOrZero);
+        var countersink = map.Length("countersink", Range.LengthOrZero);
         var straight = map.Length("straight", Range.LengthOrZero);
         var thread = map.Text("thread") is { } typed ? Thread(typed, context) : null;
         var slideOns = map.Value("slide-on") is { } list ? Hardware(list, context) : [];
@@ -143,9 +162,17 @@ internal static class WorkshopReader
                 map.PositionOf("takes"), "a plain end takes up no tube: take `takes` out, or say which flare is made"));
         }
 
+        if (countersink is not null && flare is not (Flare.Single37 or Flare.Single45))
+        {
+            context.Report(FileRules.OutOfPlace.Error(
+                map.PositionOf("countersink"),
+                "`countersink` says how far the tube of a single flare stands out of the bar, and this end has none: take it out"));
+        }
+
         return new(name, flare.Value, takes ?? Length.Zero, slideOns, straight ?? Length.Zero)
         {
             FlareAt = map.PositionOfValue("flare"),
+            Countersink = countersink,
             Thread = thread
         };
     }

@@ -44,6 +44,28 @@ public class LearnTests : AtTheTerminal
             StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// The first leg is 106 over the outside, 103.62 to the corner and 89.33 to the start of the bend: a mark at 91 lies 1.67 beyond it.
+    /// Two readings of half a millimetre leave 0.71 open.
+    /// </summary>
+    [Fact]
+    public async Task I_am_told_where_the_tools_line_stands()
+    {
+        var typed = File(Tests.Replace("measured: outside}", "measured: outside, mark: 91}", StringComparison.Ordinal));
+        var ran = await Run("learn", Typed(typed), "--bender", "hand");
+        Assert.Empty(ran.Error);
+        Assert.Contains(
+            "  The tool's line, from 1 test piece with a mark:\n    offset 1.7 mm ± 0.7 mm: the mark lies 1.7 mm from the start of the "
+                + "bend, towards the side that is swept\n    test 1 (line 7): offset 1.7 mm\n    ±: what two readings to about 0.5 mm "
+                + "leave open; three pieces show how well your hands repeat it.\n",
+            ran.Output,
+            StringComparison.Ordinal);
+        Assert.Contains(
+            "; arc factor 0.973 (from the test pieces); offset 1.7 mm (from the test pieces).\n", ran.Output, StringComparison.Ordinal);
+        ran = await Run("learn", Typed(typed.Replace("tests:", "offset: 0\n    tests:", StringComparison.Ordinal)), "--bender", "hand");
+        Assert.Contains("offset 0.0 mm (as typed, which counts more", ran.Output, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task I_am_shown_how_to_test_a_tool_that_was_not()
     {
@@ -57,7 +79,7 @@ public class LearnTests : AtTheTerminal
             "    1. Cut a straight piece of the tube square at both ends, about 200 mm long. Measure it: `length`.\n",
             ran.Output,
             StringComparison.Ordinal);
-        Assert.Equal(6, ran.Output.Split('\n').Count(row => row.Length > 6 && char.IsAsciiDigit(row[4]) && row[5] == '.'));
+        Assert.Equal(7, ran.Output.Split('\n').Count(row => row.Length > 6 && char.IsAsciiDigit(row[4]) && row[5] == '.'));
     }
 
     [Fact]

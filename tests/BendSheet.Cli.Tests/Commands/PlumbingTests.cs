@@ -14,12 +14,13 @@ public class PlumbingTests : AtTheTerminal
           master: {kind: master-cylinder, ports: {front: {is: an-3, circuit: front}, rear: {is: an-3, circuit: rear}}}
           switch: {kind: switch, ports: an-3, screws-into: tee.right}
           tee: {kind: tee, ports: an-3}
-          left: {kind: caliper, ports: an-3}
-          rear: {kind: caliper, ports: an-3}
+          left: {kind: caliper, mounted: chassis, ports: an-3}
+          rear: {kind: caliper, mounted: chassis, ports: an-3}
         lines:
-          front: {from: {at: master.front, fitting: an3}, to: {at: tee.in, fitting: an3}, rows: [{straight: 120}]}
-          left: {from: {at: tee.left, fitting: an3}, to: {at: left.inlet, fitting: an3}, rows: [{straight: 200}]}
-          rear: {from: {at: master.rear, fitting: an3}, to: {at: rear.inlet, fitting: an3}, rows: [{straight: 1500}]}
+          front: {from: {at: master.front, fitting: an3}, to: {at: tee.in, fitting: an3}, rows: [{straight: 60, bend: 9}, {straight: 60}]}
+          left: {from: {at: tee.left, fitting: an3}, to: {at: left.inlet, fitting: an3}, rows: [{straight: 100, bend: 9}, {straight: 100}]}
+          rear: {from: {at: master.rear, fitting: an3}, to: {at: rear.inlet, fitting: an3}, rows: [{straight: 750, bend: 9}, {straight: 750}]}
+        wanted: {miss: 1 m, askew: 90}
 
         """;
 
@@ -82,7 +83,7 @@ public class PlumbingTests : AtTheTerminal
     [Fact]
     public async Task A_wrong_file_says_nothing_of_what_would_be_open_because_of_it()
     {
-        var ran = await Run("check", Typed(Sound.Replace("straight: 1500", "straigt: 1500", StringComparison.Ordinal)));
+        var ran = await Run("check", Typed(Sound.Replace("straight: 750, bend", "straigt: 750, bend", StringComparison.Ordinal)));
         Assert.Equal(2, ran.Code);
         Assert.DoesNotContain("open-port", ran.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("wheel-not-reached", ran.Error, StringComparison.Ordinal);

@@ -103,7 +103,9 @@ public class StockTests : AtTheTerminal
             [1000, 3401], tube.GetProperty("rolls")[0].GetProperty("cuts").EnumerateArray()
                 .Select(cut => cut.GetProperty("to").GetDouble()));
         Assert.Equal("front (2)", json.RootElement.GetProperty("shopping")[0].GetProperty("usedAt")[0].GetString());
-        Assert.Equal("rough-line", json.RootElement.GetProperty("findings")[0].GetProperty("rule").GetString());
+        Assert.Contains(
+            json.RootElement.GetProperty("findings").EnumerateArray(),
+            finding => string.Equals(finding.GetProperty("rule").GetString(), "rough-line", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -15,5 +15,12 @@ internal static class TestBends
             Piece = new(Lines.Mm(length), Lines.Mm(first), Lines.Mm(second), habit, diameter is { } known ? Lines.Mm(known) : null),
         };
 
+    public static BenderTest Marked(
+        double got, double length, double first, double second, double mark, MeasuredTo habit = MeasuredTo.Corner)
+    {
+        var test = Piece(got, length, first, second, habit);
+        return test with { Piece = test.Piece! with { Mark = Lines.Mm(mark) } };
+    }
+
     private static SourcePosition At { get; } = new("test.yaml", 5, 9);
 }

@@ -1,5 +1,6 @@
 using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Tests.Bench.Rules;
 using BendSheet.Core.Units;
@@ -60,4 +61,9 @@ public class SmallestRadiusTests
 
     private static LineTemplate On(Tube tube, Length radius) =>
         Lines.Of(new Bender("hand", radius, Lines.RadiusAt), [1000, 1000], (0, 45)) with { Tube = tube };
+
+    /// <summary>FAA AC 43.13-1B, Table 9-3, p. 9-22: hose for tube of 3/16 in.</summary>
+    [Fact]
+    public void Hose_for_brake_tube_is_bent_to_the_published_radius() => AssertGeometry.Printed(
+        ReferenceTable.Printed("worked_examples.csv", "hose_316"), HoseTooTight.Smallest.Inches, "smallest radius of hose");
 }

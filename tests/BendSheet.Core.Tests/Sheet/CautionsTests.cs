@@ -17,6 +17,7 @@ public class CautionsTests
     [InlineData("sealant only on taper threads whose maker allows it")]
     [InlineData("deburr, clean and blow out")]
     [InlineData("with eye protection")]
+    [InlineData("lubricate and wash with brake fluid or denatured alcohol only, never mineral oil or solvent")]
     [InlineData("support the line")]
     [InlineData("clear of heat, edges and moving parts through full steering and suspension travel")]
     [InlineData("leak-test under pressure, and check every joint again, before driving")]

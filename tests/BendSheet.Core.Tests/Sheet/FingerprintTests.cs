@@ -61,6 +61,13 @@ public class FingerprintTests
         ["tool radius"] = line => line.OnTool(FullLine.Hand with { Radius = Lines.Mm(15) }),
         ["tool mark"] = line => line.OnTool(FullLine.Hand with { Mark = MarkPlace.Middle }),
         ["tool offset"] = line => line.OnTool(FullLine.Hand with { Offset = Lines.Mm(1.4) }),
+        ["tool line"] = line => line.OnTool(FullLine.Hand with { Line = "L" }),
+        ["no wire"] = line => line with { HasWire = false },
+        ["wire of another line"] = line => line with { WireOf = "other" },
+        ["mirror image of that wire"] = line => line with { WireOf = "other", MirrorsWire = true },
+        ["countersink"] = line => AtA(line, fitting => fitting with { Countersink = Lines.Mm(1.2) }),
+        ["where the tool's line was found"] = line => line.OnTool(
+            FullLine.Hand with { Tests = [TestBends.Marked(90, 200, 103, 103, 90)] }),
         ["tool grip"] = line => line.OnTool(FullLine.Hand with { Grip = Lines.Mm(13) }),
         ["tool follow"] = line => line.OnTool(FullLine.Hand with { Follow = Lines.Mm(11) }),
         ["tool's largest bend"] = line => line.OnTool(FullLine.Hand with { LargestBend = Lines.Deg(120) }),

@@ -10,18 +10,23 @@ public class WorkOrderTests
     [Fact]
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
-            "Cut square to 481.0 mm (18 15/16 in); deburr inside and out; blow out (eye protection); letter the ends A and B.",
-            "End A: slide on nut (17 mm), then sleeve (9 mm), seat sides towards A; make the 37° single flare (takes 0.5 mm), 2.4 mm "
-                + "standing out of the bar, 7.42 to 7.67 mm across (MS33584, from memory: check against your fitting's standard).",
+            "Cut square to 481.0 mm (18 15/16 in), straightened first; deburr inside and out, half the wall at most; blow out (eye "
+                + "protection); letter the ends A and B.",
+            "End A: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards A; make the 37° "
+                + "single flare (uses up 0.5 mm) "
+                + "by the tool's own stop; practise until it measures 7.42 to 7.67 mm across (MS33584, from memory: check "
+                + "against your fitting's standard).",
             "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former; "
                 + "tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
                 + "its offset being in the marks already; tick the table.",
-            "Lay it beside the wire: the same hand, not its mirror image, which no distance shows. Then check it with a stretched tape: a "
-                + "number is the back of that bend, its outermost point.",
-            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the flare. Cut square, deburr, "
+            "Hold it against the wire. Make sure it is not the mirror image: measurements will not show that. Then check it with a "
+                + "stretched tape: a number is the back of that bend, its outermost point.",
+            "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the "
+                + "flare. Cut square, deburr, "
                 + "blow out.",
-            "End B: slide on tube nut (20 mm), seat side towards B; make the 45° double flare (takes 2 mm) by the tool's gauge, on a "
+            "End B: slide on tube nut (20 mm), threaded end towards B; make the 45° double flare (uses up 2 mm) "
+                + "by the tool's gauge, on a "
                 + "practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
             "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
@@ -44,7 +49,7 @@ public class WorkOrderTests
         }).Order;
         foreach (var end in new[] { "A", "B" })
         {
-            var step = order[Only(order, $"End {end}: slide on nut (17 mm), then sleeve (9 mm)")];
+            var step = order[Only(order, $"End {end}: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards {end}")];
             Assert.True(step.IndexOf("slide on", StringComparison.Ordinal) < step.IndexOf($"make the {words}", StringComparison.Ordinal));
         }
     }
@@ -74,7 +79,7 @@ public class WorkOrderTests
         var template = FullLine.Template;
         var order = FullLine.Content(
             template with { From = template.From with { Fitting = FullLine.An3 with { Flare = Flare.None } } }).Order;
-        Assert.EndsWith("seat sides towards A.", order[Only(order, "End A:")], StringComparison.Ordinal);
+        Assert.EndsWith("coned end towards A.", order[Only(order, "End A:")], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -138,4 +143,34 @@ public class WorkOrderTests
 
     private static int Only(ImmutableArray<string> order, string start) =>
         order.IndexOf(Assert.Single(order, step => step.StartsWith(start, StringComparison.Ordinal)));
+
+    [Fact]
+    public void A_mirrored_line_is_held_against_the_wire_of_the_other_as_its_mirror_image()
+    {
+        var mirrored = FullLine.Template.Mirrored() with { WireOf = "front-left", MirrorsWire = true };
+        Assert.Contains(
+            FullLine.Content(mirrored).Order,
+            step => step.StartsWith(
+                "Hold it against the wire of front-left: it must be the mirror image of it. Then check it", StringComparison.Ordinal));
+        Assert.Contains(
+            FullLine.Content(FullLine.Template with { WireOf = "front-left" }).Order,
+            step => step.StartsWith(
+                "Hold it against the wire of front-left. Make sure it is not the mirror image: measurements will not show that.",
+                StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_line_without_a_wire_is_checked_on_the_car() => Assert.Contains(
+        FullLine.Content(FullLine.Template with { HasWire = false, WireOf = "front-left", MirrorsWire = true }).Order,
+        step => step.StartsWith(
+            "Check the hand on the car: measurements will not show a mirror image. Then check it", StringComparison.Ordinal));
+
+    [Fact]
+    public void A_line_on_the_tool_is_called_by_its_name()
+    {
+        var step = Assert.Single(
+            FullLine.Content(FullLine.Template.OnTool(FullLine.Hand with { Line = "L" })).Order,
+            step => step.StartsWith("Make bends", StringComparison.Ordinal));
+        Assert.Contains("mark at the tool's line L, its offset being in the marks already", step, StringComparison.Ordinal);
+    }
 }

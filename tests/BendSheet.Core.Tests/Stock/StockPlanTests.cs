@@ -156,4 +156,16 @@ public class StockPlanTests
 
     private static RoughLine Rough(string name, double length) =>
         new(name, Lines.NameAt, Lines.Tube, LineEnd.Unknown, LineEnd.Unknown, Lines.Mm(length), Lines.NameAt, Made: false);
+
+    [Fact]
+    public void Practice_bends_are_cut_between_practice_flares_and_lines()
+    {
+        var practice = new Practice(1, Lines.Mm(60), Lines.Tube, At) { Bends = 2 };
+        var tube = Assert.Single(Of([Straight("a", 1000)], Stores([Roll(5000, 5000)]) with { Practice = [practice] }).Tubes);
+        Assert.Equal(400, tube.Need.Of(PieceUse.PracticeBend).Millimetres, 1e-9);
+        Assert.Equal(
+            ["practice flare 1", "practice bend 1", "practice bend 2", "a"],
+            Assert.Single(tube.Plan!.Rolls).Cuts.Select(cut => cut.Piece.Name),
+            StringComparer.Ordinal);
+    }
 }

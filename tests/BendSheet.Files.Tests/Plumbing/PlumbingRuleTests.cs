@@ -11,6 +11,10 @@ public class PlumbingRuleTests
 {
     private const string Rear = "rear: {from: {at: master.rear, fitting: inverted}, to: {at: rear-cross.in, fitting: inverted}";
 
+    private const string LeftRear = "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}";
+
+    private const string RightRear = "right-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}";
+
     [Fact]
     public void A_sound_car_is_silent() => Assert.Empty(Findings(Sound));
 
@@ -64,7 +68,7 @@ public class PlumbingRuleTests
     public void Nothing_is_connected_to_a_bleed_screw() => HasOne(
         With(
             ("{at: left-rear.inlet, fitting: inverted}", "{at: ^left-rear.bleeder, fitting: inverted}"),
-            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: [bleeder]}")),
+            (LeftRear, LeftRear.Replace("inverted 3/16", "[bleeder]", StringComparison.Ordinal))),
         Severity.Error,
         SeatsDiffer.Rule,
         "end B of line rear-left has a 45° double flare, and left-rear.bleeder has a bleed screw: nothing can be connected to it; take "
@@ -89,7 +93,7 @@ public class PlumbingRuleTests
         ThreadsDiffer.Rule,
         "end A of line rear has thread 3/8-24, and master.rear has 7/16-24: one does not go into the other; use a nut with 7/16-24, or "
         + "an adapter between them "
-        + "(SAE J512, from memory: check, or type the thread)");
+        + "(SAE J512, from memory: check, or type the thread that the part has)");
 
     [Fact]
     public void A_port_for_larger_tube_is_a_warning_where_the_fitting_does_not_say_its_thread() => HasOne(
@@ -191,8 +195,8 @@ public class PlumbingRuleTests
             With(
                 ("  left-rear: {", "  ^left-rear: {"),
                 ("{at: left-rear.inlet, fitting: inverted}", "{at: other.inlet, fitting: inverted}"),
-                ("  rear-cross: {", "  other: {kind: wheel-cylinder, ports: inverted 3/16}\n  rear-cross: {"),
-                ("kind: wheel-cylinder, ports: inverted 3/16}\n  right-rear", "kind: wheel-cylinder, ports: [bleeder]}\n  right-rear")),
+                ("  rear-cross: {", "  other: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}\n  rear-cross: {"),
+                ("mounted: chassis, ports: inverted 3/16}\n  right-rear", "ports: [bleeder]}\n  right-rear")),
             Severity.Error,
             WheelNotReached.Rule,
             "no master cylinder reaches wheel-cylinder left-rear: lead a line or a hose to it (`show --parts` shows how far each "
@@ -204,10 +208,9 @@ public class PlumbingRuleTests
     {
         var found = Findings(
             With(
-                ("right-front: {kind: caliper, ports: {inlet: M10x1 banjo, bleeder: }}", "right-front: {kind: caliper, ports: {inlet: "
-                    + "M10x1 banjo, second: inverted 3/16}}"),
-            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, "
-                + "second: inverted 3/16}}"),
+                ("right-front: {kind: caliper, ports: {inlet: M10x1 banjo, bleeder: }}", "right-front: {kind: caliper, mounted: "
+                    + "chassis, ports: {inlet: M10x1 banjo, second: inverted 3/16}}"),
+            (LeftRear, LeftRear.Replace("ports: ", "ports: {inlet: inverted 3/16, second: ", StringComparison.Ordinal) + "}"),
             ("  rear-right: {", "  bridge: {from: {at: left-rear.second, fitting: inverted}, to: {at: right-front.second, fitting: "
                 + "inverted}, rows: [{straight: 1900}]}\n  rear-right: {")));
         var finding = Assert.Single(found);
@@ -230,8 +233,8 @@ public class PlumbingRuleTests
             parts:
               m: {kind: master-cylinder, ports: {f: {is: inverted 3/16, circuit: front}, r: {is: inverted 3/16, circuit: rear}}}
               v: {kind: valve, ports: {{{{Ports}}}}}
-              fw: {kind: caliper, ports: inverted 3/16}
-              rw: {kind: caliper, ports: inverted 3/16}
+              fw: {kind: caliper, mounted: chassis, ports: inverted 3/16}
+              rw: {kind: caliper, mounted: chassis, ports: inverted 3/16}
             lines:
               a: {from: m.f, to: v.fi, rows: [{straight: 100}]}
               b: {from: m.r, to: ^v.ri, rows: [{straight: 100}]}
@@ -247,10 +250,8 @@ public class PlumbingRuleTests
     [Fact]
     public void A_ring_is_a_warning_at_what_closes_it() => HasOne(
         With(
-            ("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: {kind: wheel-cylinder, ports: {inlet: inverted 3/16, "
-                + "second: inverted 3/16}}"),
-            ("right-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "right-rear: {kind: wheel-cylinder, ports: {inlet: inverted "
-                + "3/16, second: inverted 3/16}}"),
+            (LeftRear, LeftRear.Replace("ports: ", "ports: {inlet: inverted 3/16, second: ", StringComparison.Ordinal) + "}"),
+            (RightRear, RightRear.Replace("ports: ", "ports: {inlet: inverted 3/16, second: ", StringComparison.Ordinal) + "}"),
             ("{straight: 500}]}\n  rear-right: {", "{straight: 500}]}\n  bridge: {from: {at: left-rear.second, fitting: inverted}, to: "
                 + "{at: right-rear.second, fitting: inverted}, rows: [{straight: 900}]}\n  ^rear-right: {")),
         Severity.Warning,
@@ -306,4 +307,56 @@ public class PlumbingRuleTests
 
     [Fact]
     public void An_unknown_port_is_a_wrong_file() => Assert.Equal(RuleSubject.File, FileRules.UnknownPort.Subject);
+
+    [Fact]
+    public void A_published_thread_is_never_an_error() => HasOne(
+        With(
+            ("  an3: {", "  own: {flare: single 37, thread: M10x1}\n  an3: {"),
+            ("to: {at: front-tee.in, fitting: an3}", "to: {at: ^front-tee.in, fitting: own}")),
+        Severity.Warning,
+        ThreadsDiffer.Rule,
+        "end B of line front has thread M10x1, and front-tee.in has 3/8-24: one does not go into the other; use a nut with 3/8-24, or an "
+            + "adapter between them (AN818 Rev 20, Figure 1: check, or type the thread that the part has)");
+
+    /// <summary>MIL-H-8891A 3.11.4.6.</summary>
+    [Fact]
+    public void A_wheel_that_only_tube_leads_to_is_a_warning_at_its_name() => HasOne(
+        With(("left-rear: {kind: wheel-cylinder, mounted: chassis,", "^left-rear: {kind: wheel-cylinder,")),
+        Severity.Warning,
+        TubeToWheel.Rule,
+        "only tube leads from the master cylinder to wheel-cylinder left-rear, and a wheel moves with suspension and steering (MIL-H-8891A "
+            + "3.11.4.6): put a hose between chassis and wheel, or say `mounted: chassis` in the part if the brake is fixed to the "
+            + "chassis");
+
+    /// <summary>A hose to the axle is enough for both wheels on it.</summary>
+    [Fact]
+    public void A_hose_anywhere_before_the_wheel_is_silent() => Assert.Empty(Findings(With(
+        ("left-rear: {kind: wheel-cylinder, mounted: chassis,", "left-rear: {kind: wheel-cylinder,"),
+        ("right-rear: {kind: wheel-cylinder, mounted: chassis,", "right-rear: {kind: wheel-cylinder,"),
+        ($"  {Rear}, rows: [{{straight: 1700}}]}}\n", string.Empty),
+        ("lines:\n", "  axle-hose: {from: master.rear, to: rear-cross.in}\nlines:\n"))));
+
+    /// <summary>FAA AC 43.13-1B, Table 9-3: 3.00 in for hose on tube of 3/16 in.</summary>
+    [Fact]
+    public void A_hose_bent_tighter_than_published_is_a_warning_at_its_radius() => HasOne(
+        With(("left-hose: {", "left-hose: {bent-to: ^2.99 in, ")),
+        Severity.Warning,
+        HoseTooTight.Rule,
+        "hose left-hose is bent to a radius of 75.9 mm (2.990 in), and the smallest published for hose on tube of 3/16 in is 76.2 mm "
+            + "(3.000 "
+            + "in) (FAA AC 43.13-1B, Table 9-3): lead it in a wider curve, in every position of wheel and steering, or go by what its "
+            + "maker "
+            + "gives");
+
+    [Fact]
+    public void A_hose_of_the_published_radius_and_one_for_other_tube_are_silent()
+    {
+        Assert.Empty(Findings(With(("left-hose: {", "left-hose: {bent-to: 3.00 in, "))));
+        Assert.Empty(Findings(Sound
+            .Replace("an-3", "an-4", StringComparison.Ordinal)
+            .Replace("thread: 3/8-24}\n  inverted", "thread: 7/16-20}\n  inverted", StringComparison.Ordinal)
+            .Replace("od: 3/16 in", "od: 1/4 in", StringComparison.Ordinal)
+            .Replace("inverted 3/16", "3/8-24 inverted 45", StringComparison.Ordinal)
+            .Replace("left-hose: {", "left-hose: {bent-to: 50, ", StringComparison.Ordinal)));
+    }
 }

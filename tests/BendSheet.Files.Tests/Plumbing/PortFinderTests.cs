@@ -63,17 +63,18 @@ public class PortFinderTests
 
     [Theory]
     [InlineData(
-        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
-        "left-rear: {kind: wheel-cylinder, ports: ^3/8-24 flair 37}",
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}",
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: ^3/8-24 flair 37}",
         "unreadable-port")]
     [InlineData(
-        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}",
         "left-rear: {kind: ^drum, ports: inverted 3/16}",
         "not-a-choice")]
-    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
-    [InlineData("left-rear: {kind: wheel-cylinder, ports: inverted 3/16}", "left-rear: ^{kind: other}", "missing-word")]
     [InlineData(
-        "left-rear: {kind: wheel-cylinder, ports: inverted 3/16}",
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}", "left-rear: ^{ports: inverted 3/16}", "missing-word")]
+    [InlineData("left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}", "left-rear: ^{kind: other}", "missing-word")]
+    [InlineData(
+        "left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}",
         "left-rear: {kind: reservoir, ports: ^inverted 3/16}",
         "wrong-kind")]
     [InlineData("have: 1", "have: ^1.5", "out-of-range")]

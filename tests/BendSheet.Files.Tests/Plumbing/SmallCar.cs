@@ -29,8 +29,8 @@ internal static class SmallCar
           right-front: {kind: caliper, ports: {inlet: M10x1 banjo, bleeder: }}
           rear-cross: {kind: cross, ports: inverted 3/16}
           stop-light: {kind: switch, ports: inverted 3/16, screws-into: rear-cross.out}
-          left-rear: {kind: wheel-cylinder, ports: inverted 3/16}
-          right-rear: {kind: wheel-cylinder, ports: inverted 3/16}
+          left-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}
+          right-rear: {kind: wheel-cylinder, mounted: chassis, ports: inverted 3/16}
         hoses:
           left-hose: {from: {at: left-bracket.out, is: an-3}, to: {at: left-front.inlet, is: M10x1 banjo}, length: 350}
           right-hose: {from: {at: right-bracket.out, is: an-3}, to: {at: right-front.inlet, is: M10x1 banjo}, length: 350}

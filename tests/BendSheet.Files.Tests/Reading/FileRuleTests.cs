@@ -49,7 +49,25 @@ public class FileRuleTests
         },
         { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: {A-2: 344, bend 2: 34}`, and this is empty" },
 
+        // Figures that nothing real has
+        {
+            Top.Replace("od: 3/16 in", "od: 3/16", StringComparison.Ordinal) + Line, "2:12", "bare-fraction",
+            "if it is in inches, write `3/16 in`; if not, write the figure with a point"
+        },
+        { Rows("{straight: 12 5/16}"), "6:18", "bare-fraction", "write `12 5/16 in`; if not, write the figure with a point" },
+        {
+            Top.Replace("od: 3/16 in", "od: 25", StringComparison.Ordinal) + Line, "2:12", "unusual-tube", "check `od` and its unit"
+        },
+        {
+            Top + "fittings: {a: {flare: bubble, countersink: 1}}\n" + Line, "4:31", "out-of-place",
+            "and this end has none: take it out"
+        },
+
         // Parts and ports
+        {
+            Top + "parts: {tee: {kind: tee, mounted: chassis}}\n" + Line, "4:26", "out-of-place",
+            "and `tee` is a tee: take it out"
+        },
         {
             Top + "parts: {tee: {kind: tee}}\n" + LongLine("from: tee.lift").Replace(Top, string.Empty, StringComparison.Ordinal), "7:11",
             "unknown-port", "`tee` has no port `lift`: did you mean `tee.left`?"
@@ -429,7 +447,8 @@ public class FileRuleTests
         var file = Read(typed);
         Assert.Equal($"{place} {rule}", Places(file));
         Assert.EndsWith(cure, file.Findings[0].Message, StringComparison.Ordinal);
-        Assert.Equal(Severity.Error, file.Findings[0].Severity);
+        Assert.Equal(
+            rule is "bare-fraction" or "unusual-tube" ? Severity.Warning : Severity.Error, file.Findings[0].Severity);
         Assert.Equal(RuleSubject.File, file.Findings[0].Rule.Subject);
     }
 

@@ -126,4 +126,12 @@ public class StoresReaderTests
         Assert.Empty(file.Findings);
         return file.Stores;
     }
+
+    [Fact]
+    public void Practice_bends_have_a_length_of_their_own()
+    {
+        var practice = Assert.Single(Sound(Top + "practice: {bends: 3, bend-length: 250}\n" + Line).Practice);
+        Assert.Equal((0, 3, 250.0), (practice.Flares, practice.Bends, practice.BendLength.Millimetres));
+        Assert.Equal(200, Assert.Single(Sound(Top + "practice: {flares: 2, bends: 3}\n" + Line).Practice).BendLength.Millimetres);
+    }
 }

@@ -33,6 +33,15 @@ public class TestsReaderTests
         },
         { "{got: 90, length: 200}", "3:45 missing-word", "add `legs`, such as `legs: [106, 105.5]`" },
         { "{got: 90, legs: [103, 103]}", "3:45 missing-word", "add `length`, such as `length: 200`" },
+        { "{pull: 93, got: 90, mark: 97}", "3:55 out-of-place", "stands: add them, or take it out" },
+        {
+            "{got: 90, length: 200, legs: [106, 105.5], measured: outside, mark: 205}", "3:97 out-of-range",
+            "check both, and their units"
+        },
+        {
+            "{got: 90, length: 200, legs: [56, 155.5], measured: outside, mark: 140}", "3:96 out-of-range",
+            "look whether the legs changed places"
+        },
         { "{pull: 93, got: 90, measured: outside}", "3:55 out-of-place", "add `length` and `legs`, or take it out" },
         {
             "{got: 90, length: 200, legs: [103]}", "3:64 wrong-kind",
@@ -70,7 +79,10 @@ public class TestsReaderTests
             "the file's only tube has no name: leave this out, or give it a name in `tubes`"
         },
         { "{pull: 93, gto: 90}", "3:46 unknown-word", "`gto` is not a word for a test: did you mean `got`?" },
-        { "{pulled-to: 93, bent: 90}", "3:36 unknown-word", "it may have `pull`, `got`, `included`, `length`, `legs`, `measured`, `tube`" },
+        {
+            "{pulled-to: 93, bent: 90}", "3:36 unknown-word",
+            "it may have `pull`, `got`, `included`, `length`, `legs`, `measured`, `mark`, `tube`"
+        },
         { "93", "3:35 wrong-kind", "a test is written as words with values, such as `{pull: 93, got: 90}`, and this is `93`" },
     };
 

@@ -39,15 +39,23 @@ internal sealed record BendingTask(
     public StraightNeeded Needs(int bend, TubeEnd held) => (held == TubeEnd.A ? HeldAtA : HeldAtB)[bend];
 
     /// <summary>Straight tube towards A: up to the bend before where that is made, and otherwise up to the end.</summary>
-    public Length TowardsA(int bend, bool made) => Places[bend].Start - (made ? Places[bend - 1].End : BareFrom);
+    public Length TowardsA(int bend, bool made) => TowardsA(bend, made ? bend - 1 : null);
 
     /// <summary>Straight tube towards B: up to the next bend where that is made, and otherwise up to the end.</summary>
-    public Length TowardsB(int bend, bool made) => (made ? Places[bend + 1].Start : BareTo) - Places[bend].End;
+    public Length TowardsB(int bend, bool made) => TowardsB(bend, made ? bend + 1 : null);
 
-    /// <summary>Whether a bend can be made with its neighbours made or still straight.</summary>
-    public bool Fits(int bend, TubeEnd held, bool madeTowardsA, bool madeTowardsB)
+    /// <summary>Whether a bend can be made with its neighbours made or still straight, and nothing made beyond a straight one.</summary>
+    public bool Fits(int bend, TubeEnd held, bool madeTowardsA, bool madeTowardsB) =>
+        Fits(bend, held, madeTowardsA ? bend - 1 : null, madeTowardsB ? bend + 1 : null);
+
+    /// <summary>Whether a bend can be made between the nearest bends that are made; null where all is straight up to the end.</summary>
+    public bool Fits(int bend, TubeEnd held, int? madeTowardsA, int? madeTowardsB)
     {
         var needs = Needs(bend, held);
         return !TowardsA(bend, madeTowardsA).FallsShortOf(needs.TowardsA) && !TowardsB(bend, madeTowardsB).FallsShortOf(needs.TowardsB);
     }
+
+    private Length TowardsA(int bend, int? made) => Places[bend].Start - (made is { } near ? Places[near].End : BareFrom);
+
+    private Length TowardsB(int bend, int? made) => (made is { } near ? Places[near].Start : BareTo) - Places[bend].End;
 }

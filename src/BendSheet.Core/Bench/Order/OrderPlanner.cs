@@ -7,9 +7,8 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
-/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. Fewest bends
-/// that swing into what is round the tool, then fewest turn-rounds of the tube, then the smaller swing, then starting at A, or else at B
-/// rather than in the middle.
+/// Chooses the order of work of a line: which ends are flared when, which bend comes first, from which end each one is held. The least
+/// <see cref="OrderCost"/>, then the better way to finish the ends, then starting at A, or else at B rather than in the middle.
 /// </summary>
 internal static class OrderPlanner
 {
@@ -40,8 +39,21 @@ internal static class OrderPlanner
             return ways.Select(way => new OrderOfWork([], way.AtA.FlaredFirst, way.AtB.FlaredFirst)).FirstOrDefault();
         }
 
-        var starts = ways.Select(way => (Way: way, Search: new OrderSearch(BendingTask.Of(layout, tube, way.AtA, way.AtB), swings)))
-            .SelectMany(found => found.Search.Starts().Select(start => (found.Way, start.Bend, start.Cost))).ToList();
+        var count = layout.Bends.Length;
+        return Best(ways, count, (way, most) => new OrderSearch(BendingTask.Of(layout, tube, way.AtA, way.AtB), swings, most))
+            ?? (count > ScatteredOrderSearch.MostBends
+                ? null
+                : Best(ways, count, (way, most) => new ScatteredOrderSearch(BendingTask.Of(layout, tube, way.AtA, way.AtB), swings, most)));
+    }
+
+    /// <summary>The best of the orders that one kind of search finds for each way to finish the ends, the better way first.</summary>
+    private static OrderOfWork? Best(
+        IEnumerable<(FlareTiming AtA, FlareTiming AtB)> ways,
+        int count,
+        Func<(FlareTiming AtA, FlareTiming AtB), double, IOrderSearch> search)
+    {
+        var starts = ways
+            .SelectMany(way => search(way, double.PositiveInfinity).Starts(), (way, start) => (Way: way, start.Bend, start.Cost)).ToList();
         if (starts.Count == 0)
         {
             return null;
@@ -49,11 +61,10 @@ internal static class OrderPlanner
 
         var least = starts.Min(start => start.Cost);
         var most = least.SwingMm + SameSwing.Millimetres;
-        var best = starts.Where(
-            start => (start.Cost.Cramped, start.Cost.TurnRounds) == (least.Cramped, least.TurnRounds) && start.Cost.SwingMm <= most)
-            .MinBy(start => start.Bend == 0 ? 0 : start.Bend == layout.Bends.Length - 1 ? 1 : start.Bend + 1);
-        var within = new OrderSearch(BendingTask.Of(layout, tube, best.Way.AtA, best.Way.AtB), swings, most);
-        return new(within.StartingWith(best.Bend), best.Way.AtA.FlaredFirst, best.Way.AtB.FlaredFirst);
+        var equal = starts.Where(start => start.Cost.WithoutSwing == least.WithoutSwing && start.Cost.SwingMm <= most).ToList();
+        var (flares, first, _) = equal.Where(start => start.Way == equal[0].Way)
+            .MinBy(start => start.Bend == 0 ? 0 : start.Bend == count - 1 ? 1 : start.Bend + 1);
+        return new(search(flares, most).StartingWith(first), flares.AtA.FlaredFirst, flares.AtB.FlaredFirst);
     }
 
     /// <summary>An order that was begun, for a line whose other bends have changed a little.</summary>

@@ -1,24 +1,19 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Workshop;
 
-using OrderCost = (int Cramped, int TurnRounds, double SwingMm);
-
 namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
-/// Every order of work that the bends of a line can be made in. Whatever was done first, the bends made so far are one stretch of
+/// Every order of work that grows outwards from one bend. Whatever was done first, the bends made so far are one stretch of
 /// neighbours, so that this stretch and the end held last say all that the rest depends on: dynamic programming over the stretches
-/// (Bellman 1957), exact for the fewest bends that swing into what is round the tool, then the fewest turn-rounds and, among those, the
-/// smallest swing.
+/// (Bellman 1957), exact for the order with the least <see cref="OrderCost"/>.
 /// </summary>
-internal sealed class OrderSearch
+internal sealed class OrderSearch : IOrderSearch
 {
     /// <summary>
     /// Beyond this many bends only orders that start at an end are looked at: no hand-bent line has so many, but a coil has.
     /// </summary>
     public const int MostBends = 120;
-
-    private static readonly OrderCost Impossible = (int.MaxValue, int.MaxValue, double.PositiveInfinity);
 
     private static readonly TubeEnd[] Ends = [TubeEnd.A, TubeEnd.B];
 
@@ -46,7 +41,7 @@ internal sealed class OrderSearch
 
     private bool OnlyFromEnds => _task.Count > MostBends;
 
-    /// <summary>What the best order takes that starts with a certain bend, for each bend that one can start with.</summary>
+    /// <inheritdoc/>
     public IEnumerable<(int Bend, OrderCost Cost)> Starts()
     {
         IEnumerable<int> bends = OnlyFromEnds ? [0, _task.Count - 1] : Enumerable.Range(0, _task.Count);
@@ -54,19 +49,16 @@ internal sealed class OrderSearch
             .Select(start => (start.Key, start.Min()));
     }
 
-    /// <summary>
-    /// An order with the fewest cramped bends, then turn-rounds, of all that start with a certain bend; of several the one that holds A,
-    /// and goes towards B, as early as it can.
-    /// </summary>
-    /// <param name="first">One of <see cref="Starts"/>.</param>
+    /// <inheritdoc/>
+    /// <remarks>Of several it is the one that holds A, and goes towards B, as early as it can.</remarks>
     public ImmutableArray<BendStep> StartingWith(int first)
     {
         var steps = ImmutableArray.CreateBuilder<BendStep>(_task.Count);
-        var at = StartsWith(first).MinBy(start => (start.Whole.Cramped, start.Whole.TurnRounds));
+        var at = StartsWith(first).MinBy(start => start.Whole.WithoutSwing);
         steps.Add(at.Step);
         while (steps.Count < _task.Count)
         {
-            at = Next(at.First, at.Last, at.Step.Held).MinBy(next => (next.Whole.Cramped, next.Whole.TurnRounds));
+            at = Next(at.First, at.Last, at.Step.Held).MinBy(next => next.Whole.WithoutSwing);
             steps.Add(at.Step);
         }
 
@@ -83,7 +75,7 @@ internal sealed class OrderSearch
             foreach (var held in Ends)
             {
                 costs[(2 * slot) + (int)held] = Next(first, first + length - 1, held)
-                    .Select(next => next.Whole).DefaultIfEmpty(Impossible).Min();
+                    .Select(next => next.Whole).DefaultIfEmpty(OrderCost.Impossible).Min();
             }
         }
 
@@ -135,16 +127,16 @@ internal sealed class OrderSearch
             return null;
         }
 
-        var swing = OnlyFromEnds ? _swings.AtMost(bend, held) : _swings.Of(bend, held, held == TubeEnd.A ? last - bend : bend - first);
+        var swept = held == TubeEnd.A ? last - bend : bend - first;
+        var swing = OnlyFromEnds ? _swings.AtMost(bend, held) : _swings.Of(bend, held, swept);
         var rest = Rest(first, last, held);
-        return swing.Millimetres > _mostSwing || rest == Impossible
+        return swing.Millimetres > _mostSwing || rest == OrderCost.Impossible
             ? null
             : new(
                 new(bend, held, swing),
                 first,
                 last,
-                (rest.Cramped + (_task.IsCramped(bend, swing) ? 1 : 0), rest.TurnRounds
-                    + (turned ? 1 : 0), Math.Max(rest.SwingMm, swing.Millimetres)));
+                rest.After(_task.IsCramped(bend, swing), LongSwing.Is(swing, swept > 0), turned, swing));
     }
 
     private readonly record struct Move(BendStep Step, int First, int Last, OrderCost Whole);

@@ -49,15 +49,16 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
         return reaches;
     }
 
-    /// <summary>The arm as points along it, before the bend is made: straights between them, but on made bends.</summary>
-    /// <param name="made">How many of the bends next to it are made already.</param>
-    public IReadOnlyList<Vector3D> Points(int made)
+    /// <summary>
+    /// The arm as points along it, all of its bends made, before the bend is made: straights between them, but on made bends.
+    /// </summary>
+    public IReadOnlyList<Vector3D> Points()
     {
         var all = new List<Vector3D> { default };
-        foreach (var (sofar, points, tail) in Walk().Take(made + 1))
+        foreach (var (made, points, tail) in Walk())
         {
             all.AddRange(points);
-            if (sofar == made)
+            if (made == outwards.Count)
             {
                 all.Add(tail);
             }

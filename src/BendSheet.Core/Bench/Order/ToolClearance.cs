@@ -19,23 +19,19 @@ internal sealed class ToolClearance
     /// <summary>The clearance of one bend in its turn.</summary>
     /// <param name="swings">Of the line.</param>
     /// <param name="step">The bend.</param>
-    /// <param name="madeTowardsA">Bends made already on the side of A.</param>
-    /// <param name="madeTowardsB">Bends made already on the side of B.</param>
+    /// <param name="isMade">Which bends are made already.</param>
     /// <param name="radius">Of the former.</param>
-    public static ToolClearance Of(SweepReach swings, BendStep step, int madeTowardsA, int madeTowardsB, Length radius)
+    public static ToolClearance Of(SweepReach swings, BendStep step, Func<int, bool> isMade, Length radius)
     {
         var clearance = new ToolClearance();
-        var (far, madeHeld, madeSwept) = step.Held == TubeEnd.A
-            ? (TubeEnd.B, madeTowardsA, madeTowardsB)
-            : (TubeEnd.A, madeTowardsB, madeTowardsA);
-        var held = swings.ArmOf(step.Bend, step.Held, held: true);
-        var swept = swings.ArmOf(step.Bend, far);
+        var held = swings.ArmOf(step.Bend, step.Held, isMade, held: true);
+        var swept = swings.ArmOf(step.Bend, step.Held == TubeEnd.A ? TubeEnd.B : TubeEnd.A, isMade);
         var r = radius.Millimetres;
 
         // Seen from the other side the arm's x and the former's axis point the other way.
-        clearance.Add(held.Points(madeHeld).Select(point => new Vector3D(0 - point.X, point.Y - r, 0 - point.Z)));
-        clearance.Add(swept.Points(madeSwept).Select(point => new Vector3D(point.X, point.Y - r, point.Z)));
-        clearance.Add(swept.Points(madeSwept).Select(point => swept.Swept(point)));
+        clearance.Add(held.Points().Select(point => new Vector3D(0 - point.X, point.Y - r, 0 - point.Z)));
+        clearance.Add(swept.Points().Select(point => new Vector3D(point.X, point.Y - r, point.Z)));
+        clearance.Add(swept.Points().Select(point => swept.Swept(point)));
         return clearance;
     }
 

@@ -17,6 +17,7 @@ public static class LayoutRules
         .. TighterThanPublished.Check(template, layout),
         .. SpreadChanged.Check(template, layout),
         .. NearlyU.Check(template, layout),
+        .. NoBend.Check(template),
         .. NotForBrakes.Check(template),
         .. WallTooThin.Check(template),
         .. FlareAndWall.Check(template),

@@ -59,16 +59,54 @@ public static class LegTooShort
             + (radius > 0 ? $", or use a bender of at most {FindingFigures.DownMm(Length.FromMillimetres(radius))} radius" : string.Empty)
             : nearlyU
             ? $"a bend so near to 180° has its corner far out: if it is a U-bend, {NearlyU.InWords(template)}"
-            : radius > 0
+            : BetweenLegs(template, number - 1, before, after) + (radius > 0
             ? $"the largest radius that would fit is {FindingFigures.DownMm(Length.FromMillimetres(radius))}; measure again, use a "
                 + "smaller bend or move the corners apart"
-            : "no radius would fit; measure again";
+            : "no radius would fit; measure again");
         var leg = inner is null
             ? FormattableString.Invariant($"leg {number}")
             : FormattableString.Invariant($"{inner.Name} (leg {number})");
         return $"{leg} is {FindingFigures.UpMm(shortfall)} too short for {bends}: {needs} {FindingFigures.UpMm(need)} and the leg is "
             + $"{FindingFigures.Mm(whole)} {(layout.HasCorners ? "corner to corner" : "from the U-bend to the other corner")}; {cure}";
     }
+
+    /// <summary>
+    /// Bends of more than 90° with which the leg would fit if their figures were the angles between the legs, which is what a square held
+    /// against a wire shows; null where it would not, or where no bend was typed.
+    /// </summary>
+    private static string? BetweenLegs(LineTemplate template, int leg, BendLayout? before, BendLayout? after)
+    {
+        if (!template.Corners.IsEmpty || template.Taped is not null)
+        {
+            return null;
+        }
+
+        var sharp = new[] { before, after }.OfType<BendLayout>().Where(bend => bend.Bend.Turn.Degrees is > 90 and < 180).ToList();
+        return sharp.Select(bend => new List<BendLayout> { bend }).Append(sharp)
+            .Where(doubted => doubted.Count > 0 && Fits(template, template.Route.Legs[leg], before, after, doubted))
+            .Select(Doubt).FirstOrDefault();
+    }
+
+    private static bool Fits(LineTemplate template, Leg leg, BendLayout? before, BendLayout? after, List<BendLayout> doubted)
+    {
+        return !RouteLayout.StraightLeft(template, leg, leg.Measured, Shape(before), Shape(after)).FallsShortOf(Length.Zero);
+
+        BendShape? Shape(BendLayout? bend) => bend is null ? null
+            : BendShape.Of(bend.Bend, doubted.Contains(bend) ? OtherAngle(bend.Bend.Turn) : bend.Bend.Turn);
+    }
+
+    private static string Doubt(List<BendLayout> doubted)
+    {
+        var turns = doubted.ConvertAll(bend => AngleNotation.Figure(bend.Bend.Turn));
+        var others = string.Join(" and ", doubted.Select(bend => AngleNotation.Figure(OtherAngle(bend.Bend.Turn))));
+        var type = string.Join(" and ", turns.Select(turn => $"`included: {turn.TrimEnd('°')}`"));
+        return (doubted.Count == 1
+            ? $"a bend of {others} would fit: if {turns[0]} is the angle between the legs, type {type}"
+            : $"bends of {others} would fit: if {string.Join(" and ", turns)} are the angles between the legs, type {type}")
+            + "; otherwise ";
+    }
+
+    private static Angle OtherAngle(Angle turn) => Angle.FromDegrees(180 - turn.Degrees);
 
     private static double HalfTangent(BendLayout? bend) => bend is { Bend.HasCorner: true } ? Math.Tan(bend.Bend.Turn.Radians / 2) : 0;
 }

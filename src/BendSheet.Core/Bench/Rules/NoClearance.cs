@@ -39,9 +39,8 @@ public static class NoClearance
                 continue;
             }
 
-            var before = plan.Order.Steps.Take(i).ToList();
-            var clearance = ToolClearance.Of(
-                swings, step, before.Count(made => made.Bend < step.Bend), before.Count(made => made.Bend > step.Bend), bend.Layout.Radius);
+            var before = plan.Order.Steps.Take(i).Select(made => made.Bend).ToHashSet();
+            var clearance = ToolClearance.Of(swings, step, before.Contains, bend.Layout.Radius);
             if (InTheWay(clearance, bend, half, 1) is { } onOne && InTheWay(clearance, bend, half, -1) is { } onOther)
             {
                 yield return Rule.Warning(

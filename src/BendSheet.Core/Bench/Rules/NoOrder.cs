@@ -126,7 +126,7 @@ public static class NoOrder
                 var bender = layout.Bends[i].Bend.Bender;
                 return Rule.Error(
                     layout.Bends[i].Bend.TurnAt,
-                    $"bend {i + 1} finds no room in any order that works outwards from one bend: it has "
+                    $"bend {i + 1} finds no room in {Orders(task)}: it has "
                     + $"{FindingFigures.Mm(task.TowardsA(i, made: i > 0))} of straight tube towards A and "
                     + $"{FindingFigures.Mm(task.TowardsB(i, made: i + 1 < task.Count))} towards B, "
                     + $"and {BenderNames.InWords(bender)} needs {FindingFigures.UpMm(Held(task, i))} on the side that is held and "
@@ -137,9 +137,14 @@ public static class NoOrder
 
         return Rule.Error(
             template.At,
-            $"line {template.Name} cannot be made in any order that works outwards from one bend: more than one bend finds too little "
+            $"line {template.Name} cannot be made in {Orders(task)}: more than one bend finds too little "
                 + "straight tube beside it; move its bends apart, or use a tool that needs less");
     }
+
+    /// <summary>What was looked at.</summary>
+    private static string Orders(BendingTask task) => task.Count > ScatteredOrderSearch.MostBends
+        ? "any order that works outwards from one bend"
+        : "any order";
 
     private static Length Held(BendingTask task, int bend) => task.Needs(bend, TubeEnd.A).TowardsA;
 

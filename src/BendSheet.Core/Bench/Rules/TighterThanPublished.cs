@@ -24,10 +24,12 @@ public static class TighterThanPublished
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
     {
         var tube = template.Tube;
-        if (tube.SmallestRadius is not null || Published(tube) is not var (smallest, words))
+        if (tube.SmallestRadius is not null)
         {
             yield break;
         }
+
+        var (smallest, words) = Published(tube);
 
         // Half of the tube's diameter and less is the other rule's subject.
         foreach (var bender in layout.Bends.Select(bend => bend.Bend.Bender).Distinct()
@@ -41,7 +43,7 @@ public static class TighterThanPublished
         }
     }
 
-    private static (Length Smallest, string Words)? Published(Tube tube)
+    private static (Length Smallest, string Words) Published(Tube tube)
     {
         if (PublishedRadius.For(tube) is { } row)
         {
@@ -52,6 +54,6 @@ public static class TighterThanPublished
         return tube.InsideDiameter is { } hole
             ? (PublishedRadius.IdealInsideDiameters * hole, $"{PublishedRadius.IdealInsideDiameters} times the inside diameter, which is "
                 + $"an ideal for low friction and no limit ({PublishedRadius.Ideal.InWords})")
-            : null;
+            : (tube.OutsideDiameter, "the tube's own diameter (common practice, no source; the radius counts to the tube's centreline)");
     }
 }

@@ -30,6 +30,8 @@ public static class PlumbingRules
                 .. ends[false].Select(found => found.Finding),
                 .. OpenPort.Check(network),
                 .. WheelNotReached.Check(network, circuits),
+                .. TubeToWheel.Check(network),
+                .. HoseTooTight.Check(network),
                 .. CircuitsJoined.Check(network, circuits),
                 .. Ring.Check(network, circuits),
                 .. NoBrakeLightSwitch.Check(network, circuits),

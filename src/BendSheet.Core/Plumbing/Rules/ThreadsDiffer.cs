@@ -12,8 +12,8 @@ public static class ThreadsDiffer
         "threads-differ", RuleSubject.Making, "A nut with another thread than the port's does not go in, or strips after a turn.");
 
     /// <summary>
-    /// An error where both threads were typed or seen in a standard, at the port. Where the fitting does not say its thread, or a thread is
-    /// only known from memory, a warning.
+    /// An error where both threads were typed, at the port. Where the fitting does not say its thread, or one comes from a publication and
+    /// nobody typed it, a warning.
     /// </summary>
     public static IEnumerable<Finding> Check(PortUse use)
     {
@@ -47,15 +47,13 @@ public static class ThreadsDiffer
 
     private static Finding Typed(PortUse use, ScrewThread own, ScrewThread thread)
     {
-        var doubtful = use.Place.Port.Spec.ThreadMustBeChecked ? use.Place.Port.Spec.Source
-            : use.End.Spec.ThreadMustBeChecked ? use.End.Spec.Source
-            : null;
+        var published = use.Place.Port.Spec.Source ?? use.End.Spec.Source;
         var message =
             $"{use.End.Name} has thread {own.InWords}, and {use.Place.InWords} has {thread.InWords}: one does not go into the other; "
             + $"use {(use.End.Fitting is null ? "an end" : "a nut")} with {thread.InWords}, or an adapter between them";
-        return doubtful is null
+        return published is null
             ? Rule.Error(use.Position, message)
-            : Rule.Warning(use.Position, $"{message} ({doubtful.InWords}: check, or type the thread)");
+            : Rule.Warning(use.Position, $"{message} ({published.InWords}: check, or type the thread that the part has)");
     }
 
     /// <summary>Null where it is not known; a seat that does not fit is enough to say of one place.</summary>

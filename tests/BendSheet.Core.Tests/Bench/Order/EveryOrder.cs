@@ -2,6 +2,8 @@ using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Tests.Geometry;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Tests.Bench.Order;
@@ -27,22 +29,28 @@ internal sealed class EveryOrder
 
     private int Count => _layout.Bends.Length;
 
-    /// <summary>What every order that works takes, with the ends that are flared first in it.</summary>
-    public IEnumerable<(int Cramped, int TurnRounds, double Swing, int Start, bool FlareAFirst, bool FlareBFirst)> Working()
+    /// <summary>
+    /// What every order that works takes, with the ends that are flared first in it: of those that grow outwards from one bend, or where
+    /// none of them works of all that there are.
+    /// </summary>
+    public List<(OrderOfHands Cost, int Start, bool FlareAFirst, bool FlareBFirst)> Working() =>
+        [.. Working(Outwards()) is var outwards && outwards.Any() ? outwards : Working(Permutations([]))];
+
+    private IEnumerable<(OrderOfHands Cost, int Start, bool FlareAFirst, bool FlareBFirst)> Working(IEnumerable<List<int>> orders)
     {
         foreach (var flareA in Choices(_template.From, _layout.Legs[0].StraightLeft.Millimetres))
         {
             foreach (var flareB in Choices(_template.To, _layout.Legs[^1].StraightLeft.Millimetres))
             {
-                foreach (var order in Orders())
+                foreach (var order in orders)
                 {
                     foreach (var held in Sides(Count))
                     {
                         var steps = order.Zip(held).ToList();
                         if (Works(steps, flareA, flareB))
                         {
-                            var (cramped, turns, swing, start) = Cost(steps);
-                            yield return (cramped, turns, swing, start, flareA, flareB);
+                            var (cost, start) = Cost(steps);
+                            yield return (cost, start, flareA, flareB);
                         }
                     }
                 }
@@ -51,24 +59,71 @@ internal sealed class EveryOrder
     }
 
     /// <summary>
-    /// Bends that swing into what is round the tool, turn-rounds, the largest swing in millimetres, and how far from the best start: A, B,
-    /// then the middle from A on.
+    /// What an order takes, and how far from the best start it begins: A, B, then the middle from A on. A swing is long beyond 500 mm of
+    /// bent tube, or 1,500 mm of straight tube.
     /// </summary>
-    public (int Cramped, int TurnRounds, double Swing, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
+    public (OrderOfHands Cost, int Start) Cost(IReadOnlyList<(int Bend, TubeEnd Held)> steps)
     {
-        var turned = Enumerable.Range(1, steps.Count - 1).Count(i => steps[i].Held != steps[i - 1].Held);
-        var swings = Enumerable.Range(0, steps.Count).Select(i =>
+        var (cramped, isLong, turned, most) = (0, 0, 0, 0.0);
+        for (var i = 0; i < steps.Count; i++)
         {
             var (bend, held) = steps[i];
-            var swept = steps.Take(i).Count(made => held == TubeEnd.A ? made.Bend > bend : made.Bend < bend);
-            return _swings.Of(bend, held, swept).Millimetres;
-        }).ToList();
-        var cramped = steps.Zip(swings).Count(step =>
-            step.Second
-                + (_template.Tube.OutsideDiameter.Millimetres / 2) > (_layout.Bends[step.First.Bend].Bend.Bender.ClearAround?.Millimetres
-                ?? double.PositiveInfinity) + 1e-6);
+            var swept = steps.Take(i).Select(made => made.Bend).Where(made => held == TubeEnd.A ? made > bend : made < bend).ToList();
+            var swing = Swing(bend, held, swept);
+            var room = _layout.Bends[bend].Bend.Bender.ClearAround?.Millimetres ?? double.PositiveInfinity;
+            cramped += swing + (_template.Tube.OutsideDiameter.Millimetres / 2) > room + 1e-6 ? 1 : 0;
+            isLong += swing > (swept.Count > 0 ? 500 : 1500) ? 1 : 0;
+            turned += i > 0 && steps[i - 1].Held != held ? 1 : 0;
+            most = Math.Max(most, swing);
+        }
+
         var first = steps[0].Bend;
-        return (cramped, turned, swings.Max(), first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);
+        return (new(cramped, isLong, turned, most), first == 0 ? 0 : first == Count - 1 ? 1 : first + 1);
+    }
+
+    /// <summary>
+    /// How far a swept side reaches, with some bends made on it: of bends next to the one that is made as the search has it, which a test
+    /// of its own holds against walked tube; of others that of a line that has only the made ones on that side, with tube for the rest.
+    /// </summary>
+    private double Swing(int bend, TubeEnd held, List<int> swept)
+    {
+        var sign = held == TubeEnd.A ? 1 : -1;
+        return Enumerable.Range(1, swept.Count).All(i => swept.Contains(bend + (sign * i)))
+            ? _swings.Of(bend, held, swept.Count).Millimetres
+            : StraightenedReach(bend, held, swept);
+    }
+
+    private double StraightenedReach(int bend, TubeEnd held, List<int> swept)
+    {
+        var kept = Enumerable.Range(0, Count).Where(i => i == bend || swept.Contains(i)).ToList();
+        var straights = new double[kept.Count + 1];
+        var rotations = new double[kept.Count];
+        var (k, straight, rotation) = (0, 0.0, 0.0);
+        for (var i = 0; i < Count; i++)
+        {
+            straight += _layout.Legs[i].StraightLeft.Millimetres;
+            rotation += _layout.Bends[i].Bend.Rotation.Degrees;
+            if (kept.Contains(i))
+            {
+                (straights[k], rotations[k++]) = (straight, rotation);
+                (straight, rotation) = (0, 0);
+            }
+            else
+            {
+                straight += _layout.Bends[i].Arc.Millimetres;
+            }
+        }
+
+        // What the flares and the trim take is tube as well while the bends are made.
+        straights[^1] = straight
+            + (_layout.Legs[^1].StraightLeft + _template.To.FlareAllowance + _template.To.Trim).Millimetres;
+        straights[0] += _template.From.FlareAllowance.Millimetres;
+        var radius = _layout.Bends[0].Radius.Millimetres;
+        var turns = kept.Select(i => _layout.Bends[i].Bend.Turn.Degrees).ToArray();
+        var line = new Shape(radius, straights, turns, rotations).Template();
+        var layout = RouteLayout.Of(line).Layout!;
+        return new SweepReach(layout, StraightTube.Of(line, layout), [.. layout.Bends.Select(one => one.Bend.Turn)])
+            .Of(kept.IndexOf(bend), held, swept.Count).Millimetres;
     }
 
     /// <summary>Whether every bend finds its room, with what is made and what is flared before it.</summary>
@@ -87,7 +142,7 @@ internal sealed class EveryOrder
             var to = end + (held == TubeEnd.A ? tool.Follow : tool.Grip).Millimetres;
             var middle = (start + end) / 2;
             var line = tool.Mark == MarkPlace.Middle ? middle : held == TubeEnd.A ? start : end;
-            var mark = line + ((held == TubeEnd.A ? 1 : -1) * tool.Offset.Millimetres);
+            var mark = line + ((held == TubeEnd.A ? 1 : -1) * (tool.Offset ?? Length.Zero).Millimetres);
             const double Same = 1e-6;
             if (from < lower - Same || to > upper + Same || mark < lower - Same || mark > upper + Same)
             {
@@ -132,7 +187,7 @@ internal sealed class EveryOrder
     }
 
     /// <summary>Every order that grows outwards from its first bend.</summary>
-    private IEnumerable<List<int>> Orders()
+    private IEnumerable<List<int>> Outwards()
     {
         for (var first = 0; first < Count; first++)
         {
@@ -154,6 +209,16 @@ internal sealed class EveryOrder
         }
     }
 
+    private IEnumerable<List<int>> Permutations(List<int> begun) => begun.Count == Count
+        ? [begun]
+        : Enumerable.Range(0, Count).Except(begun).SelectMany(next => Permutations([.. begun, next]));
+
     private static IEnumerable<TubeEnd[]> Sides(int count) =>
         Enumerable.Range(0, 1 << count).Select(bits => Enumerable.Range(0, count).Select(i => (TubeEnd)(bits >> i & 1)).ToArray());
+}
+
+/// <summary>What an order asks of the hands, the first figure counting most.</summary>
+internal readonly record struct OrderOfHands(int Cramped, int LongSwings, int TurnRounds, double Swing)
+{
+    public (int Cramped, int LongSwings, int TurnRounds) Figures => (Cramped, LongSwings, TurnRounds);
 }

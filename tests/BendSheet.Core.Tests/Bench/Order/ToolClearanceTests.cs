@@ -23,8 +23,7 @@ public class ToolClearanceTests
         double[] legs = [200, 60 + Radius + (Radius * Math.Tan(75 * Math.PI / 180)), 200];
         (double, double)[] bends = held == TubeEnd.A ? [(0, 150), (0, 90)] : [(0, 90), (0, 150)];
         var (hook, made) = held == TubeEnd.A ? (0, 1) : (2, 0);
-        var clearance = ToolClearance.Of(
-            Swings(legs, bends), new(made, held, default), held == TubeEnd.A ? 1 : 0, held == TubeEnd.B ? 1 : 0, Lines.Mm(Radius));
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(made, held, default), bend => bend != made, Lines.Mm(Radius));
 
         var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
         var (leg, middle) = (finished.Straights[hook], finished.Arcs[made].Centre);
@@ -48,7 +47,7 @@ public class ToolClearanceTests
     {
         var arm = Swings([200, 150, 200], (0, pull), (40, 60)).ArmOf(0, TubeEnd.B);
         var rolled = Radius * pull * Math.PI / 180;
-        foreach (var point in arm.Points(1))
+        foreach (var point in arm.Points())
         {
             var before = new Vector3D(point.X - rolled, point.Y - Radius, 0);
             var swept = arm.Swept(point);

@@ -39,8 +39,8 @@ public class BendTooTightTests
     public void The_smallest_radius_itself_is_silent() => OneFinding.None(Line(9.5, smallest: 9.5));
 
     [Fact]
-    public void Where_the_file_gives_no_smallest_radius_any_that_the_tube_can_follow_is_silent() =>
-        OneFinding.None(Line(2.4, smallest: null));
+    public void Where_the_file_gives_no_smallest_radius_any_that_the_tube_can_follow_has_other_rules() =>
+        Assert.Same(TighterThanPublished.Rule, OneFinding.Of(Line(2.4, smallest: null)).Rule);
 
     [Fact]
     public void A_tool_that_bends_nothing_is_not_spoken_of()

@@ -103,7 +103,8 @@ public class EndTooShortTests
         (leg, radius, turn) =>
         {
             var need = Flared with { Straight = Lines.Mm(45) };
-            var template = Line([200, leg], null, need, (0, turn)).Trimmed(Trimmed).OnTool(Lines.Bender(radius));
+            var template = (Line([200, leg], null, need, (0, turn)) with { Tube = Lines.Tube with { SmallestRadius = Lines.Mm(0.1) } })
+                .Trimmed(Trimmed).OnTool(Lines.Bender(radius));
             var message = OneFinding.Of(template).Message;
             var longer = leg + OneFinding.MmAfter("the straight at end B is", message);
             OneFinding.None(Line([200, longer], null, need, (0, turn)).Trimmed(Trimmed).OnTool(Lines.Bender(radius)));

@@ -10,7 +10,7 @@ public class LegTooShortTests
 {
     [Fact]
     public void A_flat_part_of_nothing_on_the_wires_own_radius_fits() => OneFinding.None(
-        Lines.Of(Lines.Bender(4), [50, 0, 50], (0, 15), (90, 90)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(4)) });
+        Lines.Of(Lines.Bender(6), [50, 0, 50], (0, 15), (90, 90)) with { Habit = MeasuredTo.Straight, Wire = new(null, Lines.Mm(6)) });
 
     [Fact]
     public void A_leg_between_two_bends_needs_both_setbacks() => OneFinding.Is(
@@ -72,7 +72,10 @@ public class LegTooShortTests
         Gen.Select(Gen.Double[30, 40], Gen.Double[30, 60], Gen.Double[70, 140], Gen.Double[70, 140]).Sample(
             (leg, radius, first, second) =>
             {
-                var template = Lines.Of(Lines.Bender(radius), [500, leg, 500], (0, first), (90, second));
+                var template = Lines.Of(Lines.Bender(radius), [500, leg, 500], (0, first), (90, second)) with
+                {
+                    Tube = Lines.Tube with { SmallestRadius = Lines.Mm(0.1) },
+                };
                 var message = OneFinding.Of(template).Message;
                 var largest = OneFinding.MmAfter("the largest radius that would fit is", message);
                 Assert.True(largest < radius);
@@ -81,4 +84,20 @@ public class LegTooShortTests
                 OneFinding.None(Lines.Of(Lines.Bender(radius), [500, longer, 500], (0, first), (90, second)));
             },
             iter: 1000);
+
+    /// <summary>30° needs 14.3 + 3.8 = 18.1 mm of the 40; 150° needs 14.3 + 53.3.</summary>
+    [Fact]
+    public void The_angle_between_the_legs_typed_as_bend_is_recognized() => OneFinding.Is(
+        Lines.Of(Lines.Bender(Lines.NineSixteenths), [120, 40, 100], (0, 90), (180, 150)),
+        Severity.Error,
+        LegTooShort.Rule,
+        Lines.StraightAt(1),
+        "leg 2 is 27.7 mm (1.087 in) too short for its two bends (90° and 150°): they need 67.7 mm (2.662 in) and the leg is 40.0 mm "
+            + "(1.575 in) corner to corner; a bend of 30° would fit: if 150° is the angle between the legs, type `included: 150`; "
+            + "otherwise the largest radius that would fit is 8.4 mm (0.332 in); measure again, use a smaller bend or move the corners "
+            + "apart");
+
+    [Fact]
+    public void Where_the_other_angle_would_not_fit_either_nothing_is_said_of_it() => Assert.DoesNotContain(
+        "included", OneFinding.Of(Lines.Of(Lines.Bender(20), [120, 22, 100], (0, 90), (180, 150))).Message, StringComparison.Ordinal);
 }

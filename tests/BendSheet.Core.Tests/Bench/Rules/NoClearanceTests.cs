@@ -35,7 +35,7 @@ public class NoClearanceTests
             Severity.Warning,
             NoClearance.Rule,
             Lines.TurnAt(3),
-            "bend 4, held at B: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the "
+            "bend 4, held at A: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the "
                 + "bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");
         OneFinding.None(UpAndOver(clearBelow: 242.5));
     }

@@ -64,7 +64,7 @@ public class NoOrderTests
         Severity.Error,
         NoOrder.Rule,
         Lines.TurnAt(0),
-        "bend 1 finds no room in any order that works outwards from one bend: it has 25.0 mm (0.984 in) of straight tube towards A and "
+        "bend 1 finds no room in any order: it has 25.0 mm (0.984 in) of straight tube towards A and "
         + "25.0 mm (0.984 in) towards B, "
         + "and bender hand needs 30.0 mm (1.182 in) on the side that is held and 10.0 mm (0.394 in) on the side that is swept, for its "
         + "grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");
@@ -106,7 +106,7 @@ public class NoOrderTests
             Severity.Error,
             NoOrder.Rule,
             Lines.TurnAt(0),
-            "bend 1 finds no room in any order that works outwards from one bend: it has 20.0 mm (0.787 in) of straight tube towards A "
+            "bend 1 finds no room in any order: it has 20.0 mm (0.787 in) of straight tube towards A "
             + "and 20.0 mm (0.787 in) towards B, "
             + "and bender hand needs 25.5 mm (1.004 in) on the side that is held and 0.0 mm (0.000 in) on the side that is swept, for "
             + "its grip or follow and up to its mark: move the bends apart, look at the tool's `offset`, or use one that needs less");

@@ -75,4 +75,13 @@ public class TighterThanPublishedTests
         {
             Tube = new("main", Lines.Mm(4.76), wall is { } mm ? Lines.Mm(mm) : null, material, null),
         };
+
+    [Fact]
+    public void A_radius_below_the_tubes_own_diameter_is_a_warning_where_nothing_else_is_known() => OneFinding.Is(
+        Line(4.7, "copper-nickel"),
+        Severity.Warning,
+        TighterThanPublished.Rule,
+        Lines.RadiusAt,
+        "bender hand bends tube main to 4.7 mm (0.185 in), tighter than 4.8 mm (0.187 in), the tube's own diameter (common practice, no "
+            + "source; the radius counts to the tube's centreline)" + Cure);
 }
