@@ -83,19 +83,22 @@ internal static class OrderPlanner
         var task = BendingTask.Of(layout, tube, atA ?? default, atB ?? default);
         int? stopped = atA is null ? 0 : atB is null ? layout.Bends.Length - 1 : null;
         var steps = ImmutableArray.CreateBuilder<BendStep>();
-        var (first, last) = (int.MaxValue, -1);
+        var made = new SortedSet<int>();
         foreach (var step in begun.Steps)
         {
-            (first, last) = (Math.Min(first, step.Bend), Math.Max(last, step.Bend));
-            var fits = task.Fits(step.Bend, step.Held, madeTowardsA: step.Bend > first, madeTowardsB: step.Bend < last);
-            stopped ??= fits ? null : step.Bend;
-            steps.Add(step with
-            {
-                Swing = layout.Bends.Length > OrderSearch.MostBends
-                    ? swings.AtMost(step.Bend, step.Held)
-                    : swings.Of(step.Bend, step.Held, step.Held == TubeEnd.A ? last - step.Bend : step.Bend - first),
-            });
+            var (before, beyond) = (made.GetViewBetween(0, step.Bend), made.GetViewBetween(step.Bend, layout.Bends.Length));
+            int? nearA = before.Count > 0 ? before.Max : null;
+            int? nearB = beyond.Count > 0 ? beyond.Min : null;
+            stopped ??= task.Fits(step.Bend, step.Held, nearA, nearB) ? null : step.Bend;
+            steps.Add(step with { Swing = Swing(step, step.Held == TubeEnd.A ? beyond : before) });
+            made.Add(step.Bend);
         }
+
+        Length Swing(BendStep step, SortedSet<int> swept) => layout.Bends.Length > OrderSearch.MostBends
+            ? swings.AtMost(step.Bend, step.Held)
+            : swept.Count == 0 || Math.Max(swept.Max - step.Bend, step.Bend - swept.Min) == swept.Count
+                ? swings.Of(step.Bend, step.Held, swept.Count)
+                : swings.OfScattered(step.Bend, step.Held, swept.Aggregate(0, (bits, bend) => bits | (1 << bend)));
 
         return (begun with { Steps = steps.ToImmutable() }, stopped);
     }
