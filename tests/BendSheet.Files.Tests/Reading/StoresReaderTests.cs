@@ -63,8 +63,9 @@ public class StoresReaderTests
     [Fact]
     public void What_is_tried_and_what_was_counted_since_can_be_typed()
     {
-        var stores = Sound(Top + "practice: {flares: 6, done: 2}\nhave: {nut: 4, sleeve: {left: 3}}\n" + Line);
-        Assert.Equal((6, 2), (stores.Practice[0].Flares, stores.Practice[0].Done));
+        var stores = Sound(Top + "practice: {flares: 6, done: 2, bends: 3, bends-done: 1}\nhave: {nut: 4, sleeve: {left: 3}}\n" + Line);
+        var practice = stores.Practice[0];
+        Assert.Equal((6, 2, 3, 1), (practice.Flares, practice.Done, practice.Bends, practice.BendsDone));
         Assert.Equal([(4, false), (3, true)], stores.Have.Select(have => (have.Count, have.IsLeft)));
     }
 
@@ -102,7 +103,10 @@ public class StoresReaderTests
     [InlineData("practice: 2.5 flares", "4:11 unreadable-number")]
     [InlineData("practice: {length: 60}", "4:11 missing-word")]
     [InlineData("practice: {flares: 6, done: 7}", "4:23 out-of-range")]
+    [InlineData("practice: {flares: 6, bends: 2, bends-done: 3}", "4:33 out-of-range")]
+    [InlineData("practice: {flares: 6, bends-done: 1}", "4:23 out-of-range")]
     [InlineData("practice: [{flares: 600}, {flares: 401}]", "4:27 out-of-range")]
+    [InlineData("practice: [{flares: 600}, {bends: 401}]", "4:27 out-of-range")]
     [InlineData("stock: [{length: 0.0000001}]", "4:18 out-of-range")]
     [InlineData("have: {nut: {left: some}}", "4:20 unreadable-number")]
     [InlineData("have: {nut: {lef: 4}}", "4:14 unknown-word")]
