@@ -22,6 +22,7 @@ public static class CommandLine
             new LearnCommand(surroundings),
             new StockCommand(surroundings),
             new StartCommand(surroundings),
+            new ExplainCommand(surroundings),
         };
         HelpExamples.AddTo(root, surroundings.OutputWidth);
 

@@ -36,14 +36,6 @@ public class ReadmeTests : AtTheTerminal
         IsOrBecomes(shown, real.Append(shown.AsSpan(from)).ToString());
     }
 
-    [Fact]
-    public void Every_rule_is_in_the_list_of_findings() => HasList("rules", [
-        "| rule | why it is there |",
-        "| --- | --- |",
-        .. RuleNameTests.All.Select(one => one.Rule).OrderBy(rule => rule.Name, StringComparer.Ordinal)
-        .Select(rule => $"| `{rule.Name}` | {rule.Why} |"),
-    ]);
-
     /// <summary>The worked example: the file that stands in front of the console, and what the command says of it.</summary>
     [Fact]
     public async Task What_is_learned_from_the_worked_example_is_what_the_command_says()

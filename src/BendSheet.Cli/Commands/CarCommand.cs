@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using BendSheet.Cli.Explain;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
@@ -47,6 +48,11 @@ internal abstract class CarCommand : ExampleCommand
             var asked = Read(parsed, surroundings.StandardInput);
             var findings = Findings(asked).ToImmutableArray();
             surroundings.Error.Write(FindingText.Write(findings, asked.File.Source, surroundings.Colour, surroundings.ErrorWidth));
+            if (surroundings.ErrorWidth is { } width && findings.MaxBy(finding => finding.Severity) is { } worst)
+            {
+                surroundings.Error.WriteLine(Wrapped.Text(ExplanationText.Hint(worst.Rule.Name), width));
+            }
+
             return Write(asked, findings, surroundings);
         });
     }

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Findings;
-using BendSheet.Core.Stock;
 
 namespace BendSheet.Cli.Commands;
 
@@ -13,10 +12,7 @@ internal sealed class CheckCommand(Surroundings surroundings) : CarCommand(
     byLine: true,
     ("bendsheet check finch.yaml", "Looks at every line of the file."))
 {
-    /// <summary>How far the search for a cutting plan came is no matter of the file.</summary>
-    protected override IEnumerable<Finding> Findings(Asked asked) => asked.Plan.IsWhole
-        ? asked.Plan.Stock.Findings.Where(finding => finding.Rule != StockRules.NotProven)
-        : asked.Plan.Findings;
+    protected override IEnumerable<Finding> Findings(Asked asked) => CheckFindings.Of(asked.Plan);
 
     protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
     {

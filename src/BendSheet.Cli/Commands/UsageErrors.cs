@@ -69,8 +69,15 @@ internal static class UsageErrors
         return $"there is no command `{typed}`{(nearest is null ? "." : $": did you mean `{nearest}`?")}";
     }
 
-    private static string TooMany(string typed, Command command) =>
-        $"`{typed}` is one word too many: `{command.Name}` takes one file, and a name with blanks in it goes in quotes.";
+    private static string TooMany(string typed, Command command) => Wanted(command) switch
+    {
+        null => $"`{typed}` is one word too many: `{command.Name}` takes none.",
+        "file" => $"`{typed}` is one word too many: `{command.Name}` takes one file, and a name with blanks in it goes in quotes.",
+        var other => $"`{typed}` is one word too many: `{command.Name}` takes one {other}.",
+    };
+
+    /// <summary>What stands after a command, as a word of a sentence; null for nothing.</summary>
+    private static string? Wanted(Command command) => command.Arguments is [var one, ..] ? one.Name.ToLowerInvariant() : null;
 
     private static string Sentence(ParseError error, ParseResult parsed) => error.SymbolResult switch
     {
@@ -83,7 +90,8 @@ internal static class UsageErrors
     };
 
     private static string OfNoFile(Command command) =>
-        $"`{command.Name}` needs a file: type its name behind it, such as `{(command as ExampleCommand)?.Examples[0].Line}`.";
+        $"`{command.Name}` needs a {Wanted(command)}: type its name behind it, such as "
+            + $"`{(command as ExampleCommand)?.Examples[0].Line}`.";
 
     private static string OfOption(OptionResult typed, ParseError error)
     {
