@@ -23,6 +23,7 @@ public static class CommandLine
             new StockCommand(surroundings),
             new StartCommand(surroundings),
             new ExplainCommand(surroundings),
+            new SchemaCommand(surroundings),
         };
         HelpExamples.AddTo(root, surroundings.OutputWidth);
 

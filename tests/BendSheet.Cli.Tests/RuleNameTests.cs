@@ -1,5 +1,4 @@
 using System.Reflection;
-using BendSheet.Cli.Input;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
@@ -63,7 +62,7 @@ public class RuleNameTests
     [Fact]
     public void What_is_wrong_with_the_command_line_is_wrong_with_the_file()
     {
-        Assert.Equal(RuleSubject.File, TypedFile.CannotRead.Subject);
+        Assert.Equal(RuleSubject.File, FileRules.CannotRead.Subject);
         Assert.Equal(RuleSubject.File, Choice.UnknownLine.Subject);
     }
 }

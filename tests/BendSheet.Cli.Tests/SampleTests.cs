@@ -12,6 +12,7 @@ public class SampleTests : AtTheTerminal
 {
     [Theory]
     [InlineData("finch.txt", 0, "show", "samples/finch.yaml")]
+    [InlineData("wren.txt", 0, "show", "samples/wren.yaml")]
     [InlineData("finch.json", 0, "show", "samples/finch.yaml", "--format", "json")]
     [InlineData("finch-parts.txt", 0, "show", "samples/finch.yaml", "--parts")]
     [InlineData("finch-stock.txt", 0, "stock", "samples/finch.yaml")]

@@ -27,6 +27,8 @@ internal sealed class ExplainCommand : ExampleCommand
         SetAction(parsed => Write(parsed.GetValue(_rule), surroundings));
     }
 
+    public override bool IsOfTheWork => false;
+
     private static int Write(string? typed, Surroundings surroundings)
     {
         if (typed is null)

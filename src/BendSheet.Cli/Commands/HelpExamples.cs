@@ -15,6 +15,9 @@ internal class ExampleCommand(string name, string description, params (string Li
 {
     /// <summary>Whole lines, each with a remark.</summary>
     public IReadOnlyList<(string Line, string Remark)> Examples { get; } = examples;
+
+    /// <summary>Whether the work at the bench goes through it: the others are left to the full help.</summary>
+    public virtual bool IsOfTheWork => true;
 }
 
 /// <summary>Help that ends with examples.</summary>
@@ -41,7 +44,7 @@ internal static class HelpExamples
     public static string Short(RootCommand root, int? width)
     {
         var text = new StringBuilder(root.Description).Append("\n\n");
-        foreach (var command in root.Subcommands.OfType<ExampleCommand>())
+        foreach (var command in root.Subcommands.OfType<ExampleCommand>().Where(command => command.IsOfTheWork))
         {
             var (line, remark) = command.Examples[0];
             text.Append("  ").Append(line).Append("\n      ").Append(remark).Append('\n');

@@ -1,4 +1,3 @@
-using BendSheet.Cli.Input;
 using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
@@ -12,14 +11,14 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Cli.Explain;
 
-/// <summary>Every rule that a finding can name. The native program cannot look for them itself; a test holds that none is left out.</summary>
+/// <summary>Every rule that a finding can name. The native program cannot look for them; a test holds that none is left out.</summary>
 public static class EveryRule
 {
     /// <summary>In no order that means anything.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
         .. YamlRules.All, .. FileRules.All,
-        TypedFile.CannotRead, Choice.UnknownLine, Choice.UnknownBender, Choice.WrongElsewhere,
+        Choice.UnknownLine, Choice.UnknownBender, Choice.WrongElsewhere,
         CornerRoute.SamePoint, CornerRoute.TurnsBack, Route.EndsInBend, RouteLayout.NoCorner, RoughLine.Rule,
         BendBeyondTool.Rule, BendTooTight.Rule, ClipsFarApart.Rule, EndTooShort.Rule, FlareAndSeat.Rule, FlareAndWall.Rule, HoldsAir.Rule,
         LegTooShort.Rule, MeetsItself.Rule, NearlyU.Rule, NoClearance.Rule, NoOrder.Rule, NoPlaceForClip.Rule, NotForBrakes.Rule,

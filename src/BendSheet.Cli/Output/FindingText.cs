@@ -14,7 +14,7 @@ public static class FindingText
 
     /// <summary>All findings, one after the other; empty where there are none.</summary>
     /// <param name="findings">In their order.</param>
-    /// <param name="source">What was typed.</param>
+    /// <param name="source">What was typed, with what it includes.</param>
     /// <param name="colour">Whether the terminal shows colours.</param>
     /// <param name="width">Of the terminal, in columns; null where it is a file or another program.</param>
     public static string Write(IEnumerable<Finding> findings, SourceLines source, bool colour, int? width = null)
@@ -22,7 +22,7 @@ public static class FindingText
         var text = new StringBuilder();
         foreach (var finding in findings)
         {
-            Append(text, finding, source, colour, width);
+            Append(text, finding, source.Of(finding.Position), colour, width);
         }
 
         return text.ToString();

@@ -6,6 +6,9 @@ namespace BendSheet.Core.Findings;
 /// <param name="Column">Counted from 1, in UTF-16 units, as editors do; 0 where the file as a whole is meant.</param>
 public readonly record struct SourcePosition(string File, int Line, int Column)
 {
+    /// <summary>Which of several files it is: 0 for the one that was asked for, then those that it includes, in their order.</summary>
+    public int FileNumber { get; init; }
+
     /// <summary>The file as a whole.</summary>
     public static SourcePosition Whole(string file) => new(file, 0, 0);
 

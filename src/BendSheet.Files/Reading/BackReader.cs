@@ -11,7 +11,7 @@ internal sealed record BackReader(Route? Route, Wire? Wire, FileContext Context)
 {
     private const string To = "to";
 
-    private static readonly (bool IsBack, string Word)[] Places = [(false, "corner"), (true, "back")];
+    internal static readonly (bool IsBack, string Word)[] Places = [(false, "corner"), (true, "back")];
 
     /// <summary>What was measured, with the wire where it was to backs; null after a finding.</summary>
     /// <param name="measurement">As it was typed.</param>

@@ -11,9 +11,9 @@ internal static class BendRowReader
 {
     private static readonly Row?[] Nothing = [null];
 
-    private static readonly (bool RightHanded, string Word)[] Winds = [(true, "cw"), (false, "ccw")];
+    internal static readonly (bool RightHanded, string Word)[] Winds = [(true, "cw"), (false, "ccw")];
 
-    private static readonly (int Bends, string Word)[] SaddleBends = [(3, "3"), (4, "4")];
+    internal static readonly (int Bends, string Word)[] SaddleBends = [(3, "3"), (4, "4")];
 
     /// <summary>A bend, by what the tube turns.</summary>
     public static IEnumerable<Row?> Bend(TypedRow row) => OneBend(row, row.Map.Angle("bend", Range.Turn), "bend");

@@ -13,7 +13,7 @@ internal static class DistancesReader
     /// <summary>Until it is known how many corners there are.</summary>
     private const int EndB = -1;
 
-    private static readonly (Side Side, string Word)[] Sides = [(Side.Left, "left"), (Side.Right, "right")];
+    internal static readonly (Side Side, string Word)[] Sides = [(Side.Left, "left"), (Side.Right, "right")];
 
     /// <summary>The corners that the distances come to.</summary>
     /// <param name="line">The line.</param>

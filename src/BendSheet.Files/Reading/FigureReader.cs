@@ -21,13 +21,13 @@ internal static class FigureReader
             return null;
         }
 
-        var wrong = LengthText.Read(text.Text, context.Unit, out var millimetres);
+        var wrong = LengthText.Read(text.Text, context.UnitAt(text.Position), out var millimetres);
         if (Checked(word, text, wrong, FileRules.UnreadableLength, millimetres, range, context) is not { } figure)
         {
             return null;
         }
 
-        if (IsBareFraction(text.Text, context.Unit))
+        if (IsBareFraction(text.Text, context.UnitAt(text.Position)))
         {
             context.Report(FileRules.BareFraction.Warning(
                 text.Position,

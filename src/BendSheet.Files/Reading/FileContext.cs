@@ -8,9 +8,19 @@ namespace BendSheet.Files.Reading;
 internal sealed class FileContext(LengthUnit unit)
 {
     private readonly List<Reported> _findings = [];
+    private readonly Dictionary<int, LengthUnit> _units = [];
 
     /// <summary>The unit of a bare number.</summary>
     public LengthUnit Unit { get; set; } = unit;
+
+    /// <summary>A file that is included cannot be read: any name may be in it.</summary>
+    public bool IsPartUnread { get; set; }
+
+    /// <summary>The unit of a bare number in the file that it is typed in.</summary>
+    public LengthUnit UnitAt(SourcePosition position) => _units.GetValueOrDefault(position.FileNumber, Unit);
+
+    /// <summary>Keeps the unit of a file that is included.</summary>
+    public void SetUnit(int fileNumber, LengthUnit of) => _units[fileNumber] = of;
 
     /// <summary>In the order they were found.</summary>
     public IReadOnlyList<Reported> Findings => _findings;

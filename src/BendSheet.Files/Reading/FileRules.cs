@@ -5,6 +5,10 @@ namespace BendSheet.Files.Reading;
 /// <summary>What can be wrong with the words and figures of a file that is sound YAML.</summary>
 public static class FileRules
 {
+    /// <summary>The file, or one that it includes, is not there or may not be read.</summary>
+    public static Rule CannotRead { get; } = File(
+        "cannot-read", "A name that leads to no file is mistyped, or the file lies elsewhere.");
+
     /// <summary>A word that the format does not have.</summary>
     public static Rule UnknownWord { get; } = File("unknown-word", "A misspelt word would otherwise be left out in silence.");
 
@@ -67,7 +71,7 @@ public static class FileRules
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Rule> All { get; } =
     [
-        UnknownWord, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
+        CannotRead, UnknownWord, MissingWord, WrongKind, UnreadableLength, UnreadableAngle, UnreadableNumber, OutOfRange,
         BareFraction, UnusualTube,
         NotAChoice, UnknownName, UnknownPort, UnreadablePort, SaidTwice, UnusableName, OutOfPlace, Circle, TooManyRows,
     ];

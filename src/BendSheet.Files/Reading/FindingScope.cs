@@ -29,11 +29,26 @@ internal sealed class FindingScope
     private readonly Dictionary<string, YamlEntry> _lines;
     private readonly Dictionary<string, YamlEntry> _templates;
 
-    /// <param name="root">The whole file.</param>
-    public FindingScope(YamlMap root)
+    /// <param name="root">The whole file, with what it includes.</param>
+    /// <param name="files">The same, file by file.</param>
+    public FindingScope(YamlMap root, IReadOnlyList<YamlMap> files)
     {
         _root = root;
-        foreach (var entry in root.Entries)
+        foreach (var file in files)
+        {
+            // Above its first word nothing of the file before it is meant.
+            _places.Add((file.Position with { Line = 0, Column = 0 }, Everything));
+            AddPlaces(file);
+        }
+
+        _places = [.. _places.InFileOrder(place => place.From)];
+        _lines = Named(Lines);
+        _templates = Named(Templates);
+    }
+
+    private void AddPlaces(YamlMap file)
+    {
+        foreach (var entry in file.Entries)
         {
             _places.Add((entry.Key.Position, Array.Exists(ByName, IsWord(entry)) ? new(entry.Key.Text, string.Empty)
                 : Array.Exists(OfNoLine, IsWord(entry)) ? new(OfNoLine[0], string.Empty)
@@ -46,10 +61,7 @@ internal sealed class FindingScope
             }
         }
 
-        _places.AddRange(root.Again.Select(word => (word.Position, Everything)));
-        _places = [.. _places.InFileOrder(place => place.From)];
-        _lines = Named(Lines);
-        _templates = Named(Templates);
+        _places.AddRange(file.Again.Select(word => (word.Position, Everything)));
     }
 
     /// <summary>The names of all lines, in the order of the file.</summary>
@@ -150,7 +162,7 @@ internal sealed class FindingScope
 
     private Place PlaceOf(Finding finding)
     {
-        var (line, column) = (finding.Position.Line, finding.Position.Column);
+        var (file, line, column) = (finding.Position.FileNumber, finding.Position.Line, finding.Position.Column);
         if (finding.Rule == YamlRules.TooManyMistakes || line == 0)
         {
             return Everything;
@@ -161,7 +173,7 @@ internal sealed class FindingScope
         {
             var middle = (low + high) / 2;
             var from = _places[middle].From;
-            if (from.Line < line || (from.Line == line && from.Column <= column))
+            if ((from.FileNumber, from.Line, from.Column).CompareTo((file, line, column)) <= 0)
             {
                 low = middle + 1;
             }

@@ -24,6 +24,7 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
     /// <param name="context">For findings.</param>
     public void Read(FieldReader file, Func<string, YamlValue, FileContext, T?> read, bool shortForm, FileContext context)
     {
+        _mayHaveMore = context.IsPartUnread;
         _isSaidTwice = shortForm && file.Has(kind) && file.Has(kinds);
         if (_isSaidTwice)
         {

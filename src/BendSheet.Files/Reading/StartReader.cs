@@ -6,7 +6,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads how a line of rows lies on the car: the way it leaves end A and the way its first bend turns.</summary>
 internal static class StartReader
 {
-    private static readonly (Vector3D Way, string Word)[] Ways =
+    internal static readonly (Vector3D Way, string Word)[] Ways =
     [
         (new(1, 0, 0), "forward"),
         (new(-1, 0, 0), "back"),

@@ -77,7 +77,7 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
             };
     }
 
-    private static (RollKind Kind, string Word)[] Kinds { get; } = [(RollKind.Roll, "roll"), (RollKind.Stick, "stick")];
+    internal static (RollKind Kind, string Word)[] Kinds { get; } = [(RollKind.Roll, "roll"), (RollKind.Stick, "stick")];
 
     /// <summary>The tube that a map names, or the only one of the file; null after a finding.</summary>
     internal static Tube? TubeOf(FieldReader map, string what, NameTable<Tube> tubes, FileContext context)

@@ -18,10 +18,11 @@ public static class TemplateReader
 
     private const int DefaultFractions = 32;
 
-    private static readonly (LengthUnit Unit, string Word)[] UnitChoices =
+    /// <summary>What bare numbers may be in.</summary>
+    internal static readonly (LengthUnit Unit, string Word)[] UnitChoices =
         [.. Enum.GetValues<LengthUnit>().Select(unit => (unit, unit.Symbol()))];
 
-    private static readonly (int Fractions, string Word)[] FractionChoices =
+    internal static readonly (int Fractions, string Word)[] FractionChoices =
         [.. new[] { 2, 4, 8, 16, 32, 64, 128 }.Select(part => (part, part.ToString(CultureInfo.InvariantCulture)))];
 
     private static TemplateFile Empty { get; } = new(
@@ -33,15 +34,30 @@ public static class TemplateReader
     /// <summary>Reads a file.</summary>
     /// <param name="name">What findings call it; <c>-</c> for standard input.</param>
     /// <param name="content">Its bytes. Never more than the reader's limit are taken.</param>
+    /// <param name="open">Opens the files that it includes; without it none can be.</param>
     /// <exception cref="IOException">The content cannot be read at all.</exception>
-    public static TemplateFile Read(string name, Stream content)
+    public static TemplateFile Read(string name, Stream content, OpenIncluded? open = null)
     {
         var yaml = YamlDocument.Read(name, content);
         var context = new FileContext(LengthUnit.Millimetre);
-        var file = yaml.Root is { } root && FieldReader.Of(root, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
-        ImmutableArray<Finding> findings = [.. NotTooMany(yaml.Findings.Select(Reported.Of).Concat(context.Findings))];
-        file = file with { FileName = name, Source = yaml.Source, Findings = findings, FindingsOfTools = findings };
-        return yaml.Root is YamlMap top ? Scoped(file, new(top)) : file;
+        if (yaml.Root is not YamlMap top)
+        {
+            _ = yaml.Root is { } root ? FieldReader.Of(root, Vocabulary.File, context) : null;
+            return Read(Empty, name, yaml.Source, yaml.Findings, context);
+        }
+
+        var (together, files, sources) = Inclusion.Of(top, open ?? OpensNone, context);
+        var file = FieldReader.Of(together, Vocabulary.File, context) is { } map ? File(map, context) : Empty;
+        return Scoped(Read(file, name, yaml.Source.With(sources), yaml.Findings, context), new(together, files));
+    }
+
+    private static IncludedFile OpensNone(string typed) => new(typed, null, "there is no folder to look for it in", IsItself: false);
+
+    private static TemplateFile Read(
+        TemplateFile file, string name, SourceLines source, IEnumerable<Finding> ofLayout, FileContext context)
+    {
+        ImmutableArray<Finding> findings = [.. NotTooMany(ofLayout.Select(Reported.Of).Concat(context.Findings))];
+        return file with { FileName = name, Source = source, Findings = findings, FindingsOfTools = findings };
     }
 
     /// <summary>With what each finding concerns.</summary>
@@ -107,8 +123,8 @@ public static class TemplateReader
         var tolerance = MeasuringReader.Tolerance(map, context);
         var wanted = MeasuringReader.Wanted(map, context);
         var clips = ClipsReader.Read(map, context);
-        RequireOne(map, tubes.Any, "tube", Vocabulary.Tube, context);
-        RequireOne(map, benders.Any || OnlyRough(map), "bender", Vocabulary.Bender, context);
+        RequireOne(map, tubes.Any || context.IsPartUnread, "tube", Vocabulary.Tube, context);
+        RequireOne(map, benders.Any || OnlyRough(map) || context.IsPartUnread, "bender", Vocabulary.Bender, context);
         file = file with { Benders = benders.All, Stores = new StoresReader(tubes, context).Read(map) };
 
         if (!map.Has("lines"))

@@ -19,6 +19,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "the top of the file",
         "units: mm",
         [
+            Inclusion.Word,
             "project",
             "units",
             "paper",
@@ -36,6 +37,12 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             "hoses", "pedal-switch", "lines",
             "stock", "cutting-loss", "spare", "practice", "have",
         ]);
+
+    /// <summary>The top of a file that another one includes.</summary>
+    public static Vocabulary Included { get; } = new(
+        "a file that is included",
+        "units: mm",
+        ["units", "tube", "tubes", "bender", "benders", "fittings", "wire", "tolerance", "hoses", "stock", "cutting-loss", "have"]);
 
     /// <summary>A tube.</summary>
     public static Vocabulary Tube { get; } = new("a tube", "{od: 3/16 in}", ["od", "wall", "material", "smallest-radius"]);
@@ -161,6 +168,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static IReadOnlyList<Vocabulary> All { get; } =
     [
         File,
+        Included,
         Tube,
         Bender,
         Scatter,

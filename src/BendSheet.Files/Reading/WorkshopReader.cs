@@ -11,7 +11,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads what lies in the workshop: tubes, benders and fittings. Null after findings that leave it incomplete.</summary>
 internal static class WorkshopReader
 {
-    private static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
+    internal static readonly (MarkPlace Place, string Word)[] MarkPlaces = [(MarkPlace.Start, "start"), (MarkPlace.Middle, "middle")];
 
     /// <summary>
     /// 1/8 in is the smallest that publications on vehicle tube name, 3/4 in the largest; a little more on either side.

@@ -11,9 +11,9 @@ internal static class FileText
     private const int Sample = 1024;
 
     /// <summary>The text, without its byte order mark. With a finding, the text is only good for showing the place.</summary>
-    public static (SourceLines Source, Finding? Finding) Decode(string fileName, ReadOnlySpan<byte> bytes)
+    public static (SourceLines Source, Finding? Finding) Decode(string fileName, ReadOnlySpan<byte> bytes, int fileNumber)
     {
-        var nothing = new SourceLines(fileName, "");
+        var nothing = new SourceLines(fileName, "", fileNumber);
         if (IsUtf16(bytes))
         {
             return (nothing, YamlRules.NotUtf8
@@ -33,11 +33,11 @@ internal static class FileText
 
         if (Utf8.IsValid(bytes))
         {
-            return (new SourceLines(fileName, Encoding.UTF8.GetString(bytes)), null);
+            return (new SourceLines(fileName, Encoding.UTF8.GetString(bytes), fileNumber), null);
         }
 
         Utf8.ToUtf16(bytes, new char[bytes.Length], out _, out var written, replaceInvalidSequences: false);
-        var shown = new SourceLines(fileName, Encoding.UTF8.GetString(bytes));
+        var shown = new SourceLines(fileName, Encoding.UTF8.GetString(bytes), fileNumber);
         return (shown, YamlRules.NotUtf8.Error(shown.AtOffset(written),
             "this character is not UTF-8, so the file was saved in another encoding: save it again as UTF-8"));
     }

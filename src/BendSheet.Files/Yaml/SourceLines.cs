@@ -5,14 +5,17 @@ namespace BendSheet.Files.Yaml;
 /// <summary>A text by lines and columns, counted from 1 as an editor does. A line ends with LF, CR LF or CR.</summary>
 public sealed class SourceLines
 {
-    private readonly string _fileName;
+    private readonly SourcePosition _whole;
     private readonly List<int> _starts = [0];
     private readonly int _contentEnd;
 
     /// <summary>Finds the lines of <paramref name="text"/>.</summary>
-    public SourceLines(string fileName, string text)
+    /// <param name="fileName">As findings name it.</param>
+    /// <param name="text">All of it.</param>
+    /// <param name="fileNumber">Which of several files it is: 0 for the one that was asked for.</param>
+    public SourceLines(string fileName, string text, int fileNumber = 0)
     {
-        _fileName = fileName;
+        _whole = SourcePosition.Whole(fileName) with { FileNumber = fileNumber };
         Text = text;
         _contentEnd = text.AsSpan().TrimEnd(" \t\r\n").Length;
         for (var at = 0; at < text.Length; at++)
@@ -26,6 +29,21 @@ public sealed class SourceLines
 
     /// <summary>The whole text.</summary>
     public string Text { get; }
+
+    /// <summary>The texts that this one includes, in their order.</summary>
+    public IReadOnlyList<SourceLines> Included { get; private set; } = [];
+
+    /// <summary>The file's name, as findings have it.</summary>
+    public string FileName => _whole.File;
+
+    /// <summary>The same text with those that it includes.</summary>
+    internal SourceLines With(IReadOnlyList<SourceLines> included) => included.Count == 0
+        ? this
+        : new(_whole.File, Text, _whole.FileNumber) { Included = included };
+
+    /// <summary>The text that a place is in: this one, or one that it includes.</summary>
+    public SourceLines Of(SourcePosition position) =>
+        Included.FirstOrDefault(text => text._whole.FileNumber == position.FileNumber) ?? this;
 
     /// <summary>At least 1; a line end at the end of the text begins one more line, which is empty.</summary>
     public int Count => _starts.Count;
@@ -50,7 +68,7 @@ public sealed class SourceLines
     {
         if (line < 1)
         {
-            return new SourcePosition(_fileName, 1, 1);
+            return _whole with { Line = 1, Column = 1 };
         }
 
         if (line > Count || _starts[(int)line - 1] > _contentEnd)
@@ -58,7 +76,7 @@ public sealed class SourceLines
             return End;
         }
 
-        return new SourcePosition(_fileName, (int)line, (int)Math.Clamp(column, 1, this[(int)line].Length + 1));
+        return _whole with { Line = (int)line, Column = (int)Math.Clamp(column, 1, this[(int)line].Length + 1) };
     }
 
     /// <summary>The place of a character.</summary>
@@ -67,7 +85,7 @@ public sealed class SourceLines
     {
         var index = _starts.BinarySearch(offset);
         var line = index >= 0 ? index : ~index - 1;
-        return new SourcePosition(_fileName, line + 1, offset - _starts[line] + 1);
+        return _whole with { Line = line + 1, Column = offset - _starts[line] + 1 };
     }
 
     /// <summary>The character's index in <see cref="Text"/>.</summary>

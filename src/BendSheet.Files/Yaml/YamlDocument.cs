@@ -32,7 +32,8 @@ public static class YamlDocument
     /// </summary>
     /// <param name="fileName">As the findings shall name it.</param>
     /// <param name="content">Read from where it stands; not closed.</param>
-    public static YamlReading Read(string fileName, Stream content)
+    /// <param name="fileNumber">Which of several files it is: 0 for the one that was asked for.</param>
+    public static YamlReading Read(string fileName, Stream content, int fileNumber = 0)
     {
         ArgumentNullException.ThrowIfNull(content);
         var buffer = new byte[64 * 1024];
@@ -48,22 +49,23 @@ public static class YamlDocument
             bytes.Write(buffer, 0, count);
         }
 
-        return Read(fileName, bytes.GetBuffer().AsMemory(0, (int)bytes.Length));
+        return Read(fileName, bytes.GetBuffer().AsMemory(0, (int)bytes.Length), fileNumber);
     }
 
     /// <summary>Reads the bytes of a file.</summary>
     /// <param name="fileName">As the findings shall name it.</param>
     /// <param name="content">The whole file, with or without a byte order mark.</param>
-    public static YamlReading Read(string fileName, ReadOnlyMemory<byte> content)
+    /// <param name="fileNumber">Which of several files it is: 0 for the one that was asked for.</param>
+    public static YamlReading Read(string fileName, ReadOnlyMemory<byte> content, int fileNumber = 0)
     {
         if (content.Length > MostBytes)
         {
-            var nothing = new SourceLines(fileName, "");
+            var nothing = new SourceLines(fileName, "", fileNumber);
             return new YamlReading(null, nothing, [YamlRules.FileTooLarge.Error(nothing.At(1, 1),
                 "this file is larger than 4 MiB, far more than anybody types: give the file in which the lines of tube are typed")]);
         }
 
-        var (source, undecoded) = FileText.Decode(fileName, content.Span);
+        var (source, undecoded) = FileText.Decode(fileName, content.Span, fileNumber);
         if (undecoded is not null)
         {
             return new YamlReading(null, source, [undecoded]);

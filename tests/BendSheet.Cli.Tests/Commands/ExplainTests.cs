@@ -1,6 +1,5 @@
 using System.Text;
 using BendSheet.Cli.Explain;
-using BendSheet.Cli.Input;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Stock;
@@ -18,7 +17,7 @@ public class ExplainTests : AtTheTerminal
     private static readonly Rule[] WithoutExample =
     [
         YamlRules.ControlCharacter, YamlRules.NotUtf8, YamlRules.NotText, YamlRules.NestedTooDeep, YamlRules.TooManyValues,
-        YamlRules.TooManyMistakes, YamlRules.FileTooLarge, FileRules.TooManyRows, TypedFile.CannotRead, Choice.UnknownBender,
+        YamlRules.TooManyMistakes, YamlRules.FileTooLarge, FileRules.TooManyRows, FileRules.CannotRead, Choice.UnknownBender,
         StockRules.NotProven,
     ];
 
@@ -113,7 +112,8 @@ public class ExplainTests : AtTheTerminal
         Assert.Equal(0, ran.Code);
         var lines = ran.Output.Split('\n');
         Assert.All(EveryRule.All, rule => Assert.Single(
-            lines, line => line.StartsWith($"  {rule.Name} ", StringComparison.Ordinal) && line.EndsWith(rule.Why, StringComparison.Ordinal)));
+            lines,
+            line => line.StartsWith($"  {rule.Name} ", StringComparison.Ordinal) && line.EndsWith(rule.Why, StringComparison.Ordinal)));
         Assert.Contains("Plumbing", lines, StringComparer.Ordinal);
     }
 

@@ -1,0 +1,46 @@
+using System.CommandLine;
+using System.Text;
+using BendSheet.Cli.Output;
+
+namespace BendSheet.Cli.Commands;
+
+/// <summary><c>bendsheet schema</c>: the format for an editor.</summary>
+internal sealed class SchemaCommand : ExampleCommand
+{
+    private readonly Option<string?> _output = new("--output", "-o")
+    {
+        Description = "The file to write, for an editor to read. One that is there already is never overwritten.",
+        HelpName = "FILE",
+    };
+
+    public SchemaCommand(Surroundings surroundings)
+        : base(
+            "schema",
+            "Prints the format of the file as a JSON Schema, by which an editor completes words and marks wrong ones while you type.",
+            ($"bendsheet schema -o {FormatSchema.FileName}", $"Put `{FormatSchema.Modeline}` at the top of your file beside it."))
+    {
+        Add(_output);
+        SetAction(parsed => Write(parsed.GetValue(_output), surroundings));
+    }
+
+    public override bool IsOfTheWork => false;
+
+    private static int Write(string? path, Surroundings surroundings)
+    {
+        var schema = FormatSchema.Write();
+        if (path is null or "-")
+        {
+            surroundings.Output.Write(schema);
+            return ExitCodes.Done;
+        }
+
+        if (OutputFile.WriteNew(path, Encoding.UTF8.GetBytes(schema)) is { } problem)
+        {
+            surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
+            return ExitCodes.NotWritten;
+        }
+
+        surroundings.Output.WriteLine($"{Visible.Text(path)}: put `{FormatSchema.Modeline}` at the top of a file beside it.");
+        return ExitCodes.Done;
+    }
+}
