@@ -24,6 +24,7 @@ public static class CommandLine
             new StartCommand(surroundings),
             new ExplainCommand(surroundings),
             new SchemaCommand(surroundings),
+            new CompletionsCommand(surroundings),
         };
         HelpExamples.AddTo(root, surroundings.OutputWidth);
 

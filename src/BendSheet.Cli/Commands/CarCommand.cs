@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using System.CommandLine.Completions;
 using BendSheet.Cli.Explain;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
@@ -41,6 +42,7 @@ internal abstract class CarCommand : ExampleCommand
         if (byLine)
         {
             Add(_line);
+            OfferNames(_line, car => car.LineNames);
         }
 
         SetAction(parsed =>
@@ -56,6 +58,12 @@ internal abstract class CarCommand : ExampleCommand
             return Write(asked, findings, surroundings);
         });
     }
+
+    /// <summary>Lets a shell complete names from the file that is typed; from standard input nothing is read for it.</summary>
+    protected void OfferNames(Option<string[]> option, Func<MeasuredCar, IEnumerable<string>> names) =>
+        option.CompletionSources.Add(typed => typed.ParseResult.GetValue(_file) is { } name and not TypedFile.StandardInput
+            ? names(TypedFile.Read(name, () => Stream.Null)).Select(one => new CompletionItem(one))
+            : []);
 
     /// <summary>What is told of the file and its lines.</summary>
     protected virtual IEnumerable<Finding> Findings(Asked asked) => asked.Plan.Findings;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using BendSheet.Cli.Explain;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Findings;
@@ -23,7 +24,7 @@ internal sealed class ExplainCommand : ExampleCommand
     {
         Add(_rule);
         _rule.Validators.Add(UsageErrors.RefuseOption);
-        _rule.CompletionSources.Add(_ => EveryRule.All.Select(rule => new System.CommandLine.Completions.CompletionItem(rule.Name)));
+        _rule.CompletionSources.Add(_ => EveryRule.All.Select(rule => new CompletionItem(rule.Name)));
         SetAction(parsed => Write(parsed.GetValue(_rule), surroundings));
     }
 

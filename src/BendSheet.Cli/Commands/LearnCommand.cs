@@ -22,8 +22,11 @@ internal sealed class LearnCommand : CarCommand
             "learn",
             "Says what the test bends of each bender show: how far to pull, how much tube a bend takes up, and how sure that is.",
             byLine: false,
-            ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them.")) =>
+            ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them."))
+    {
         Add(_bender);
+        OfferNames(_bender, car => car.Benders.Select(bender => bender.Name).Where(name => name.Length > 0));
+    }
 
     /// <summary>How sure a line is says nothing of a tool, and a tool can be learned before any line is typed.</summary>
     protected override IEnumerable<Finding> Findings(Asked asked) =>

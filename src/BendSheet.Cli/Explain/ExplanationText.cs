@@ -57,7 +57,8 @@ public static class ExplanationText
 
             A finding is one sentence: `file:line:column: error: what is wrong, and what would make it right [rule]`. An **error** stops the
             sheet, a **warning** does not but wants a look, a **note** is only worth knowing. Here is each rule with its reason and a small
-            file that breaks it: the lines with `-` fail, the lines with `+` in their place are right. `bendsheet explain RULE` shows the same.
+            file that breaks it: the lines with `-` fail, the lines with `+` in their place are right. `bendsheet explain RULE` shows the
+            same.
 
             The text of this page is the program's own: `src/BendSheet.Cli/Explain/rules.txt`.
 

@@ -34,6 +34,8 @@ public static class FormatKinds
 
     private static readonly ValueKind Rows = Several(Words(Vocabulary.Row));
 
+    private static readonly ValueKind Practice = Words(Vocabulary.Practice);
+
     private static readonly ValueKind Clipped =
         Either(new ValueKind.Choice(["none"]), Words(Vocabulary.Clips));
 
@@ -93,7 +95,7 @@ public static class FormatKinds
         ["stock"] = Several(Words(Vocabulary.Roll)),
         ["cutting-loss"] = Length,
         ["spare"] = Percent,
-        ["practice"] = Either(new ValueKind.Figure("Pieces to try flares on: 6 flares."), Words(Vocabulary.Practice)),
+        ["practice"] = Either(new ValueKind.Figure("Pieces to try flares on: 6 flares."), Practice, Several(Practice)),
         ["have"] = Named(Either(Count, Words(Vocabulary.OnHand))),
     });
 

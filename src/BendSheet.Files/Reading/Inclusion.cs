@@ -45,7 +45,7 @@ internal sealed class Inclusion
         YamlMap file, OpenIncluded open, FileContext context)
     {
         var inclusion = new Inclusion(file, open, context);
-        if (file.Entries.FirstOrDefault(IsInclude) is { Value: not YamlText { IsEmpty: true } } entry)
+        if (file.Entries.FirstOrDefault(IsInclude) is { } entry)
         {
             inclusion.Read(entry);
         }
@@ -61,6 +61,13 @@ internal sealed class Inclusion
 
     private void Read(YamlEntry entry)
     {
+        if (entry.Value is YamlText { IsEmpty: true })
+        {
+            Unread(FileRules.MissingWord.Error(
+                entry.Key.Position, $"`{Word}` has no value: type the name of a file after it, or take the word out"));
+            return;
+        }
+
         IReadOnlyList<YamlValue> names = entry.Value is YamlList list ? list.Items : [entry.Value];
         foreach (var name in names.Take(MostFiles))
         {

@@ -121,32 +121,29 @@ public partial class SchemaTests : AtTheTerminal
         Assert.False(schema.Evaluate(Element(new JsonObject { ["xyzzy"] = 1 })).IsValid, one.Name);
     });
 
-    /// <summary>Every text of the reader's own tests, in every slot, plain and in quotes.</summary>
+    /// <summary>Every short text of the reader's own tests, in every slot.</summary>
     [Fact]
     public void What_the_reader_takes_is_never_refused()
     {
         var texts = Directory.GetFiles("tests/BendSheet.Files.Tests", "*.cs", SearchOption.AllDirectories)
             .SelectMany(path => Literals().Matches(File.ReadAllText(path)).Select(match => Unescaped(match.Groups["text"].Value)))
-            .Where(text => text.Length is > 0 and < 30 && !text.Contains('\n', StringComparison.Ordinal))
+            .Where(text => text.Length is > 0 and < 20 && !text.Contains('\n', StringComparison.Ordinal))
             .Distinct(StringComparer.Ordinal).ToList();
         var taken = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (text, slot) in texts.SelectMany(text => Slots, (text, slot) => (text, slot)))
         {
-            foreach (var typed in new[] { text, JsonSerializer.Serialize(text, Plainly) })
+            var file = Head + slot.Replace("@", text, StringComparison.Ordinal) + "\n";
+            if (IsTaken(file))
             {
-                var file = Head + slot.Replace("@", typed, StringComparison.Ordinal) + "\n";
-                if (IsTaken(file))
-                {
-                    taken.Add(text);
-                    Passes(file, file);
-                }
+                taken.Add(text);
+                Passes(file, file);
             }
         }
 
         Assert.True(taken.Count > 300, $"{taken.Count}");
     }
 
-    /// <summary>Words deleted, renamed and moved at random: where the schema refuses, so does the reader; an unknown word both refuse.</summary>
+    /// <summary>Words deleted and renamed at random: where the schema refuses, so does the reader; an unknown word both refuse.</summary>
     [Fact]
     public void Whatever_is_changed_the_schema_refuses_nothing_that_the_reader_takes()
     {
@@ -168,7 +165,7 @@ public partial class SchemaTests : AtTheTerminal
 
             var findings = TemplateReader.Read("f", new MemoryStream(Encoding.UTF8.GetBytes(json.ToJsonString(Plainly)))).Findings;
             var isValid = Schema.Evaluate(Element(json)).IsValid;
-            if (findings.Any(finding => finding.Rule == FileRules.UnknownWord))
+            if (findings.Any(finding => finding.Message.StartsWith("`xyzzy` is not a word for", StringComparison.Ordinal)))
             {
                 unknown++;
                 Assert.False(isValid, $"{key}: {findings[0]}");
