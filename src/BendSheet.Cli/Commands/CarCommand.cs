@@ -61,7 +61,8 @@ internal abstract class CarCommand : ExampleCommand
 
     /// <summary>Lets a shell complete names from the file that is typed; from standard input nothing is read for it.</summary>
     protected void OfferNames(Option<string[]> option, Func<MeasuredCar, IEnumerable<string>> names) =>
-        option.CompletionSources.Add(typed => typed.ParseResult.GetValue(_file) is { } name and not TypedFile.StandardInput
+        option.CompletionSources.Add(typed =>
+            typed.ParseResult.GetResult(_file) is { Tokens: [{ Value: not TypedFile.StandardInput and var name }] }
             ? names(TypedFile.Read(name, () => Stream.Null)).Select(one => new CompletionItem(one))
             : []);
 

@@ -32,6 +32,13 @@ internal static class HelpExamples
         {
             if (option is HelpOption { Action: HelpAction plain } help)
             {
+                if (!OperatingSystem.IsWindows())
+                {
+                    // Elsewhere they are names of files, and would be offered as completions.
+                    help.Aliases.Remove("/?");
+                    help.Aliases.Remove("/h");
+                }
+
                 plain.MaxWidth = width ?? int.MaxValue;
                 help.Action = new HelpWithExamples(plain, width);
             }

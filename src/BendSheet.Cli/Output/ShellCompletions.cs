@@ -4,7 +4,7 @@ namespace BendSheet.Cli.Output;
 /// For each shell a function that asks the program itself, by <c>[suggest:COLUMN] "what is typed"</c>, and completes names of files where
 /// the program has nothing to offer.
 /// </summary>
-internal static class ShellCompletions
+public static class ShellCompletions
 {
     private const string Bash = """
         # Completions of bendsheet for bash. Load them in every shell:

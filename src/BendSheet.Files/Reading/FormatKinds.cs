@@ -95,7 +95,7 @@ public static class FormatKinds
         ["stock"] = Several(Words(Vocabulary.Roll)),
         ["cutting-loss"] = Length,
         ["spare"] = Percent,
-        ["practice"] = Either(new ValueKind.Figure("Pieces to try flares on: 6 flares."), Practice, Several(Practice)),
+        ["practice"] = Either(new ValueKind.Figure("Pieces to try flares and bends on: 6 flares, 3 bends."), Practice, Several(Practice)),
         ["have"] = Named(Either(Count, Words(Vocabulary.OnHand))),
     });
 
@@ -112,6 +112,7 @@ public static class FormatKinds
         {
             ["radius"] = Length,
             ["mark"] = Choice(WorkshopReader.MarkPlaces.Select(choice => choice.Word)),
+            ["line"] = Own,
             ["offset"] = Length,
             ["grip"] = Length,
             ["follow"] = Length,
@@ -132,12 +133,14 @@ public static class FormatKinds
             ["length"] = Length,
             ["legs"] = Several(Length),
             ["measured"] = Measured,
+            ["mark"] = Length,
             ["tube"] = Name,
         });
         Add("fitting", Vocabulary.Fitting, new(StringComparer.Ordinal)
         {
             ["flare"] = Choice(Flares.All.Select(choice => choice.Words)),
             ["takes"] = Length,
+            ["countersink"] = Length,
             ["slide-on"] = Either(Several(Named(Length)), Named(Length)),
             ["straight"] = Length,
             ["thread"] = Thread,
@@ -178,6 +181,9 @@ public static class FormatKinds
             ["flares"] = Count,
             ["done"] = Count,
             ["length"] = Length,
+            ["bends"] = Count,
+            ["bends-done"] = Count,
+            ["bend-length"] = Length,
             ["tube"] = Name,
         });
         Add("on-hand", Vocabulary.OnHand, new(StringComparer.Ordinal) { ["left"] = Count });
@@ -189,6 +195,7 @@ public static class FormatKinds
         {
             ["kind"] = Choice(PartKinds.All.Select(choice => choice.Word)),
             ["ports"] = Either(Port, Several(Own), Named(Either(Port, Words(Vocabulary.Port), new ValueKind.Empty()))),
+            ["mounted"] = Choice(PartReader.Mountings.Select(choice => choice.Word)),
             ["screws-into"] = Either(Place, Named(Place)),
             ["have"] = Count,
         });
@@ -198,6 +205,7 @@ public static class FormatKinds
             ["from"] = Either(Place, Words(Vocabulary.HoseEnd)),
             ["to"] = Either(Place, Words(Vocabulary.HoseEnd)),
             ["length"] = Length,
+            ["bent-to"] = Length,
             ["have"] = Count,
         });
         Add("hose-end", Vocabulary.HoseEnd, new(StringComparer.Ordinal) { ["at"] = Place, ["is"] = Port });

@@ -10,7 +10,7 @@ namespace BendSheet.Files.Reading;
 internal static class PartReader
 {
     /// <summary>What a wheel's part can be fixed to that is not its usual place.</summary>
-    private static readonly (bool OnChassis, string Word)[] Mountings = [(true, "chassis")];
+    internal static readonly (bool OnChassis, string Word)[] Mountings = [(true, "chassis")];
 
     /// <summary>One part.</summary>
     /// <param name="name">What it is called; empty where the name cannot be printed.</param>

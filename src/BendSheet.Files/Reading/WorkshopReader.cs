@@ -42,7 +42,7 @@ internal static class WorkshopReader
             return null;
         }
 
-        if ((od < SmallestUsual || od > LargestUsual) && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.Unit))
+        if ((od < SmallestUsual || od > LargestUsual) && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.UnitAt(map.PositionOfValue("od"))))
         {
             context.Report(FileRules.UnusualTube.Warning(
                 map.PositionOfValue("od"),

@@ -45,7 +45,7 @@ public class CompletionTests : AtTheTerminal
     }
 
     [Theory]
-    [InlineData("csh", "bendsheet: `csh` is no shell that completions are made for: type `bash`, `zsh`, `fish` or `powershell`.\n")]
+    [InlineData("tcsh", "bendsheet: `tcsh` is no shell that completions are made for: type `bash`, `zsh`, `fish` or `powershell`.\n")]
     [InlineData("bsh", "bendsheet: `bsh` is no shell that completions are made for: did you mean `bash`?\n")]
     public async Task Another_shell_is_told_which_there_are(string shell, string sentence)
     {
