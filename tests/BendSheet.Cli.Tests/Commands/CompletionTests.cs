@@ -84,7 +84,11 @@ public class CompletionTests : AtTheTerminal
 
             """.ReplaceLineEndings("\n"),
             "type.bash");
-        var start = new ProcessStartInfo("/bin/bash", ["--norc", Place("type.bash")]) { RedirectStandardOutput = true };
+        var start = new ProcessStartInfo("/bin/bash", ["--norc", Place("type.bash")])
+        {
+            RedirectStandardOutput = true,
+            UseShellExecute = false,
+        };
         using var bash = Process.Start(start)!;
         var said = bash.StandardOutput.ReadToEnd();
         bash.WaitForExit();
