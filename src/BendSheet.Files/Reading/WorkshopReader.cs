@@ -42,7 +42,8 @@ internal static class WorkshopReader
             return null;
         }
 
-        if ((od < SmallestUsual || od > LargestUsual) && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.UnitAt(map.PositionOfValue("od"))))
+        if ((od < SmallestUsual || od > LargestUsual)
+            && !FigureReader.IsBareFraction(map.Text("od")!.Text, context.UnitAt(map.PositionOfValue("od"))))
         {
             context.Report(FileRules.UnusualTube.Warning(
                 map.PositionOfValue("od"),

@@ -54,7 +54,7 @@ public class CompletionTests : AtTheTerminal
         Assert.StartsWith(sentence, ran.Error, StringComparison.Ordinal);
     }
 
-    /// <summary>A real bash, with the program as built: each row is what was typed up to the cursor, and the words it then offers.</summary>
+    /// <summary>A real bash, with the program as built: what was typed up to the cursor, and the words it then offers.</summary>
     [Theory]
     [InlineData("bendsheet sh", "show")]
     [InlineData("bendsheet show samples/finch.yaml --line rear-", "rear-axle-left rear-axle-right")]
@@ -69,7 +69,8 @@ public class CompletionTests : AtTheTerminal
             return;
         }
 
-        var car = Typed("units: mm\ntube: {od: 5}\nbender: {radius: 14}\nlines: {left door: [{straight: 120, bend: 45}, {straight: 50}]}\n");
+        var car = Typed(
+            "units: mm\ntube: {od: 5}\nbender: {radius: 14}\nlines: {left door: [{straight: 120, bend: 45}, {straight: 50}]}\n");
         line = line.Replace("CAR", car, StringComparison.Ordinal);
         Typed(ShellCompletions.Of("bash"), "completions.bash");
         Typed($"#!/bin/bash\nexec dotnet '{typeof(CommandLine).Assembly.Location}' \"$@\"\n", "bendsheet");

@@ -67,6 +67,19 @@ public partial class SchemaTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task I_can_start_with_a_schema_beside_the_file_and_the_line_that_names_it()
+    {
+        Assert.Equal(0, (await Run("start", Place("car.yaml"), "--schema")).Code);
+        Assert.Equal(0, (await Run("start", Place("van.yaml"), "--schema")).Code);
+        Assert.Equal("bendsheet.schema.json car.yaml van.yaml", InTheFolder());
+        Assert.Equal(FormatSchema.Write(), await File.ReadAllTextAsync(Place(FormatSchema.FileName)));
+        var typed = await File.ReadAllTextAsync(Place("car.yaml"));
+        Assert.StartsWith("# yaml-language-server: $schema=bendsheet.schema.json\n", typed, StringComparison.Ordinal);
+        Assert.Equal((await Run("start", "-")).Output, typed[(typed.IndexOf('\n', StringComparison.Ordinal) + 2)..]);
+        Assert.Equal(0, (await Run("check", Place("car.yaml"))).Code);
+    }
+
+    [Fact]
     public void It_is_a_schema_of_the_2020_12_draft()
     {
         var result = MetaSchemas.Draft202012.Evaluate(JsonDocument.Parse(FormatSchema.Write()).RootElement);
