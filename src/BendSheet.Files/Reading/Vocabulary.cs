@@ -19,7 +19,6 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "the top of the file",
         "units: mm",
         [
-            Inclusion.Word,
             "project",
             "units",
             "paper",
@@ -35,7 +34,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             "clips",
             "templates", "parts",
             "hoses", "pedal-switch", "lines",
-            "stock", "cutting-loss", "spare", "practice", "have",
+            "stock", "cutting-loss", "spare", "practice", "have", Inclusion.Word,
         ]);
 
     /// <summary>The top of a file that another one includes.</summary>
