@@ -132,25 +132,13 @@ public class OrderSearchTests
     }
 
     [Fact]
-    public void With_room_everywhere_tube_too_short_for_a_long_swing_is_never_turned_round()
-    {
-        var turned = 0;
-        Shape.Roomy.Sample(
-            shape =>
-            {
-                var plan = shape.Template().Plan();
-                if (plan.CutLength < Lines.Mm(450))
-                {
-                    Assert.Equal(0, plan.Order.TurnRounds());
-                }
-                else
-                {
-                    Interlocked.Add(ref turned, plan.Order.TurnRounds());
-                }
-            },
-            iter: 600);
-        Assert.True(turned > 0, "longer tube is turned round at times");
-    }
+    public void With_room_everywhere_tube_too_short_for_a_long_swing_is_never_turned_round() => Shape.Roomy.Sample(
+        shape =>
+        {
+            var plan = shape.Template().Plan();
+            Assert.True(plan.CutLength >= Lines.Mm(450) || plan.Order.TurnRounds() == 0, "short tube is turned round");
+        },
+        iter: 600);
 
     [Fact]
     public void The_tube_is_rather_turned_round_than_a_long_bent_tail_swept()
