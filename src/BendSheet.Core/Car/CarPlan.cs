@@ -10,6 +10,7 @@ using BendSheet.Core.Survey;
 using BendSheet.Core.Survey.Pieces;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using MathNet.Numerics;
 
 namespace BendSheet.Core.Car;
 
@@ -18,6 +19,9 @@ public sealed class CarPlan
 {
     private readonly IReadOnlyCollection<string> _wanted;
     private CarStock? _stock;
+
+    /// <summary>The matrices of a line are small: threads for them take longer to start than the sums.</summary>
+    static CarPlan() => Control.MaxDegreeOfParallelism = 1;
 
     private CarPlan(MeasuredCar measured, ImmutableArray<Finding> findings, IReadOnlyCollection<string> wanted)
     {

@@ -11,7 +11,8 @@ internal static class CoverSections
     {
         if (!cover.Missing.IsEmpty)
         {
-            yield return new("Not on these sheets", [.. cover.Missing.Select(line => new CoverRow($"{line.Name}: {line.Why}", string.Empty))])
+            yield return new(
+                "Not on these sheets", [.. cover.Missing.Select(line => new CoverRow($"{line.Name}: {line.Why}", string.Empty))])
             {
                 Remark = "Put these right in the file and print again; bendsheet check says what is wrong, and where.",
             };

@@ -199,7 +199,10 @@ internal sealed class FieldReader
         return meant is null ? null : choices.First(choice => string.Equals(choice.Word, meant, StringComparison.Ordinal)).Value;
     }
 
-    /// <summary>The choice that a common word stands for, the one with the fewest slips, or the one that stands among other words: <c>on the outside</c>.</summary>
+    /// <summary>
+    /// The choice that a common word stands for, the one with the fewest slips, or the one that stands among other words:
+    /// <c>on the outside</c>.
+    /// </summary>
     private static string? Meant(string typed, IEnumerable<string> choices)
     {
         var among = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);

@@ -86,7 +86,7 @@ public class HalfTypedTests : AtTheTerminal
         Assert.Equal(2, ran.Code);
         Assert.Equal(
             "4:24 7:3 12:12 14:15 21:5 21:15 23:28 24:20 25:10 25:32 26:6",
-            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(Place)));
+            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(PlaceOf)));
         Assert.EndsWith(": 0 of 1 line without a mistake; 11 errors\n", ran.Output, StringComparison.Ordinal);
     }
 
@@ -97,7 +97,7 @@ public class HalfTypedTests : AtTheTerminal
         Assert.Equal(2, ran.Code);
         Assert.Equal(
             "1:10 3:28 4:21 4:33 7:16 7:31 9:30 9:42 10:1 10:21 13:11 14:29 14:48",
-            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(Place)));
+            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(PlaceOf)));
 
         var printed = await Run("print", Typed(UnreadableSlips.Replace("\\t", "\t", StringComparison.Ordinal)));
         Assert.Equal(2, printed.Code);
@@ -152,7 +152,7 @@ public class HalfTypedTests : AtTheTerminal
         var cover = ContentOrderTextExtractor.GetText(sheet.GetPage(1)).ReplaceLineEndings("\n");
         Assert.Contains("Not on these sheets\n", cover, StringComparison.Ordinal);
         Assert.Contains("bad: mistyped, 1 error, on line 13 of the file\n", cover, StringComparison.Ordinal);
-        Assert.Contains("fat: mistyped, 1 error, on line 4 of the file\n", cover, StringComparison.Ordinal);
+        Assert.Contains("fat: mistyped, 2 errors, the first on line 4 of the file\n", cover, StringComparison.Ordinal);
         Assert.Contains("by-u: mistyped, 1 error, on line 10 of the file\n", cover, StringComparison.Ordinal);
         Assert.DoesNotContain("good: mistyped", cover, StringComparison.Ordinal);
         Assert.DoesNotContain('`', cover);
@@ -191,6 +191,6 @@ public class HalfTypedTests : AtTheTerminal
         Assert.Contains("a defect", error.ToString(), StringComparison.Ordinal);
     }
 
-    private static string Place(string line) =>
+    private static string PlaceOf(string line) =>
         string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
 }
