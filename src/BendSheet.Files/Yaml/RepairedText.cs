@@ -19,7 +19,7 @@ internal sealed class RepairedText(SourceLines source, string text)
     /// <summary>By line at which column and by how many characters the text was made longer, or shorter.</summary>
     private readonly Dictionary<int, List<(int Column, int By)>> _changes = [];
 
-    /// <summary>Up to which column a slip of a kind was put right on a line: the next one has to lie behind it.</summary>
+    /// <summary>Up to which column, as typed, a slip of a kind was put right on a line: the next one has to lie behind it.</summary>
     private readonly Dictionary<(int Line, Rule Rule), int> _tried = [];
     private SourceLines _lines = string.Equals(text, source.Text, StringComparison.Ordinal) ? source : new(source.At(1, 1).File, text);
 
@@ -58,12 +58,13 @@ internal sealed class RepairedText(SourceLines source, string text)
     public bool TryRepair(Finding broken)
     {
         var (line, column) = (broken.Position.Line, broken.Position.Column);
-        if (_tried.TryGetValue((line, broken.Rule), out var before) && column <= before)
+        var asTyped = AsTyped(broken.Position).Column;
+        if (_tried.TryGetValue((line, broken.Rule), out var before) && asTyped <= before)
         {
             return false;
         }
 
-        _tried[(line, broken.Rule)] = column;
+        _tried[(line, broken.Rule)] = asTyped;
 
         var typed = Lines[line].ToString();
         var content = typed.TrimStart();
@@ -80,7 +81,7 @@ internal sealed class RepairedText(SourceLines source, string text)
             _ when broken.Rule == YamlRules.UnevenIndent => Indent(line, indent, content),
             _ when broken.Rule == YamlRules.BracketNotOpened => Change(line, column - 1, 1, " "),
             _ when broken.Rule == YamlRules.BracketNotClosed => Closing(line, column, typed),
-            _ when broken.Rule == YamlRules.StrayComma => typed.AsSpan(column - 1).StartsWith(",") && Change(line, column - 1, 1, " "),
+            _ when broken.Rule == YamlRules.StrayComma => Comma(line, column, typed),
             _ when broken.Rule == YamlRules.CommaMissing => Change(line, column - 1, 0, ","),
             _ when broken.Rule == YamlRules.QuoteNotClosed => Quote(line, column, typed),
             _ when broken.Rule == YamlRules.TextAfterQuote => column > 1 && QuotesAround(line, column, typed),
@@ -104,6 +105,12 @@ internal sealed class RepairedText(SourceLines source, string text)
         return typed.IndexOfAny(BracketsAndQuotes) < 0 && typed.Contains(", ", StringComparison.Ordinal)
             && Change(line, first + end, 0, "}") && Change(line, first, 0, "{");
     }
+
+    /// <summary>Where nothing stands before the comma that it could end.</summary>
+    private bool Comma(int line, int column, string typed) =>
+        column <= typed.Length && typed[column - 1] == ','
+            && typed.AsSpan(0, column - 1).TrimEnd() is ([] or [.., ',' or '{' or '[' or '}' or ']' or ':' or '-'])
+            && Change(line, column - 1, 1, " ");
 
     /// <summary>The bracket is closed on its line, where what stands in it looks complete.</summary>
     private bool Closing(int line, int column, string typed)

@@ -72,13 +72,13 @@ public static class YamlDocument
         var findings = new List<Finding>();
         var text = new RepairedText(source, LineScan.Clean(source, findings));
         var hasTabs = findings.Exists(finding => finding.Rule == YamlRules.TabInIndent);
-        if (hasTabs)
+        if (hasTabs && text.Length <= MostReadAgain)
         {
             text.ReplaceTabs();
         }
 
-        var root = Tree(text, findings, hasTabs);
-        return new YamlReading(root, source, [.. findings.InFileOrder()]);
+        var root = hasTabs && text.Length > MostReadAgain ? null : Tree(text, findings, hasTabs);
+        return new YamlReading(root, source, [.. findings.Distinct().InFileOrder()]);
     }
 
     /// <summary>
