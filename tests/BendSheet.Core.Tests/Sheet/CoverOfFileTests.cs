@@ -71,7 +71,7 @@ public class CoverOfFileTests
                 new(2, "nut", "an3, 17 mm", 3, 1, "rear A, rear B, axle A"), new(0, "tee", string.Empty, 1, 1, "axle B"),
                 new(0, "clip", "for 3/16 in tube", 4, 4, "rear (4)"),
             ],
-        }).Sections, section => section.Heading == "To buy");
+        }).Sections, IsToBuy);
         Assert.Equal<CoverRow>([new("nut, an3, 17 mm: rear A, rear B, axle A (3 needed, 1 on hand)", "2")], toBuy.Rows);
         Assert.StartsWith("All on hand, nothing to buy: 1 × tee; 4 × clip, for 3/16 in tube. ", toBuy.Remark, StringComparison.Ordinal);
     }
@@ -80,7 +80,7 @@ public class CoverOfFileTests
     public void Where_all_is_on_hand_nothing_is_to_be_ticked()
     {
         var cover = Cover(Stocked.Roll(5000, 5000)) with { Shopping = [new(0, "tee", string.Empty, 1, 1, "axle B")] };
-        var toBuy = Assert.Single(cover.Sections, section => section.Heading == "To buy");
+        var toBuy = Assert.Single(cover.Sections, IsToBuy);
         Assert.False(toBuy.ToTick);
         Assert.Equal<CoverRow>([new("Nothing.", string.Empty)], toBuy.Rows);
     }
@@ -103,6 +103,8 @@ public class CoverOfFileTests
     public void Only_the_spare_may_be_missing() => Assert.Equal(
         "The lines fit what is there, and the spare does not: buy 1 roll of 5000 mm. Fewer cannot do.",
         Cover(Stocked.Roll(5000, 2700), spare: 0.1).Tubes[0].Remarks[0]);
+
+    private static bool IsToBuy(CoverSection section) => string.Equals(section.Heading, "To buy", StringComparison.Ordinal);
 
     private static CoverContent Cover(Roll roll, double spare = 0)
     {

@@ -55,8 +55,8 @@ public class ToolClearanceTests
         var isA = held == TubeEnd.A;
         double[] legs = [200, 60 + Radius + (Radius * Math.Tan(75 * Math.PI / 180)), 200];
         (double, double)[] bends = isA ? [(0, 150), (roll, 90)] : [(0, 90), (roll, 150)];
-        var clearance = ToolClearance.Of(
-            Swings(legs, bends), new(isA ? 1 : 0, held, default), isA ? 1 : 0, isA ? 0 : 1, Lines.Mm(Radius));
+        var bend = isA ? 1 : 0;
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(bend, held, default), other => other != bend, Lines.Mm(Radius));
 
         var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
         var (hook, made) = isA ? (finished.Arcs[0], finished.Arcs[1]) : (finished.Arcs[1], finished.Arcs[0]);
@@ -90,7 +90,7 @@ public class ToolClearanceTests
     {
         double[] legs = [200, straight + Radius + (Radius * Math.Tan(turn * Math.PI / 360)), 250];
         (double, double)[] bends = [(0, 90), (roll, turn)];
-        var clearance = ToolClearance.Of(Swings(legs, bends), new(0, TubeEnd.A, default), 0, 1, Lines.Mm(Radius));
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(0, TubeEnd.A, default), other => other == 1, Lines.Mm(Radius));
 
         var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
         var made = finished.Arcs[0];
@@ -120,7 +120,7 @@ public class ToolClearanceTests
         var made = finished.Arcs[1];
         foreach (var (held, towards) in new[] { (TubeEnd.A, 1), (TubeEnd.B, -1) })
         {
-            var clearance = ToolClearance.Of(Swings(legs, bends), new(1, held, default), 1, 1, Lines.Mm(Radius));
+            var clearance = ToolClearance.Of(Swings(legs, bends), new(1, held, default), other => other != 1, Lines.Mm(Radius));
             foreach (var side in new[] { 1, -1 })
             {
                 double Height(Vector3D point) => towards * side * (point - made.Centre).Dot(made.Start.Axis);
