@@ -32,6 +32,9 @@ internal sealed class FileCheck(string folder)
     /// <summary>Lines solved.</summary>
     public int Lines { get; private set; }
 
+    /// <summary>How often a file is taken: some go through the commands as well.</summary>
+    public static int Times(int number) => number % EveryThroughCommands == 0 ? 4 : 1;
+
     /// <summary>What is wrong with how a file is taken, in words; null where nothing is.</summary>
     /// <param name="typed">The file.</param>
     /// <param name="number">Of the file: what is done with some is done with the same ones in every run.</param>
