@@ -11,6 +11,9 @@ public class ToolClearanceTests
 {
     private const double Radius = 15;
 
+    /// <summary>Points on a leg lie no further apart than this, so that the nearest of them is no further from the nearest there is.</summary>
+    private const double Apart = 0.25;
+
     /// <summary>
     /// A flat hook: behind a bend of 150° the first leg comes back past the tool while the second bend is made. Held tube lies as on the
     /// finished tube, so that it is as far from the former's middle as that leg is from the middle of the second arc.
@@ -70,7 +73,7 @@ public class ToolClearanceTests
             Assert.Equal(level.Count > 0, nearest is not null);
             if (nearest is { } known)
             {
-                Assert.InRange(known.Millimetres, level.Min() - 0.05, level.Min() + 0.001);
+                Assert.InRange(known.Millimetres, level.Min() - Apart, level.Min() + 0.001);
             }
 
             Assert.Equal(Math.Max(0, points.Max(Height)), clearance.Beyond(side).Millimetres, 1e-6);
@@ -102,7 +105,7 @@ public class ToolClearanceTests
             (point - end.Position).Dot(end.Direction) + (Radius * Math.PI / 2), (point - end.Position).Dot(end.Side) - Radius));
         var expected = Math.Min(before, after);
         Assert.InRange(
-            clearance.Nearest(1, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, expected - 0.05, expected + 0.001);
+            clearance.Nearest(1, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, expected - Apart, expected + 0.001);
     }
 
     /// <summary>Legs that stand up from the plane of the bend between them, on one side of it or on both.</summary>
