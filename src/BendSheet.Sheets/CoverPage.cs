@@ -20,6 +20,7 @@ internal static class CoverPage
         [
             .. Head(cover, measure, width),
             Block.Space(3),
+            .. cover.SectionsAbove.SelectMany(section => Section(section, measure, width)),
             .. CoverTable.Of(cover, measure, width),
             Block.Space(3),
             .. cover.Sections.SelectMany(section => Section(section, measure, width)),

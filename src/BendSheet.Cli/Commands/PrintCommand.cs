@@ -139,7 +139,7 @@ internal sealed class PrintCommand : CarCommand
     /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
     private static string? WhyNot(WantedPrint wanted, CarPlan plan)
     {
-        if (wanted is { Cover: true, Sheets: false } && plan.Printable.Count() + plan.RoughLines.Length == 1)
+        if (wanted is { Cover: true, Sheets: false } && !plan.HasCover && plan.Printable.Count() + plan.RoughLines.Length == 1)
         {
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }

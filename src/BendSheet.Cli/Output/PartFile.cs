@@ -27,6 +27,7 @@ public sealed class PartFile : IDisposable
         [
             PosixSignalRegistration.Create(PosixSignal.SIGINT, _ => Stop()),
             PosixSignalRegistration.Create(PosixSignal.SIGTERM, _ => Stop()),
+            PosixSignalRegistration.Create(PosixSignal.SIGHUP, _ => Stop()),
         ];
     }
 
@@ -171,8 +172,13 @@ public sealed class PartFile : IDisposable
     {
         try
         {
-            // Refused where somebody is still writing it.
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.None);
+            // Refused where somebody is still writing it. To read alone would wait at a pipe for its other end.
+            using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
+            if (!file.CanSeek)
+            {
+                return;
+            }
+
             var begins = new byte[length];
             var read = file.ReadAtLeast(begins, length, throwOnEndOfStream: false);
             if (read == 0 || isOurs(begins[..read]))

@@ -10,6 +10,7 @@ using BendSheet.Core.Survey;
 using BendSheet.Core.Survey.Pieces;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
+using MathNet.Numerics;
 
 namespace BendSheet.Core.Car;
 
@@ -18,6 +19,9 @@ public sealed class CarPlan
 {
     private readonly IReadOnlyCollection<string> _wanted;
     private CarStock? _stock;
+
+    /// <summary>The matrices of a line are small: threads for them take longer to start than the sums.</summary>
+    static CarPlan() => Control.MaxDegreeOfParallelism = 1;
 
     private CarPlan(MeasuredCar measured, ImmutableArray<Finding> findings, IReadOnlyCollection<string> wanted)
     {
@@ -51,7 +55,7 @@ public sealed class CarPlan
     /// </summary>
     public IEnumerable<SolvedLine> Printable => Lines.Where(line => line.Plan is not null && line.Findings.Verdict() == Verdict.Good);
 
-    /// <summary>The names of the lines asked for that have a template and no sheet, in the order of the file.</summary>
+    /// <summary>Names of the lines asked for that have no sheet because of errors, in the order of the file.</summary>
     public IEnumerable<string> NotPrinted =>
         Measured.LineNames.Where(name => _wanted.Asks(name)).Except(Printable.Select(line => line.Template.Name), StringComparer.Ordinal)
             .Except(RoughLines.Select(line => line.Name), StringComparer.Ordinal);
@@ -198,7 +202,7 @@ public sealed class CarPlan
         SheetWriter.Of(line, Measured.Project, notation, Measured.Notation);
 
     /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>
-    public bool HasCover => Printable.Count() + RoughLines.Length > 1;
+    public bool HasCover => Printable.Count() + RoughLines.Length + NotPrinted.Count() > 1;
 
     /// <summary>The cover of these lines. Of some lines of a file, or of a file with a mistake, the stock says nothing.</summary>
     /// <param name="notation">How lengths are shown; null as the file has them.</param>
@@ -206,8 +210,17 @@ public sealed class CarPlan
     {
         var (project, typed) = (Measured.Project, Measured.Notation);
         ImmutableArray<SolvedLine> printable = [.. Printable];
-        return printable.Length == Measured.Lines.Length && Measured.Findings.Verdict() != Verdict.WrongFile
+        var cover = printable.Length == Measured.Lines.Length && Measured.Findings.Verdict() != Verdict.WrongFile
             ? CoverWriter.OfFile(project, Lines, RoughLines, Stock.Plan, Stock.Shopping, notation ?? typed, typed)
             : CoverWriter.OfSome(project, printable, notation ?? typed, typed);
+        return cover with { Missing = [.. NotPrinted.Select(Missing)] };
+    }
+
+    private MissingLine Missing(string name)
+    {
+        var ofFile = Measured.FindingsOf(name).Where(finding => finding.Severity == Severity.Error).ToList();
+        var ofLine = Lines.Where(line => string.Equals(line.Template.Name, name, StringComparison.Ordinal))
+            .SelectMany(line => line.Findings).Where(finding => finding.Severity == Severity.Error);
+        return CoverWriter.Missing(name, ofFile.Count > 0, [.. ofFile.Concat(ofLine).Distinct().InFileOrder()]);
     }
 }

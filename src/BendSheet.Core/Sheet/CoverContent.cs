@@ -21,6 +21,9 @@ public sealed record CoverContent
     /// <summary>How lengths are written.</summary>
     public required LengthNotation Notation { get; init; }
 
+    /// <summary>Lines that were to be printed and have no sheet because of errors, in the order of the file.</summary>
+    public ImmutableArray<MissingLine> Missing { get; init; } = [];
+
     /// <summary>Of only some lines of a file the cut lengths, added up for each kind of tube.</summary>
     public ImmutableArray<StockAmount> CutLengths { get; init; } = [];
 
@@ -40,11 +43,19 @@ public sealed record CoverContent
     public IEnumerable<CoverLine> LinesOnPage =>
         [.. Lines.Where(line => line.Fingerprint is not null), .. Lines.Where(line => line.State == LineState.Rough)];
 
+    /// <summary>What stands on the page above the lines: who has only the paper must not take it for the whole car.</summary>
+    public IEnumerable<CoverSection> SectionsAbove => CoverSections.Above(this);
+
     /// <summary>What stands on the page below the lines, in this order.</summary>
     public IEnumerable<CoverSection> Sections => CoverSections.Of(this);
 }
 
-/// <summary>A part of the cover below its lines: the tube in all, what to buy, how to cut it.</summary>
+/// <summary>A line that has no sheet because of errors.</summary>
+/// <param name="Name">Of the line.</param>
+/// <param name="Why">How many errors, of what sort, and where the first is.</param>
+public sealed record MissingLine(string Name, string Why);
+
+/// <summary>A part of the cover beside its lines: what is missing, the tube in all, what to buy, how to cut it.</summary>
 /// <param name="Heading">Above it.</param>
 /// <param name="Rows">At least one.</param>
 public sealed record CoverSection(string Heading, ImmutableArray<CoverRow> Rows)

@@ -6,6 +6,19 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 internal static class CoverSections
 {
+    /// <summary>What is said before the lines.</summary>
+    public static IEnumerable<CoverSection> Above(CoverContent cover)
+    {
+        if (!cover.Missing.IsEmpty)
+        {
+            yield return new(
+                "Not on these sheets", [.. cover.Missing.Select(line => new CoverRow($"{line.Name}: {line.Why}", string.Empty))])
+            {
+                Remark = "Put these right in the file and print again; bendsheet check says what is wrong, and where.",
+            };
+        }
+    }
+
     /// <summary>The sections, in the order in which they are used.</summary>
     public static IEnumerable<CoverSection> Of(CoverContent cover)
     {
@@ -40,14 +53,24 @@ internal static class CoverSections
             }
         }
 
-        if (!cover.Shopping.IsEmpty)
+        if (!cover.Shopping.IsEmpty || !cover.Remarks.IsEmpty)
         {
-            yield return new("To buy", [.. cover.Shopping.Select(ItemRow)])
-            {
-                ToTick = true,
-                Remark = string.Join(' ', cover.Remarks.Prepend(cover.Cost).OfType<string>()),
-            };
+            yield return ToBuy(cover);
         }
+    }
+
+    /// <summary>What to bring home, to tick; what is on hand already is named below it, to be laid out.</summary>
+    private static CoverSection ToBuy(CoverContent cover)
+    {
+        List<StockItem> wanted = [.. cover.Shopping.Where(item => item.ToBuy > 0)];
+        List<string> onHand = [.. cover.Shopping.Where(item => item.ToBuy == 0).Select(item => $"{item.Needed} × {NameOf(item)}")];
+        IEnumerable<string?> remarks =
+            [cover.Cost, onHand.Count == 0 ? null : $"All on hand, nothing to buy: {string.Join("; ", onHand)}.", .. cover.Remarks];
+        return new("To buy", wanted.Count == 0 ? [new("Nothing.", string.Empty)] : [.. wanted.Select(ItemRow)])
+        {
+            ToTick = wanted.Count > 0,
+            Remark = string.Join(' ', remarks.OfType<string>()),
+        };
     }
 
     /// <summary>Cuts in their order, each with where it is on the roll as it lies there now.</summary>
@@ -69,7 +92,9 @@ internal static class CoverSections
     private static CoverRow Row(string what, Figure length) => new(what, length.Main) { Other = length.Other };
 
     private static CoverRow ItemRow(StockItem item) => new(
-        $"{item.Name}{(item.Specification.Length == 0 ? string.Empty : ", " + item.Specification)}: "
-            + $"{item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} there)")}",
+        $"{NameOf(item)}: {item.UsedAt}{(item.Have == 0 ? string.Empty : $" ({item.Needed} needed, {item.Have} on hand)")}",
         FormattableString.Invariant($"{item.ToBuy}"));
+
+    private static string NameOf(StockItem item) =>
+        item.Specification.Length == 0 ? item.Name : $"{item.Name}, {item.Specification}";
 }

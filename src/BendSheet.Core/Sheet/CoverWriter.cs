@@ -67,6 +67,23 @@ public static class CoverWriter
         };
     }
 
+    /// <summary>What is said of a line that has no sheet.</summary>
+    /// <param name="name">Of the line.</param>
+    /// <param name="isMistyped">Something in the file cannot be read; otherwise the line cannot be made as typed.</param>
+    /// <param name="errors">Those that concern it, in the order of the file.</param>
+    public static MissingLine Missing(string name, bool isMistyped, ImmutableArray<Finding> errors)
+    {
+        var what = isMistyped ? "mistyped" : "cannot be made as typed";
+        if (errors.IsEmpty)
+        {
+            return new(name, what);
+        }
+
+        var where = errors.Length == 1 ? "on" : "the first on";
+        return new(name, FormattableString.Invariant(
+            $"{what}, {Counted.Words(errors.Length, "error")}, {where} line {errors[0].Position.Line} of the file"));
+    }
+
     private static CoverLine Line(SolvedLine line, string project, LengthNotation notation, LengthNotation? typed) => new(
         line.Template.Name,
         EndWords.A(line.Template.From),
@@ -87,6 +104,7 @@ public static class CoverWriter
 
     private static string Summary(int lines, int made) => made switch
     {
+        _ when lines == 1 => made == 0 ? "1 line, not made yet." : "1 line, made.",
         0 => FormattableString.Invariant($"{lines} lines, none of them made yet."),
         _ when made == lines => FormattableString.Invariant($"{lines} lines, all of them made."),
         _ => FormattableString.Invariant($"{lines} lines: {made} made, {lines - made} to make."),

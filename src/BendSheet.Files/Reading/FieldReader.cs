@@ -199,11 +199,15 @@ internal sealed class FieldReader
         return meant is null ? null : choices.First(choice => string.Equals(choice.Word, meant, StringComparison.Ordinal)).Value;
     }
 
-    /// <summary>The choice with the fewest slips, or the one that stands among other words: <c>on the outside</c>.</summary>
+    /// <summary>
+    /// The choice that a common word stands for, the one with the fewest slips, or the one that stands among other words:
+    /// <c>on the outside</c>.
+    /// </summary>
     private static string? Meant(string typed, IEnumerable<string> choices)
     {
         var among = typed.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return (typed.Length < ShortestToGuess ? null : NearestWord.Among(typed, choices))
+        return ChoiceSynonyms.Meant(typed, choices)
+            ?? (typed.Length < ShortestToGuess ? null : NearestWord.Among(typed, choices))
             ?? choices.FirstOrDefault(choice => among.Contains(choice, StringComparer.OrdinalIgnoreCase));
     }
 

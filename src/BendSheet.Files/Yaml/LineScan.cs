@@ -9,9 +9,9 @@ namespace BendSheet.Files.Yaml;
 /// </summary>
 internal static class LineScan
 {
-    /// <summary>The text for the parser, of the same length and lines: what was reported is blanked out. Null when tabs hide how the lines
-    /// belong together.</summary>
-    public static string? Clean(SourceLines source, List<Finding> findings)
+    /// <summary>The text for the parser, of the same length and lines: what was reported is blanked out. Only tabs in front of a line stay:
+    /// how wide they were meant has to be seen from the lines around.</summary>
+    public static string Clean(SourceLines source, List<Finding> findings)
     {
         char[]? cleaned = null;
         Reported tabs = new(), controls = new(), directives = new();
@@ -48,11 +48,6 @@ internal static class LineScan
         }
 
         findings.AddRange(Findings(source, tabs, controls, directives));
-        if (tabs.Count > 0)
-        {
-            return null;
-        }
-
         return cleaned is null ? source.Text : new string(cleaned);
 
         void Replace(int at, char by)

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Text;
 using BendSheet.Core.Findings;
 
 namespace BendSheet.Files.Yaml;
@@ -15,10 +16,11 @@ internal sealed class RepairedText(SourceLines source, string text)
 
     private readonly string _fileName = source.At(1, 1).File;
 
-    /// <summary>On which line, at which column and by how many characters the text was made longer, or shorter.</summary>
-    private readonly List<(int Line, int Column, int By)> _changes = [];
+    /// <summary>By line at which column and by how many characters the text was made longer, or shorter.</summary>
+    private readonly Dictionary<int, List<(int Column, int By)>> _changes = [];
 
-    private readonly HashSet<(int Line, Rule Rule)> _tried = [];
+    /// <summary>Up to which column, as typed, a slip of a kind was put right on a line: the next one has to lie behind it.</summary>
+    private readonly Dictionary<(int Line, Rule Rule), int> _tried = [];
     private SourceLines _lines = string.Equals(text, source.Text, StringComparison.Ordinal) ? source : new(source.At(1, 1).File, text);
 
     /// <summary>As it was typed.</summary>
@@ -33,11 +35,16 @@ internal sealed class RepairedText(SourceLines source, string text)
     /// <summary>A place of the text as it is read, in the text as it was typed.</summary>
     public SourcePosition AsTyped(SourcePosition place)
     {
-        var column = place.Column;
-        for (var i = _changes.Count - 1; i >= 0; i--)
+        if (!_changes.TryGetValue(place.Line, out var changes))
         {
-            var (line, at, by) = _changes[i];
-            if (line == place.Line && column > at)
+            return place;
+        }
+
+        var column = place.Column;
+        for (var i = changes.Count - 1; i >= 0; i--)
+        {
+            var (at, by) = changes[i];
+            if (column > at)
             {
                 column = Math.Max(at, column - by);
             }
@@ -51,10 +58,13 @@ internal sealed class RepairedText(SourceLines source, string text)
     public bool TryRepair(Finding broken)
     {
         var (line, column) = (broken.Position.Line, broken.Position.Column);
-        if (!_tried.Add((line, broken.Rule)))
+        var asTyped = AsTyped(broken.Position).Column;
+        if (_tried.TryGetValue((line, broken.Rule), out var before) && asTyped <= before)
         {
             return false;
         }
+
+        _tried[(line, broken.Rule)] = asTyped;
 
         var typed = Lines[line].ToString();
         var content = typed.TrimStart();
@@ -71,6 +81,10 @@ internal sealed class RepairedText(SourceLines source, string text)
             _ when broken.Rule == YamlRules.UnevenIndent => Indent(line, indent, content),
             _ when broken.Rule == YamlRules.BracketNotOpened => Change(line, column - 1, 1, " "),
             _ when broken.Rule == YamlRules.BracketNotClosed => Closing(line, column, typed),
+            _ when broken.Rule == YamlRules.StrayComma => Comma(line, column, typed),
+            _ when broken.Rule == YamlRules.CommaMissing => Change(line, column - 1, 0, ","),
+            _ when broken.Rule == YamlRules.QuoteNotClosed => Quote(line, column, typed),
+            _ when broken.Rule == YamlRules.TextAfterQuote => column > 1 && QuotesAround(line, column, typed),
             _ => false,
         };
     }
@@ -92,6 +106,12 @@ internal sealed class RepairedText(SourceLines source, string text)
             && Change(line, first + end, 0, "}") && Change(line, first, 0, "{");
     }
 
+    /// <summary>Where nothing stands before the comma that it could end.</summary>
+    private bool Comma(int line, int column, string typed) =>
+        column <= typed.Length && typed[column - 1] == ','
+            && typed.AsSpan(0, column - 1).TrimEnd() is ([] or [.., ',' or '{' or '[' or '}' or ']' or ':' or '-'])
+            && Change(line, column - 1, 1, " ");
+
     /// <summary>The bracket is closed on its line, where what stands in it looks complete.</summary>
     private bool Closing(int line, int column, string typed)
     {
@@ -99,6 +119,62 @@ internal sealed class RepairedText(SourceLines source, string text)
         return end >= column && typed[column - 1] is '{' or '[' && typed[end - 1] is not (',' or '{' or '[' or ':')
             && Change(line, end, 0, typed[column - 1] == '{' ? "}" : "]");
     }
+
+    /// <summary>
+    /// A text that was begun with a quote ends with its line; between brackets the quote goes, and the text ends with its comma or bracket.
+    /// </summary>
+    private bool Quote(int line, int column, string typed)
+    {
+        if (column > typed.Length || typed[column - 1] is not ('"' or '\''))
+        {
+            return false;
+        }
+
+        return typed.AsSpan(0, column - 1).IndexOfAny('{', '[') >= 0
+            ? Change(line, column - 1, 1, " ")
+            : Change(line, Math.Max(EndOfContent(typed), column), 0, typed[(column - 1)..column]);
+    }
+
+    /// <summary><c>"2' 3-1/2""</c> and <c>"3/16" in</c> need no quotes; <c>'Joe's line'</c> needs the other ones.</summary>
+    private bool QuotesAround(int line, int column, string typed)
+    {
+        var closing = typed.AsSpan(0, column - 1).LastIndexOfAny('"', '\'');
+        var opening = closing < 1 ? -1 : typed.LastIndexOf(typed[closing], closing - 1);
+        if (opening < 0)
+        {
+            return false;
+        }
+
+        var last = typed.IndexOf(typed[closing], closing + 1);
+        var (end, by) = last < 0 ? (closing, " ") : typed[closing] == '"' ? (last, " ") : (last, "\"");
+        return Change(line, end, 1, by) && Change(line, opening, 1, by);
+    }
+
+    /// <summary>Puts blanks in the place of tabs, as many for each as line up most lines with those around them.</summary>
+    public void ReplaceTabs()
+    {
+        int[] widths = [2, 4, 8, 3];
+        var indents = Enumerable.Range(1, Lines.Count)
+            .Select(line => (Line: line, Indent: Lines[line][..^Lines[line].TrimStart().Length].ToString()))
+            .Where(line => line.Indent.Length < Lines[line.Line].Length).ToList();
+        var width = widths.MaxBy(width => indents.Zip(indents.Skip(1)).Count(pair =>
+            pair.First.Indent.Contains('\t', StringComparison.Ordinal) != pair.Second.Indent.Contains('\t', StringComparison.Ordinal)
+            && pair.First.Indent.Length > 0 && pair.Second.Indent.Length > 0
+            && Blanks(pair.First.Indent, width) == Blanks(pair.Second.Indent, width)));
+        var replaced = new StringBuilder();
+        var copied = 0;
+        foreach (var (line, indent) in indents.Where(line => line.Indent.AsSpan().ContainsAnyExcept(' ')))
+        {
+            var start = Lines.StartOf(line);
+            replaced.Append(Lines.Text, copied, start - copied).Append(' ', Blanks(indent, width));
+            copied = start + indent.Length;
+            Note(line, 1, Blanks(indent, width) - indent.Length);
+        }
+
+        _lines = new(_fileName, replaced.Append(Lines.Text, copied, Lines.Text.Length - copied).ToString());
+    }
+
+    private static int Blanks(string indent, int width) => indent.Sum(c => c == '\t' ? width : 1);
 
     /// <summary>Lines it up with the nearest line above that begins as it does, at nearly the same depth.</summary>
     private bool Indent(int line, int indent, string content)
@@ -134,7 +210,17 @@ internal sealed class RepairedText(SourceLines source, string text)
     {
         var start = Lines.StartOf(line) + at;
         _lines = new(_fileName, string.Concat(Lines.Text.AsSpan(0, start), insert, Lines.Text.AsSpan(start + remove)));
-        _changes.Add((line, at + (remove > 0 ? 1 : 0), insert.Length - remove));
+        Note(line, at + (remove > 0 ? 1 : 0), insert.Length - remove);
         return true;
+    }
+
+    private void Note(int line, int column, int by)
+    {
+        if (!_changes.TryGetValue(line, out var changes))
+        {
+            _changes[line] = changes = [];
+        }
+
+        changes.Add((column, by));
     }
 }

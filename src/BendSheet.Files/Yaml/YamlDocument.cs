@@ -72,21 +72,36 @@ public static class YamlDocument
         }
 
         var findings = new List<Finding>();
-        var root = LineScan.Clean(source, findings) is { } text ? Tree(new(source, text), findings) : null;
-        return new YamlReading(root, source, [.. findings.InFileOrder()]);
+        var text = new RepairedText(source, LineScan.Clean(source, findings));
+        var hasTabs = findings.Exists(finding => finding.Rule == YamlRules.TabInIndent);
+        if (hasTabs && text.Length <= MostReadAgain)
+        {
+            text.ReplaceTabs();
+        }
+
+        var root = hasTabs && text.Length > MostReadAgain ? null : Tree(text, findings, hasTabs);
+        return new YamlReading(root, source, [.. findings.Distinct().InFileOrder()]);
     }
 
     /// <summary>
     /// Reads the text; where a slip in its layout stops the reading, the slip is reported, put right in the way that its finding says, and
     /// the text read again, so that it hides nothing behind it.
     /// </summary>
-    private static YamlValue? Tree(RepairedText text, List<Finding> findings)
+    /// <param name="text">As it is to be read.</param>
+    /// <param name="findings">Takes what is wrong with it.</param>
+    /// <param name="hasTabs">How far its lines stand in is partly a guess: where that does not go together, nothing is said of it.</param>
+    private static YamlValue? Tree(RepairedText text, List<Finding> findings, bool hasTabs)
     {
         for (var read = text.Length; ; read += text.Length)
         {
             List<Finding> found = [];
             var tree = new YamlTree(text, found) { IsExplained = findings.Count > 0 };
             var root = tree.Build();
+            if (hasTabs && tree.Broken?.Rule == YamlRules.UnevenIndent)
+            {
+                return null;
+            }
+
             if (tree.Broken is not { } broken || findings.Count >= MostFindings || read > MostReadAgain || !text.TryRepair(broken))
             {
                 findings.AddRange(found);

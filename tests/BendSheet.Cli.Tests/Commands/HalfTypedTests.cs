@@ -1,3 +1,6 @@
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.TextExtractor;
+
 namespace BendSheet.Cli.Tests.Commands;
 
 /// <summary>A file is useful while it is being typed: a mistake takes nothing from what it does not concern.</summary>
@@ -33,6 +36,25 @@ public class HalfTypedTests : AtTheTerminal
 
         """;
 
+    /// <summary>Each of these once stopped the reading by itself. The tab is in front of the second row.</summary>
+    private const string UnreadableSlips = """
+        project: "Finch two-seater
+        units: mm
+        tube: {od: 4.75, wall: 0.7,, material: copper-nickel}
+        bender: {radius: 15 mark: start grip: 12}
+        lines:
+          rear:
+            from: {at: "tee, fitting: none}
+            rows:
+              - {straight: "2' 3-1/2"", bend: 45},
+        \t  - {straight: 95, bendd: 60}
+              - {straight: 38}
+          front:
+            made: yes
+            rows: [{straight: 30}, {straigt: 20, bend: 40}]
+
+        """;
+
     private const string HalfTyped = """
         units: mm
         tubes:
@@ -64,11 +86,23 @@ public class HalfTypedTests : AtTheTerminal
         Assert.Equal(2, ran.Code);
         Assert.Equal(
             "4:24 7:3 12:12 14:15 21:5 21:15 23:28 24:20 25:10 25:32 26:6",
-            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(Place)));
+            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(PlaceOf)));
         Assert.EndsWith(": 0 of 1 line without a mistake; 11 errors\n", ran.Output, StringComparison.Ordinal);
+    }
 
-        static string Place(string line) =>
-            string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
+    [Fact]
+    public async Task Tabs_quotes_and_commas_hide_nothing_behind_them()
+    {
+        var ran = await Run("check", Typed(UnreadableSlips.Replace("\\t", "\t", StringComparison.Ordinal)));
+        Assert.Equal(2, ran.Code);
+        Assert.Equal(
+            "1:10 3:28 4:21 4:33 7:16 7:31 9:30 9:42 10:1 10:21 13:11 14:29 14:48",
+            string.Join(' ', ran.Error.Split('\n').Where(line => line.Contains(": error: ", StringComparison.Ordinal)).Select(PlaceOf)));
+
+        var printed = await Run("print", Typed(UnreadableSlips.Replace("\\t", "\t", StringComparison.Ordinal)));
+        Assert.Equal(2, printed.Code);
+        Assert.Contains("no sheet was printed", printed.Error, StringComparison.Ordinal);
+        Assert.Equal("car.yaml", InTheFolder());
     }
 
     [Theory]
@@ -111,6 +145,32 @@ public class HalfTypedTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task Paper_says_which_lines_are_not_on_it()
+    {
+        Assert.Equal(2, (await Run("print", Typed(HalfTyped))).Code);
+        using var sheet = PdfDocument.Open(Place("car.pdf"));
+        var cover = ContentOrderTextExtractor.GetText(sheet.GetPage(1)).ReplaceLineEndings("\n");
+        Assert.Contains("Not on these sheets\n", cover, StringComparison.Ordinal);
+        Assert.Contains("bad: mistyped, 1 error, on line 13 of the file\n", cover, StringComparison.Ordinal);
+        Assert.Contains("fat: mistyped, 2 errors, the first on line 4 of the file\n", cover, StringComparison.Ordinal);
+        Assert.Contains("by-u: mistyped, 1 error, on line 10 of the file\n", cover, StringComparison.Ordinal);
+        Assert.DoesNotContain("good: mistyped", cover, StringComparison.Ordinal);
+        Assert.DoesNotContain('`', cover);
+    }
+
+    [Fact]
+    public async Task One_line_that_can_be_made_gets_a_cover_that_names_those_that_cannot()
+    {
+        const string One = "units: mm\ntube: {od: 4.75}\nbender: {radius: 15}\nlines:\n  good: [{straight: 100}]\n"
+            + "  tight: [{straight: 20, bend: 90}, {straight: 10, bend: 90}, {straight: 20}]\n";
+        Assert.Equal(1, (await Run("print", Typed(One))).Code);
+        using var sheet = PdfDocument.Open(Place("car.pdf"));
+        var cover = ContentOrderTextExtractor.GetText(sheet.GetPage(1)).ReplaceLineEndings("\n");
+        Assert.Contains("1 line, not made yet.", cover, StringComparison.Ordinal);
+        Assert.Contains("tight: cannot be made as typed, ", cover, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_tool_can_be_learned_before_any_line_is_typed()
     {
         var ran = await Run("learn", Typed("units: mm\ntube: {od: 4.75}\nbender: {radius: 15, tests: [{pull: 93, got: 90}]}\n"));
@@ -130,4 +190,7 @@ public class HalfTypedTests : AtTheTerminal
         Assert.StartsWith("bendsheet: this is a mistake in bendsheet itself, not in your file", error.ToString(), StringComparison.Ordinal);
         Assert.Contains("a defect", error.ToString(), StringComparison.Ordinal);
     }
+
+    private static string PlaceOf(string line) =>
+        string.Join(':', line[..line.IndexOf(": error: ", StringComparison.Ordinal)].Split(':')[^2..]);
 }

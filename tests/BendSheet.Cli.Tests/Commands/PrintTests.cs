@@ -145,7 +145,7 @@ public class PrintTests : AtTheTerminal
         var ran = await Run("print", Typed(text));
         Assert.Equal(code, ran.Code);
         Assert.EndsWith($"\nbendsheet: no sheet of {missing}: see above what is wrong with it.\n", ran.Error, StringComparison.Ordinal);
-        Assert.Contains("car.pdf: 1 line on 1 page", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("car.pdf: 1 line on 2 pages", ran.Output, StringComparison.Ordinal);
         Assert.Equal("car.pdf car.yaml", InTheFolder());
     }
 

@@ -88,6 +88,19 @@ public class OutputFileTests : AtTheTerminal
         Assert.Equal(text, await File.ReadAllTextAsync(Place(name)));
     }
 
+    /// <summary>To open a pipe for reading waits for somebody who writes.</summary>
+    [FactOnUnix]
+    public async Task A_pipe_by_the_name_of_a_left_over_stops_nothing()
+    {
+        using (var made = System.Diagnostics.Process.Start("mkfifo", Place(LeftName)))
+        {
+            await made.WaitForExitAsync();
+        }
+
+        Assert.Equal(0, (await Run("print", Typed(CarFiles.Sound))).Code);
+        Assert.True(Path.Exists(Place(LeftName)));
+    }
+
     [Fact]
     public async Task What_another_print_is_still_writing_is_left_alone()
     {

@@ -132,6 +132,30 @@ public class ToolGainTests
             10 * factor, gain.EffectiveRadius!.Value.Millimetres, "flat parts alone tell the radius as the arc factor does");
     }
 
+    /// <summary>
+    /// Bends of 60°, flat parts, radius 10: x = 10π/3 each, 10, 11 and 12 taken. The mean is 11, so that e = −1, 0, 1 and the deviation of
+    /// three is √(2/2) = 1. A bend of 60° gains 2R/√3 − fπR/3: half of it is the angle of a triangle with sides 1, √3 and 2.
+    /// </summary>
+    [Fact]
+    public void Three_pieces_by_hand()
+    {
+        BenderTest Taken(double taken) => Piece(60, 80 + taken, 40, 40, MeasuredTo.Straight);
+        var gain = Of(10, Taken(10), Taken(11), Taken(12));
+        AssertGeometry.Equal(11 * 3 / (10 * Math.PI), gain.ArcFactor);
+        AssertGeometry.Equal(1, gain.Scatter!.Value.Millimetres);
+        AssertGeometry.Equal((20 / Math.Sqrt(3)) - 11, gain.Gain(Lines.Deg(60)).Millimetres);
+        AssertGeometry.Equal((20 / Math.Sqrt(3)) - (10 * Math.PI / 3), gain.GainByRadius(Lines.Deg(60)).Millimetres);
+    }
+
+    /// <summary>The same bend between corners: its gain of 2R/√3 − πR/3 tells the radius.</summary>
+    [Fact]
+    public void A_bend_of_60_between_corners_shows_its_radius() => AssertGeometry.Equal(
+        12, Of(10, Piece(60, 100 - (24 / Math.Sqrt(3)) + (4 * Math.PI), 50, 50)).EffectiveRadius!.Value.Millimetres);
+
+    /// <summary>More tube than the way over the corner: no radius does that.</summary>
+    [Fact]
+    public void A_piece_longer_than_its_legs_shows_no_radius() => Assert.Null(Of(10, Piece(90, 101, 50, 50)).EffectiveRadius);
+
     [Fact]
     public void Least_squares_leave_residuals_square_to_the_arcs()
     {

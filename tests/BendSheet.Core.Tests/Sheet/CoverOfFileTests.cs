@@ -60,6 +60,31 @@ public class CoverOfFileTests
         Assert.Equal(new StockItem(1, "tube", "3/16 in, copper-nickel, roll of 5000 mm", 1, 0, "rear"), Assert.Single(cover.Shopping));
     }
 
+    /// <summary>A shop is walked with what to buy; what lies at home is to be laid out.</summary>
+    [Fact]
+    public void What_is_on_hand_is_not_among_what_to_buy()
+    {
+        var toBuy = Assert.Single((Cover(Stocked.Roll(5000, 5000)) with
+        {
+            Shopping =
+            [
+                new(2, "nut", "an3, 17 mm", 3, 1, "rear A, rear B, axle A"), new(0, "tee", string.Empty, 1, 1, "axle B"),
+                new(0, "clip", "for 3/16 in tube", 4, 4, "rear (4)"),
+            ],
+        }).Sections, IsToBuy);
+        Assert.Equal<CoverRow>([new("nut, an3, 17 mm: rear A, rear B, axle A (3 needed, 1 on hand)", "2")], toBuy.Rows);
+        Assert.StartsWith("All on hand, nothing to buy: 1 × tee; 4 × clip, for 3/16 in tube. ", toBuy.Remark, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Where_all_is_on_hand_nothing_is_to_be_ticked()
+    {
+        var cover = Cover(Stocked.Roll(5000, 5000)) with { Shopping = [new(0, "tee", string.Empty, 1, 1, "axle B")] };
+        var toBuy = Assert.Single(cover.Sections, IsToBuy);
+        Assert.False(toBuy.ToTick);
+        Assert.Equal<CoverRow>([new("Nothing.", string.Empty)], toBuy.Rows);
+    }
+
     /// <summary>Nothing to tick, no place to cut at: a guess is not cut.</summary>
     [Fact]
     public void A_line_without_a_template_has_room_kept_behind_the_cuts_and_is_marked()
@@ -78,6 +103,8 @@ public class CoverOfFileTests
     public void Only_the_spare_may_be_missing() => Assert.Equal(
         "The lines fit what is there, and the spare does not: buy 1 roll of 5000 mm. Fewer cannot do.",
         Cover(Stocked.Roll(5000, 2700), spare: 0.1).Tubes[0].Remarks[0]);
+
+    private static bool IsToBuy(CoverSection section) => string.Equals(section.Heading, "To buy", StringComparison.Ordinal);
 
     private static CoverContent Cover(Roll roll, double spare = 0)
     {

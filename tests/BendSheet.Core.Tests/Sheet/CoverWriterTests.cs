@@ -21,6 +21,8 @@ public class CoverWriterTests
     [InlineData("3 lines, none of them made yet.", false, false, false)]
     [InlineData("3 lines: 1 made, 2 to make.", false, true, false)]
     [InlineData("2 lines, all of them made.", true, true)]
+    [InlineData("1 line, not made yet.", false)]
+    [InlineData("1 line, made.", true)]
     public void It_says_how_many_are_made(string summary, params bool[] made) =>
         Assert.Equal(summary, Cover([.. made.Select(one => FullLine.Template with { Made = one })]).Summary);
 

@@ -351,8 +351,12 @@ public class FileRuleTests
         // Choices and names
         {
             Top.Replace("mm", "inches", StringComparison.Ordinal) + Line, "1:8", "not-a-choice",
-            "`units: inches` is not one of `mm`, `cm`, `m`, `in`, `ft`"
+            "`units: inches` is not one of `mm`, `cm`, `m`, `in`, `ft`: did you mean `in`?"
         },
+        { Top.Replace("mm", "'\"'", StringComparison.Ordinal) + Line, "1:8", "not-a-choice", "`ft`: did you mean `in`?" },
+        { Top.Replace("mm", "Millimeters", StringComparison.Ordinal) + Line, "1:8", "not-a-choice", "`ft`: did you mean `mm`?" },
+        { Top.Replace("mm", "feet", StringComparison.Ordinal) + Line, "1:8", "not-a-choice", "`ft`: did you mean `ft`?" },
+        { LongLine("made: No"), "6:11", "not-a-choice", "is not one of `true`, `false`: did you mean `false`?" },
         { Top + "fractions: 1/32\n" + Line, "4:12", "not-a-choice", "is not one of `2`, `4`, `8`, `16`, `32`, `64`, `128`" },
         { Top + "paper: a3\n" + Line, "4:8", "not-a-choice", "is not one of `a4`, `letter`" },
         {
@@ -371,7 +375,7 @@ public class FileRuleTests
                 + "lines:\n  fl: [{use: t}, {use: t}, {straight: 80}]\n",
             "6:24", "too-many-rows", "and divide the line"
         },
-        { LongLine("made: yes"), "6:11", "not-a-choice", "is not one of `true`, `false`" },
+        { LongLine("made: yes"), "6:11", "not-a-choice", "is not one of `true`, `false`: did you mean `true`?" },
         {
             Top + "fittings: {an3: {flare: 37}}\n" + Line, "4:25", "not-a-choice",
             "is not one of `single 37`, `single 45`, `double 45`, `bubble`, `none`"

@@ -11,6 +11,9 @@ public class ToolClearanceTests
 {
     private const double Radius = 15;
 
+    /// <summary>Points on a leg lie no further apart than this, so that the nearest of them is no further from the nearest there is.</summary>
+    private const double Apart = 0.25;
+
     /// <summary>
     /// A flat hook: behind a bend of 150° the first leg comes back past the tool while the second bend is made. Held tube lies as on the
     /// finished tube, so that it is as far from the former's middle as that leg is from the middle of the second arc.
@@ -37,6 +40,115 @@ public class ToolClearanceTests
             AssertGeometry.Equal(0, clearance.Beyond(side).Millimetres);
         }
     }
+
+    /// <summary>
+    /// A hook that crosses the plane of the bend: against ten thousand points of the finished tube, on which what is held lies already. The
+    /// former's axis points as the bend's does, seen from the held end.
+    /// </summary>
+    [Theory]
+    [InlineData(TubeEnd.A, 20, 4.75)]
+    [InlineData(TubeEnd.A, 75, 4.75)]
+    [InlineData(TubeEnd.A, -35, 4.75)]
+    [InlineData(TubeEnd.A, -35, 40)]
+    [InlineData(TubeEnd.A, 160, 12)]
+    [InlineData(TubeEnd.B, 20, 4.75)]
+    [InlineData(TubeEnd.B, -60, 30)]
+    public void A_hook_across_the_plane_is_as_near_as_the_nearest_of_its_points(TubeEnd held, double roll, double diameter)
+    {
+        var isA = held == TubeEnd.A;
+        double[] legs = [200, 60 + Radius + (Radius * Math.Tan(75 * Math.PI / 180)), 200];
+        (double, double)[] bends = isA ? [(0, 150), (roll, 90)] : [(0, 90), (roll, 150)];
+        var bend = isA ? 1 : 0;
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(bend, held, default), other => other != bend, Lines.Mm(Radius));
+
+        var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
+        var (hook, made) = isA ? (finished.Arcs[0], finished.Arcs[1]) : (finished.Arcs[1], finished.Arcs[0]);
+        var axis = isA ? made.Start.Axis : -1 * made.Start.Axis;
+        var points = Dense([.. OnBend(hook), isA ? finished.EndA : finished.EndB], startsAtTool: !isA).ToList();
+        foreach (var side in new[] { 1, -1 })
+        {
+            double Height(Vector3D point) => side * (point - made.Centre).Dot(axis);
+            var level = points.Where(point => Height(point) >= -diameter / 2).Select(point => FromAxis(point - made.Centre, axis)).ToList();
+            var nearest = clearance.Nearest(side, Lines.Mm(500), Lines.Mm(diameter));
+            Assert.Equal(level.Count > 0, nearest is not null);
+            if (nearest is { } known)
+            {
+                Assert.InRange(known.Millimetres, level.Min() - Apart, level.Min() + 0.001);
+            }
+
+            Assert.Equal(Math.Max(0, points.Max(Height)), clearance.Beyond(side).Millimetres, 1e-6);
+        }
+    }
+
+    /// <summary>
+    /// The swept side: made, it lies as on the finished tube; before that it lies as if the bend's own tube were still straight in front of
+    /// it.
+    /// </summary>
+    [Theory]
+    [InlineData(60, 150, 0)]
+    [InlineData(110, 150, 25)]
+    [InlineData(150, 120, 0)]
+    [InlineData(75, 170, -15)]
+    public void What_is_swept_is_looked_at_at_both_ends_of_its_sweep(double straight, double turn, double roll)
+    {
+        double[] legs = [200, straight + Radius + (Radius * Math.Tan(turn * Math.PI / 360)), 250];
+        (double, double)[] bends = [(0, 90), (roll, turn)];
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(0, TubeEnd.A, default), other => other == 1, Lines.Mm(Radius));
+
+        var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
+        var made = finished.Arcs[0];
+        var end = made.End;
+        var points = Dense([.. OnBend(finished.Arcs[1]), finished.EndB], startsAtTool: true)
+            .Where(point => (point - made.Centre).Dot(made.Start.Axis) >= -2.375).ToList();
+        var after = points.Min(point => FromAxis(point - made.Centre, made.Start.Axis));
+        var before = points.Min(point => double.Hypot(
+            (point - end.Position).Dot(end.Direction) + (Radius * Math.PI / 2), (point - end.Position).Dot(end.Side) - Radius));
+        var expected = Math.Min(before, after);
+        Assert.InRange(
+            clearance.Nearest(1, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, expected - Apart, expected + 0.001);
+    }
+
+    /// <summary>Legs that stand up from the plane of the bend between them, on one side of it or on both.</summary>
+    [Theory]
+    [InlineData(90, 90)]
+    [InlineData(90, -90)]
+    [InlineData(-90, 90)]
+    [InlineData(-90, -60)]
+    [InlineData(30, 120)]
+    public void Tube_reaches_beyond_the_plane_as_far_as_its_ends_stand_up_on_the_finished_tube(double first, double second)
+    {
+        double[] legs = [200, 120, 120, 260];
+        (double, double)[] bends = [(0, 90), (first, 90), (second, 90)];
+        var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
+        var made = finished.Arcs[1];
+        foreach (var (held, towards) in new[] { (TubeEnd.A, 1), (TubeEnd.B, -1) })
+        {
+            var clearance = ToolClearance.Of(Swings(legs, bends), new(1, held, default), other => other != 1, Lines.Mm(Radius));
+            foreach (var side in new[] { 1, -1 })
+            {
+                double Height(Vector3D point) => towards * side * (point - made.Centre).Dot(made.Start.Axis);
+                var expected = Math.Max(0, Math.Max(Height(finished.EndA), Height(finished.EndB)));
+                Assert.Equal(expected, clearance.Beyond(side).Millimetres, 1e-6);
+            }
+        }
+    }
+
+    /// <summary>As the search has a bend: points 15° apart.</summary>
+    private static IEnumerable<Vector3D> OnBend(Arc arc)
+    {
+        var steps = (int)Math.Ceiling(arc.Turn.Degrees / 15);
+        return Enumerable.Range(0, steps + 1).Select(i => arc.PointAt(Lines.Deg(arc.Turn.Degrees * i / steps)));
+    }
+
+    private static IEnumerable<Vector3D> Dense(Vector3D[] corners, bool startsAtTool)
+    {
+        // From A the hook's points run towards the tool, and the leg at its other side ends in the first of them.
+        Vector3D[] line = startsAtTool ? corners : [corners[^1], .. corners[..^1]];
+        return line.Zip(line.Skip(1)).SelectMany(piece => Enumerable.Range(0, 1001).Select(
+            i => piece.First + (i / 1000.0 * (piece.Second - piece.First))));
+    }
+
+    private static double FromAxis(Vector3D fromCentre, Vector3D axis) => (fromCentre - (fromCentre.Dot(axis) * axis)).Norm;
 
     /// <summary>Made, the bend has turned the arm about the former's middle by the pull: as far from it as before, and as high.</summary>
     [Theory]
