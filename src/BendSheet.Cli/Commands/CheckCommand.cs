@@ -6,13 +6,19 @@ using BendSheet.Core.Stock;
 namespace BendSheet.Cli.Commands;
 
 /// <summary><c>bendsheet check</c>: is the file right, and can the lines be made?</summary>
-internal sealed class CheckCommand(Surroundings surroundings) : CarCommand(
-    surroundings,
-    "check",
-    "Reads the file and says everything that is wrong with it, or cannot be made, and what would make it right.",
-    byLine: true,
-    ("bendsheet check finch.yaml", "Looks at every line of the file."))
+internal sealed class CheckCommand : CarCommand
 {
+    public CheckCommand(Surroundings surroundings)
+        : base(
+            surroundings,
+            "check",
+            "Reads the file and says everything that is wrong with it, or cannot be made, and what would make it right.",
+            byLine: true,
+            ("bendsheet check finch.yaml", "Looks at every line of the file."))
+    {
+        AddWatch();
+    }
+
     /// <summary>How far the search for a cutting plan came is no matter of the file.</summary>
     protected override IEnumerable<Finding> Findings(Asked asked) => asked.Plan.IsWhole
         ? asked.Plan.Stock.Findings.Where(finding => finding.Rule != StockRules.NotProven)
