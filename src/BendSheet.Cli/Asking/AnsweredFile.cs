@@ -18,7 +18,7 @@ internal sealed class AnsweredFile(Said said)
     /// </summary>
     private bool _isTrial;
 
-    private bool _goesOn;
+    private Onwards _onwards;
 
     /// <summary>The file that was asked for.</summary>
     public string Whole() => Write(StarterFile.FirstLine);
@@ -30,11 +30,11 @@ internal sealed class AnsweredFile(Said said)
             + "# `bendsheet check FILE` says what is missing; it can be typed in here.");
 
     /// <summary>A whole file with what was said in it, to be read and never kept.</summary>
-    /// <param name="goesOn">The last line goes on behind what was said of it.</param>
-    public string Trial(bool goesOn)
+    /// <param name="onwards">What the last line is taken to go on with.</param>
+    public string Trial(Onwards onwards)
     {
         _isTrial = true;
-        _goesOn = goesOn;
+        _onwards = onwards;
         return Write(StarterFile.FirstLine);
     }
 
@@ -137,7 +137,7 @@ internal sealed class AnsweredFile(Said said)
 
         if (lines.Count == 0)
         {
-            Add("  a line:\n    - {straight: 5 m, bend: 90}\n    - {straight: 5 m}", string.Empty);
+            Add("  any:\n    - {straight: 5 m, bend: 90}\n    - {straight: 5 m}", string.Empty);
         }
     }
 
@@ -160,13 +160,15 @@ internal sealed class AnsweredFile(Said said)
         foreach (var row in line.Rows)
         {
             const string Included = " included";
-            (string, string?) bend = row.Bend?.EndsWith(Included, StringComparison.OrdinalIgnoreCase) == true
+            (string, string?) bend = row.Bend is null && _onwards == Onwards.Bends ? ("bend", "0.1")
+                : row.Bend?.EndsWith(Included, StringComparison.OrdinalIgnoreCase) == true
                 ? (Included.Trim(), row.Bend[..^Included.Length].Trim())
                 : ("bend", row.Bend);
             Add($"      - {Map(("straight", row.Leg), ("rotate", row.Roll), bend)}", string.Empty);
         }
 
-        if (_isTrial && _goesOn && !line.HasEnded && line.Rows is [] or [.., { Bend: not null }])
+        var isOpen = line.Rows is [] or [.., { Bend: not null and not "" }] || _onwards == Onwards.Bends;
+        if (_isTrial && _onwards != Onwards.Ends && !line.HasEnded && isOpen)
         {
             Add("      - {straight: 5 m}", string.Empty);
         }
@@ -190,4 +192,17 @@ internal sealed class AnsweredFile(Said said)
 
     private static string Map(params (string Word, string? Value)[] words) =>
         $"{{{string.Join(", ", words.Where(one => one.Value is { Length: > 0 }).Select(one => $"{one.Word}: {YamlWord.Of(one.Value!)}"))}}}";
+}
+
+/// <summary>What a line that is read before all of it is said is taken to go on with.</summary>
+internal enum Onwards
+{
+    /// <summary>Nothing: it ends here.</summary>
+    Ends,
+
+    /// <summary>After a bend with a straight that is long enough for anything; after a leg it ends.</summary>
+    Straight,
+
+    /// <summary>After a leg with the smallest bend there is.</summary>
+    Bends,
 }

@@ -86,12 +86,12 @@ internal sealed class Conversation(string path, Surroundings surroundings)
                 Tell($"  {question.Help} For example: {question.Example}");
                 return refused;
             case LeftOut when question.MayBeLeftOut:
-                return Take(string.Empty, said, refused);
+                return Take(string.Empty, question, said, refused);
             case "" when question.Default(said) is not { } value:
                 Tell($"  This has to be answered. For example: {question.Example}");
                 return refused;
             case "":
-                return Take(question.Default(said)!, said, refused);
+                return Take(question.Default(said)!, question, said, refused);
             default:
                 if (question.Wrong(answer) is { } wrong)
                 {
@@ -99,20 +99,14 @@ internal sealed class Conversation(string path, Surroundings surroundings)
                     return refused;
                 }
 
-                return Take(answer, said, refused);
+                return Take(answer, question, said, refused);
         }
     }
 
-    private string? Take(string answer, Said before, string? refused)
+    private string? Take(string answer, Question question, Said before, string? refused)
     {
         var answers = _answers.Add(answer);
         var said = Questions.After(answers);
-        if (said.Finished || answer.Length == 0 && !(said.Line?.HasEnded ?? false))
-        {
-            _answers = answers;
-            return null;
-        }
-
         var trial = Trial.Of(path, said);
         var wrong = trial.Since(Trial.Of(path, before));
         surroundings.Output.Write(
@@ -124,12 +118,21 @@ internal sealed class Conversation(string path, Surroundings surroundings)
 
         if (wrong.Any(finding => finding.Severity == Severity.Error) && !string.Equals(answer, refused, StringComparison.Ordinal))
         {
+            if (said.Line is { Rows: [.., { Bend: null }] })
+            {
+                Tell("  Said as if the line ended with this leg; with a further bend behind it, it cannot be made either.");
+            }
+
             Tell($"  Answer anew, type `{Back}` to change what came before, or type the same again to keep it as it is.");
             return answer;
         }
 
         _answers = answers;
-        surroundings.Output.Write(Wrapped.Text(LineSoFar.Write(path, said, surroundings.Drawing), surroundings.OutputWidth));
+        if (question.Shapes)
+        {
+            surroundings.Output.Write(Wrapped.Text(LineSoFar.Write(path, said, surroundings.Drawing), surroundings.OutputWidth));
+        }
+
         return null;
     }
 

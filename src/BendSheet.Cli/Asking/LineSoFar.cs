@@ -19,7 +19,7 @@ internal static class LineSoFar
             return string.Empty;
         }
 
-        return row.Bend is null || line.HasEnded ? AfterLeg(Trial.Of(name, said, goesOn: false), line, drawing) : AfterBend(name, said);
+        return row.Bend is null || line.HasEnded ? AfterLeg(Trial.OfAllThere(name, said), line, drawing) : AfterBend(name, said);
     }
 
     private static string AfterLeg(Trial trial, SaidLine line, bool drawing)
@@ -47,7 +47,7 @@ internal static class LineSoFar
             var room = layout.Legs[^1].StraightLeft;
             var most = 2 * Math.Atan(room.Millimetres / solved.Template.Bender.Radius.Millimetres) * 180 / Math.PI;
             text.Append(". Room for the next bend: ").Append(trial.Plan.Measured.Notation.InBoth(room))
-                .Append(string.Create(CultureInfo.InvariantCulture, $", not for more than {Math.Floor(most)}°"));
+                .Append(string.Create(CultureInfo.InvariantCulture, $"; no bend of more than {Math.Floor(most)}° fits there"));
         }
 
         return text.Append(".\n").ToString();

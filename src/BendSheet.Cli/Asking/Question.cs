@@ -20,6 +20,9 @@ internal sealed record Question(
     /// <summary>What is wrong with an answer that is not written into the file, in a sentence; null where it will do.</summary>
     public Func<string, string?> Wrong { get; init; } = _ => null;
 
+    /// <summary>The answer changes the line's shape, which is shown then.</summary>
+    public bool Shapes { get; init; }
+
     /// <summary>In words, what an empty answer does, where it leaves the word out.</summary>
     public string Empty { get; init; } = "leave out";
 

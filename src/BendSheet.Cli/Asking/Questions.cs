@@ -62,14 +62,18 @@ internal static class Questions
         Needed(said => $"Leg {said.Line!.Rows.Count + 1}, from {(said.Line.Rows.Count == 0 ? "end A" : $"bend {said.Line.Rows.Count}")}",
             "120", "Walk from end A to end B. Any notation of the file: 120, 30 mm, 1 3/16, 12-5/16\", 3'-2 1/2\".",
             said => said.Line is { HasEnded: false } line && line.Rows is not [.., { Bend: null } or { Roll: null }],
-            (said, text) => said.Line!.Rows.Add(new(text))),
+            (said, text) => said.Line!.Rows.Add(new(text))) with { Shapes = true },
         Optional(said => $"Bend {said.Line!.Rows.Count}: how far the tube turns", "45", "0 is straight on, 90 a square corner, 180 a U. "
             + "Measured between the legs instead, type it as `135 included`.",
-            said => said.Line is { Rows: [.., { Bend: null }] }, TakeBend) with { Empty = "none, this leg ends at B" },
+            said => said.Line is { Rows: [.., { Bend: null }] }, TakeBend) with
+        {
+            Empty = "none, this leg ends at B",
+            Shapes = true,
+        },
         Needed(said => $"Roll from bend {said.Line!.Rows.Count - 1} to bend {said.Line.Rows.Count}", "90 cw", "How far the bending plane turns "
             + "between the two, seen from A along the tube: cw clockwise, ccw the other way. 0 where both bends turn the same way in one "
             + "plane, 180 where they turn opposite ways.",
-            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = text),
+            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = text) with { Shapes = true },
     ];
 
     private static readonly Question[] OfTheEnds =
