@@ -37,7 +37,8 @@ internal sealed class RunningProgram : IDisposable
     /// <param name="args">Of the program.</param>
     public static RunningProgram OnTerminal(IReadOnlyList<(string Wait, string Type)> typed, params string[] args)
     {
-        var start = new ProcessStartInfo("python3", ["-c", Terminal, .. typed.SelectMany(one => new[] { one.Wait, one.Type }), "--", "dotnet", Library, .. args]);
+        string[] waits = [.. typed.SelectMany(one => new[] { one.Wait, one.Type })];
+        var start = new ProcessStartInfo("python3", ["-c", Terminal, .. waits, "--", "dotnet", Library, .. args]);
         start.Environment["TERM"] = "xterm";
         return new(start);
     }

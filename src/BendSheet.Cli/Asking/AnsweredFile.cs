@@ -191,7 +191,9 @@ internal sealed class AnsweredFile(Said said)
     }
 
     private static string Map(params (string Word, string? Value)[] words) =>
-        $"{{{string.Join(", ", words.Where(one => one.Value is { Length: > 0 }).Select(one => $"{one.Word}: {YamlWord.Of(one.Value!)}"))}}}";
+        "{"
+            + string.Join(", ", words.Where(one => one.Value is { Length: > 0 }).Select(one => $"{one.Word}: {YamlWord.Of(one.Value!)}"))
+            + "}";
 }
 
 /// <summary>What a line that is read before all of it is said is taken to go on with.</summary>

@@ -109,8 +109,8 @@ internal sealed class Conversation(string path, Surroundings surroundings)
         var said = Questions.After(answers);
         var trial = Trial.Of(path, said);
         var wrong = trial.Since(Trial.Of(path, before));
-        surroundings.Output.Write(
-            FindingText.Write(wrong, trial.File.Source, surroundings.Colour && surroundings.OutputWidth is not null, surroundings.OutputWidth));
+        var width = surroundings.OutputWidth;
+        surroundings.Output.Write(FindingText.Write(wrong, trial.File.Source, surroundings.Colour && width is not null, width));
         if (wrong.Any(finding => finding is { Severity: Severity.Error, Rule.Subject: RuleSubject.File }))
         {
             return null;
@@ -155,7 +155,9 @@ internal sealed class Conversation(string path, Surroundings surroundings)
         }
     }
 
-    /// <summary>Writes a new file; under a name beside it where somebody made one meanwhile, or on the screen where no disk takes it.</summary>
+    /// <summary>
+    /// Writes a new file; under a name beside it where somebody made one meanwhile, or on the screen where no disk takes it.
+    /// </summary>
     /// <returns>The file's name, or null where there is none.</returns>
     private string? Write(string text)
     {

@@ -64,7 +64,8 @@ internal static class LineSoFar
             return string.Empty;
         }
 
-        return $"  Bend {line.Rows.Count} uses up {trial.Plan.Measured.Notation.InBoth(setback)} of the next leg, which has to be longer.\n";
+        var used = trial.Plan.Measured.Notation.InBoth(setback);
+        return $"  Bend {line.Rows.Count} uses up {used} of the next leg, which has to be longer.\n";
     }
 
     private static bool IsByCorners(SaidLine line) =>

@@ -34,8 +34,9 @@ internal static class Questions
             said => said.Material is null, (said, text) => said.Material = text),
         Needed(_ => "Bender: radius to the tube's centreline", "9/16 in", "Not the former's own radius: half of the tube's diameter is "
             + "added to that. Measure it on a test bend.", said => said.Radius is null, (said, text) => said.Radius = text),
-        Needed(_ => "Bender: its line stands over the start or the middle of a bend", "start", "The line on the tool that a pen mark is laid "
-            + "at.", said => said.Mark is null, (said, text) => said.Mark = text) with { Default = _ => "start" },
+        Needed(_ => "Bender: its line stands over the start or the middle of a bend", "start",
+            "The line on the tool that a pen mark is laid at.",
+            said => said.Mark is null, (said, text) => said.Mark = text) with { Default = _ => "start" },
         Optional(_ => "Bender: straight tube that it needs where it holds", "12", "From the start of the bend to the end of the clamp.",
             said => said.Grip is null, (said, text) => said.Grip = text),
         Optional(_ => "Bender: straight tube that it needs where it sweeps", "10", "From the end of the bend to the end of the slide or "
@@ -49,16 +50,23 @@ internal static class Questions
 
     private static readonly Question[] OfTheRoute =
     [
-        Needed(_ => $"How the legs were measured ({Habits})", "outside", "corner: from corner to corner of the centreline. straight: only the "
-            + "flat part between two bends. outside, inside: with a ruler along that side. along: with a tape along the wire, from the "
+        Needed(_ => $"How the legs were measured ({Habits})", "outside",
+            "corner: from corner to corner of the centreline. straight: only the flat part between two bends. outside, inside: "
+            + "with a ruler along that side. along: with a tape along the wire, from the "
             + "middle of a bend to the middle of the next.",
-            said => said.Lines.Count == 0 || said.Another, TakeHabit) with { Default = said => said.Line?.Measured ?? MeasuredToWords.All[0].Word },
+            said => said.Lines.Count == 0 || said.Another, TakeHabit) with
+        {
+            Default = said => said.Line?.Measured ?? MeasuredToWords.All[0].Word,
+        },
         Needed(_ => "Wire: radius of its own bends, to its centreline", "4", "Measured on a bend of the wire.",
             said => said.WireRadius is null && said.Needs(MeasuredToWords.NeedsWireRadius), (said, text) => said.WireRadius = text),
         Needed(_ => "Wire: diameter", "2.4", "Measured with a caliper.",
             said => said.WireDiameter is null && said.Needs(MeasuredToWords.NeedsWireDiameter), (said, text) => said.WireDiameter = text),
         Needed(_ => "Name of the line", "front-left", "It is printed on the sheet and becomes part of a file's name.",
-            said => said.Line is { Name: null }, (said, text) => said.Line!.Name = text) with { Default = said => $"line-{said.Lines.Count}" },
+            said => said.Line is { Name: null }, (said, text) => said.Line!.Name = text) with
+        {
+            Default = said => $"line-{said.Lines.Count}",
+        },
         Needed(said => $"Leg {said.Line!.Rows.Count + 1}, from {(said.Line.Rows.Count == 0 ? "end A" : $"bend {said.Line.Rows.Count}")}",
             "120", "Walk from end A to end B. Any notation of the file: 120, 30 mm, 1 3/16, 12-5/16\", 3'-2 1/2\".",
             said => said.Line is { HasEnded: false } line && line.Rows is not [.., { Bend: null } or { Roll: null }],
@@ -70,10 +78,14 @@ internal static class Questions
             Empty = "none, this leg ends at B",
             Shapes = true,
         },
-        Needed(said => $"Roll from bend {said.Line!.Rows.Count - 1} to bend {said.Line.Rows.Count}", "90 cw", "How far the bending plane turns "
-            + "between the two, seen from A along the tube: cw clockwise, ccw the other way. 0 where both bends turn the same way in one "
+        Needed(said => $"Roll from bend {said.Line!.Rows.Count - 1} to bend {said.Line.Rows.Count}", "90 cw",
+            "How far the bending plane turns between the two, seen from A along the tube: cw clockwise, ccw the other way. "
+            + "0 where both bends turn the same way in one "
             + "plane, 180 where they turn opposite ways.",
-            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = text) with { Shapes = true },
+            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = text) with
+        {
+            Shapes = true,
+        },
     ];
 
     private static readonly Question[] OfTheEnds =
@@ -82,16 +94,18 @@ internal static class Questions
             said => said.Line is { From.At: null }, (said, text) => said.Line!.From.At = text),
         Optional(Fitting("A"), "nut-and-sleeve", FittingHelp,
             said => said.Line is { From.Fitting: null }, (said, text) => TakeFitting(said, said.Line!.From, text)) with { Empty = "none" },
-        Needed(said => $"Fitting {said.OpenFitting!.Name}: its flare ({FlareWords})", "double 45", "How the end of the tube is formed. none is "
-            + "a plain end.", said => said.OpenFitting is { Flare: null }, (said, text) => said.OpenFitting!.Flare = text),
-        Optional(said => $"Fitting {said.OpenFitting!.Name}: tube that the flare uses up", "0.5", "Measure a practice piece before and after.",
+        Needed(said => $"Fitting {said.OpenFitting!.Name}: its flare ({FlareWords})", "double 45",
+            "How the end of the tube is formed. none is a plain end.",
+            said => said.OpenFitting is { Flare: null }, (said, text) => said.OpenFitting!.Flare = text),
+        Optional(said => $"Fitting {said.OpenFitting!.Name}: tube that the flare uses up", "0.5",
+            "Measure a practice piece before and after.",
             said => said.OpenFitting is { Takes: null }, (said, text) => said.OpenFitting!.Takes = text),
         Optional(said => $"Fitting {said.OpenFitting!.Name}: length of its nut", "17", "It is slid on before the flare is made.",
             said => said.OpenFitting is { Nut: null }, (said, text) => said.OpenFitting!.Nut = text) with { Empty = "no nut" },
         Optional(said => $"Fitting {said.OpenFitting!.Name}: length of its sleeve", "9", "It is slid on behind the nut.",
             said => said.OpenFitting is { Sleeve: null }, (said, text) => said.OpenFitting!.Sleeve = text) with { Empty = "no sleeve" },
-        Optional(said => $"Fitting {said.OpenFitting!.Name}: straight tube that it and the flaring bar need", "35", "From the end of the tube "
-            + "to where a bend may begin.",
+        Optional(said => $"Fitting {said.OpenFitting!.Name}: straight tube that it and the flaring bar need", "35",
+            "From the end of the tube to where a bend may begin.",
             said => said.OpenFitting is { Straight: null }, (said, text) => said.OpenFitting!.Straight = text),
         Optional(_ => "End B leads to", "hose bracket", "Your own words, printed on the sheet.",
             said => said.Line is { To.At: null }, (said, text) => said.Line!.To.At = text),

@@ -5,7 +5,9 @@ namespace BendSheet.Cli.Asking;
 /// <summary>An answer as a value of the file, wherever it stands: as it was typed where that says the same, or else in quotes.</summary>
 internal static class YamlWord
 {
-    /// <summary>Characters that mean something to a reader of YAML, at the beginning or anywhere inside braces (YAML 1.2.2, 7.3.3).</summary>
+    /// <summary>
+    /// Characters that mean something to a reader of YAML, at the beginning or anywhere inside braces (YAML 1.2.2, 7.3.3).
+    /// </summary>
     private const string First = "-?:,[]{}#&*!|>'\"%@`~";
 
     /// <inheritdoc cref="First"/>

@@ -21,7 +21,8 @@ public class AskedOnTerminalTests : AtTheTerminal
             Place("car.yaml"),
             "--ask");
         Assert.Equal(0, await program.Ended());
-        Assert.Contains("- {straight: 100, bend: 90}\n      - {straight: 3'-2 1/2\"}\n", await File.ReadAllTextAsync(Place("car.yaml")), StringComparison.Ordinal);
+        var text = await File.ReadAllTextAsync(Place("car.yaml"));
+        Assert.Contains("- {straight: 100, bend: 90}\n      - {straight: 3'-2 1/2\"}\n", text, StringComparison.Ordinal);
         Assert.Equal(0, (await Run("check", Place("car.yaml"))).Code);
     }
 

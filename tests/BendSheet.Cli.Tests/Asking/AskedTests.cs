@@ -74,7 +74,8 @@ public class AskedTests : AtTheTerminal
     [InlineData("mm\n3/16 in\n\n\n2\n", "not more than half of the tube's 4.8 mm", "Bender: radius")]
     [InlineData(Bench + "corner\nshort\n100\n90\n15\n", "the line ended with this leg", "Leg 2")]
     [InlineData(Bench + "corner\nshort\n100\n90\n26\n90\n", "[leg-too-short]", "Bend 2")]
-    [InlineData(Bench + "corner\nshort\n100\n90\n26\n\nnowhere\nan3\nsingle 37\n\n17\n9\n40\n\nan3\n", "[end-too-short]", "Fitting at end B")]
+    [InlineData(
+        Bench + "corner\nshort\n100\n90\n26\n\nnowhere\nan3\nsingle 37\n\n17\n9\n40\n\nan3\n", "[end-too-short]", "Fitting at end B")]
     public async Task What_cannot_be_made_is_said_at_once_and_asked_again(string answers, string words, string question)
     {
         Piped = answers;
@@ -92,7 +93,8 @@ public class AskedTests : AtTheTerminal
         var check = await Run("check", Place("car.yaml"));
         Assert.Equal(1, check.Code);
         Assert.Contains("[leg-too-short]", check.Error, StringComparison.Ordinal);
-        Assert.Contains("- {straight: 15, rotate: 0, bend: 90}\n", await File.ReadAllTextAsync(Place("car.yaml")), StringComparison.Ordinal);
+        var text = await File.ReadAllTextAsync(Place("car.yaml"));
+        Assert.Contains("- {straight: 15, rotate: 0, bend: 90}\n", text, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -126,11 +128,12 @@ public class AskedTests : AtTheTerminal
     public async Task A_question_mark_explains_each_question_with_an_example_that_it_takes()
     {
         // Every question that the two lines lead to, the example of each as its answer where it goes on.
-        Piped = "?\nmm\n?\n3/16 in\n?\n\n?\n\n?\n9/16 in\n?\n\n?\n\n?\n\n?\n93\n?\n90\n\n?\noutside\n?\n2.4\n?\none\n?\n120\n?\n45\n100\n45\n?\n0\n100\n\n"
-            + "?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\nno\n";
+        Piped = "?\nmm\n?\n3/16 in\n?\n\n?\n\n?\n9/16 in\n?\n\n?\n\n?\n\n?\n93\n?\n90\n\n?\noutside\n?\n2.4\n?\none\n?\n120\n?\n45\n100"
+            + "\n45\n?\n0\n100\n\n?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\nno\n";
         var ran = await Run("start", Place("car.yaml"), "--ask");
         Assert.Equal(0, ran.Code);
-        Assert.Equal(Piped.Split('\n').Count(line => string.Equals(line, "?", StringComparison.Ordinal)) + 1, ran.Output.Split("For example: ").Length);
+        var asked = Piped.Split('\n').Count(line => string.Equals(line, "?", StringComparison.Ordinal));
+        Assert.Equal(asked, ran.Output.Split("For example: ").Length - 1);
         Assert.DoesNotContain("to:", (await File.ReadAllTextAsync(Place("car.yaml"))).Split("lines:")[1], StringComparison.Ordinal);
     }
 
@@ -152,7 +155,10 @@ public class AskedTests : AtTheTerminal
     public async Task Where_my_answers_end_nothing_of_them_is_lost()
     {
         var answers = (Bench + Route + Ends).Split('\n')[..^1];
-        var words = new[] { "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3" };
+        string[] words =
+        [
+            "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3",
+        ];
         for (var said = 1; said < answers.Length; said++)
         {
             Piped = string.Concat(answers.Take(said).Select(answer => answer + "\n"));
