@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.CommandLine.Completions;
+using System.CommandLine.Parsing;
 using BendSheet.Cli.Explain;
 using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
+using BendSheet.Cli.Watching;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
@@ -28,6 +30,11 @@ internal abstract class CarCommand : ExampleCommand
         HelpName = "NAME",
     };
 
+    private readonly Option<bool> _watch = new("--watch")
+    {
+        Description = "Runs again each time that the file is saved. Ctrl-C ends it, with exit code 0.",
+    };
+
     /// <param name="surroundings">To read from and to write to.</param>
     /// <param name="name">As typed.</param>
     /// <param name="description">One sentence.</param>
@@ -45,17 +52,22 @@ internal abstract class CarCommand : ExampleCommand
             OfferNames(_line, car => car.LineNames);
         }
 
-        SetAction(parsed =>
-        {
-            var asked = Read(parsed, surroundings.StandardInput);
-            var findings = Findings(asked).ToImmutableArray();
-            surroundings.Error.Write(FindingText.Write(findings, asked.File.Source, surroundings.Colour, surroundings.ErrorWidth));
-            if (surroundings.ErrorWidth is { } width && findings.MaxBy(finding => finding.Severity) is { } worst)
-            {
-                surroundings.Error.WriteLine(Wrapped.Text(ExplanationText.Hint(worst.Rule.Name), width));
-            }
+        SetAction(parsed => Options.Contains(_watch) && parsed.GetValue(_watch)
+            ? new Watch(surroundings).Run(parsed.GetRequiredValue(_file), () => Run(parsed, surroundings))
+            : Run(parsed, surroundings).Code);
+    }
 
-            return Write(asked, findings, surroundings);
+    /// <summary>Lets the command run again at every save.</summary>
+    protected void AddWatch()
+    {
+        Add(_watch);
+        Validators.Add(result =>
+        {
+            if (Watches(result) && string.Equals(result.GetValue(_file), TypedFile.StandardInput, StringComparison.Ordinal))
+            {
+                result.AddError(
+                    "`--watch` waits for a file to be saved, and standard input is no file: name one, or leave `--watch` out.");
+            }
         });
     }
 
@@ -65,6 +77,24 @@ internal abstract class CarCommand : ExampleCommand
             typed.ParseResult.GetResult(_file) is { Tokens: [{ Value: not TypedFile.StandardInput and var name }] }
             ? names(TypedFile.Read(name, () => Stream.Null)).Select(one => new CompletionItem(one))
             : []);
+
+    /// <summary>Whether it is to run again at every save.</summary>
+    protected bool Watches(CommandResult result) => result.GetValue(_watch);
+
+    /// <summary>Reads and writes once.</summary>
+    /// <returns>The exit code, and all files that were read.</returns>
+    private (int Code, IReadOnlyList<string> Files) Run(ParseResult parsed, Surroundings surroundings)
+    {
+        var asked = Read(parsed, surroundings.StandardInput);
+        var findings = Findings(asked).ToImmutableArray();
+        surroundings.Error.Write(FindingText.Write(findings, asked.File.Source, surroundings.Colour, surroundings.ErrorWidth));
+        if (surroundings.ErrorWidth is { } width && findings.MaxBy(finding => finding.Severity) is { } worst)
+        {
+            surroundings.Error.WriteLine(Wrapped.Text(ExplanationText.Hint(worst.Rule.Name), width));
+        }
+
+        return (Write(asked, findings, surroundings), [asked.Name, .. asked.File.Source.Included.Select(file => file.FileName)]);
+    }
 
     /// <summary>What is told of the file and its lines.</summary>
     protected virtual IEnumerable<Finding> Findings(Asked asked) => asked.Plan.Findings;

@@ -15,6 +15,9 @@ internal sealed class PrintCommand : CarCommand
 {
     private readonly PrintOptions _options = new();
 
+    /// <summary>A viewer that shows the sheet already shows the new one by itself, or is asked to by hand.</summary>
+    private bool _shown;
+
     public PrintCommand(Surroundings surroundings)
         : base(
             surroundings,
@@ -38,6 +41,14 @@ internal sealed class PrintCommand : CarCommand
         }
 
         Validators.Add(_options.Check);
+        AddWatch();
+        Validators.Add(result =>
+        {
+            if (Watches(result) && string.Equals(result.GetValue(_options.Output), PrintTarget.StandardOutput, StringComparison.Ordinal))
+            {
+                result.AddError("`--watch` prints again and again, which standard output cannot take: name a PDF with -o.");
+            }
+        });
     }
 
     protected override int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings)
@@ -56,7 +67,22 @@ internal sealed class PrintCommand : CarCommand
             ? PrintDrawings([.. plan.SheetsToPrint(wanted.Notation)], asked.Name, target, surroundings)
             : PrintPages(plan, PrintTarget.Of(asked.Name, target), wanted, asked.Lines, surroundings);
         SayWhatIsMissing(plan, printing, surroundings);
+        if (printing == Printing.Done && asked.Options.GetValue(_options.Open) && !_shown)
+        {
+            _shown = true;
+            Open(PrintTarget.Of(asked.Name, target)!.OfSet(asked.Lines), surroundings);
+        }
+
         return ExitCodes.For(printing, plan.Verdict);
+    }
+
+    /// <summary>A PDF that nothing shows is written all the same.</summary>
+    private static void Open(string pdf, Surroundings surroundings)
+    {
+        if (!Viewer.Shows(pdf))
+        {
+            surroundings.Say($"no program of this system shows {Visible.Text(pdf)}: it is written, open it by hand.");
+        }
     }
 
     /// <summary>A file whose other lines were printed looks whole on paper.</summary>

@@ -88,8 +88,13 @@ internal sealed class PrintOptions
             + "of the page says so.",
     };
 
+    public Option<bool> Open { get; } = new("--open")
+    {
+        Description = "Shows the PDF with the program that the system has for it, once it is written.",
+    };
+
     /// <summary>All of them, in the order of the help.</summary>
-    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, FullSize, Format];
+    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, FullSize, Format, Open];
 
     /// <summary>Drawings instead of sheets.</summary>
     public bool WantsSvg(ParseResult parsed) => string.Equals(parsed.GetValue(Format), Svg, StringComparison.Ordinal);
@@ -105,13 +110,18 @@ internal sealed class PrintOptions
 
         if (string.Equals(result.GetValue(Format), Svg, StringComparison.Ordinal))
         {
-            Option[] ofPages = [Pages, Paper, Each, Mirror, FullSize];
+            Option[] ofPages = [Pages, Paper, Each, Mirror, FullSize, Open];
             if (ofPages.FirstOrDefault(option => result.GetResult(option) is { Implicit: false }) is { } typed)
             {
                 result.AddError($"`{typed.Name}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.");
             }
 
             return;
+        }
+
+        if (result.GetValue(Open) && (result.GetValue(Each) || ToStandardOutput(result)))
+        {
+            result.AddError("`--open` shows one PDF that was written: leave it out, or print all lines into one file.");
         }
 
         if (!result.GetValue(Each))
@@ -123,12 +133,15 @@ internal sealed class PrintOptions
         {
             result.AddError("a cover belongs to all lines in one file: leave `--each` or `--pages cover` out.");
         }
-        else if (string.Equals(result.GetValue(Output), PrintTarget.StandardOutput, StringComparison.Ordinal))
+        else if (ToStandardOutput(result))
         {
             result.AddError(
                 "`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.");
         }
     }
+
+    private bool ToStandardOutput(CommandResult result) =>
+        string.Equals(result.GetValue(Output), PrintTarget.StandardOutput, StringComparison.Ordinal);
 
     /// <summary>What was asked for, or else what the file says.</summary>
     public WantedPrint In(ParseResult parsed, MeasuredCar file)

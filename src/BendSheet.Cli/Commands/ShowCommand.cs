@@ -48,6 +48,7 @@ internal sealed class ShowCommand : CarCommand
         Add(_format);
         Add(_parts);
         Add(_wide);
+        AddWatch();
         Validators.Add(parsed =>
         {
             if (parsed.GetValue(_parts)

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using System.Runtime.InteropServices;
 using System.Text;
+using BendSheet.Cli.Asking;
 using BendSheet.Cli.Output;
 
 namespace BendSheet.Cli.Commands;
@@ -23,6 +25,11 @@ internal sealed class StartCommand : ExampleCommand
             + "and marks wrong ones while you type.",
     };
 
+    private readonly Option<bool> _ask = new("--ask")
+    {
+        Description = "Asks for everything, one question after the other in the order of the work, and writes the file from the answers.",
+    };
+
     public StartCommand(Surroundings surroundings)
         : base(
             "start",
@@ -31,11 +38,65 @@ internal sealed class StartCommand : ExampleCommand
             ("bendsheet start clutch.yaml", "The same under another name."))
     {
         Add(_file);
+        Add(_ask);
         _file.Validators.Add(UsageErrors.RefuseOption);
         Add(_schema);
-        SetAction(parsed => parsed.GetValue(_schema)
+        Validators.Add(result =>
+        {
+            if (result.GetValue(_ask) && string.Equals(result.GetValue(_file), StandardOutput, StringComparison.Ordinal))
+            {
+                result.AddError("`--ask` asks on standard output: name a file to write, or leave `--ask` out.");
+            }
+
+            if (result.GetValue(_ask) && result.GetValue(_schema))
+            {
+                result.AddError("`--schema` is for a file that you type, `--ask` types it for you: take one of them.");
+            }
+        });
+        SetAction(parsed => parsed.GetValue(_ask)
+            ? Ask(parsed.GetRequiredValue(_file), surroundings)
+            : parsed.GetValue(_schema)
             ? WithSchema(parsed.GetRequiredValue(_file), surroundings)
             : Write(parsed.GetRequiredValue(_file), StarterFile.Text, surroundings));
+    }
+
+    private static int Ask(string path, Surroundings surroundings)
+    {
+        // Before the first question, not after the last.
+        if (WhyNot(path) is { } why)
+        {
+            surroundings.Say($"{Visible.Text(path)} was not written: {why}");
+            return ExitCodes.NotWritten;
+        }
+
+        var conversation = new Conversation(path, surroundings);
+
+        // The answer that is being typed holds the program up: only leaving it from here ends it.
+        void Stop(PosixSignalContext signal)
+        {
+            signal.Cancel = true;
+            surroundings.Output.WriteLine();
+            Environment.Exit(conversation.Stop(ExitCodes.Interrupted));
+        }
+
+        using var interrupted = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+        using var ended = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+        using var hungUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Stop);
+        return conversation.Run();
+    }
+
+    private static string? WhyNot(string path)
+    {
+        try
+        {
+            return Path.Exists(path) ? OutputFile.There
+                : Directory.Exists(Path.GetDirectoryName(Path.GetFullPath(path))) ? null
+                : OutputFile.Reason(new DirectoryNotFoundException());
+        }
+        catch (Exception failure) when (failure is ArgumentException or NotSupportedException or IOException)
+        {
+            return OutputFile.Reason(failure);
+        }
     }
 
     private static int WithSchema(string path, Surroundings surroundings)

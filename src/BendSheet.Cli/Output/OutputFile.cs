@@ -21,10 +21,13 @@ public static class OutputFile
     /// <summary>What they say of a file that somebody else has locked: EWOULDBLOCK on Linux and macOS, ERROR_SHARING_VIOLATION.</summary>
     private static readonly int[] Locked = [11, 35, unchecked((int)0x80070020)];
 
+    /// <summary>Why a file that is there is not written.</summary>
+    public const string There = "it is there already, and what you typed is never overwritten: choose another name";
+
     private const UnixFileMode MayWrite = UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite;
 
     /// <summary>What <c>start</c> writes begins so; the rest is the person's.</summary>
-    private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.Text[..StarterFile.Text.IndexOf('\n')]);
+    private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.FirstLine);
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
     /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
@@ -38,7 +41,6 @@ public static class OutputFile
     /// <returns>Null, or in words why nothing was written.</returns>
     public static string? WriteNew(string path, ReadOnlySpan<byte> content)
     {
-        const string There = "it is there already, and what you typed is never overwritten: choose another name";
         if (Path.Exists(path))
         {
             return There;

@@ -48,4 +48,17 @@ internal static class StarterFile
             # taped: {A-B: 327, B ahead: 225}     # measured across the wire: `bendsheet check FILE` says what helps most
 
         """;
+
+    /// <summary>What every file begins with that the program writes for somebody.</summary>
+    public static string FirstLine { get; } = Text[..Text.IndexOf('\n')];
+
+    /// <summary>The commands that a file is made for, as comments.</summary>
+    public static IEnumerable<string> Commands => Text.Split('\n').Where(line => line.StartsWith("#   ", StringComparison.Ordinal));
+
+    /// <summary>What stands as a comment beside a word; empty where it has none.</summary>
+    public static string CommentOn(string word)
+    {
+        var line = Text.Split('\n').FirstOrDefault(line => line.TrimStart(' ', '#').StartsWith(word + ":", StringComparison.Ordinal));
+        return line?.LastIndexOf(" # ", StringComparison.Ordinal) is > 0 and var at ? line[(at + 3)..].Trim() : string.Empty;
+    }
 }

@@ -16,6 +16,9 @@ public sealed record Surroundings(
     /// </summary>
     public bool Drawing { get; init; }
 
+    /// <summary>Whether the output is a terminal whose screen can be emptied and written anew.</summary>
+    public bool Redraws { get; init; }
+
     /// <summary>Columns of the terminal that the output is; null where it is a file or another program.</summary>
     public int? OutputWidth { get; init; }
 
@@ -41,6 +44,7 @@ public sealed record Surroundings(
         Drawing = !Console.IsOutputRedirected
             && Console.OutputEncoding.CodePage == Encoding.UTF8.CodePage
             && Environment.GetEnvironmentVariable("TERM") is not "dumb",
+        Redraws = !Console.IsOutputRedirected && Environment.GetEnvironmentVariable("TERM") is not "dumb",
         OutputWidth = Console.IsOutputRedirected ? null : Width(),
         ErrorWidth = Console.IsErrorRedirected ? null : Width(),
     };
