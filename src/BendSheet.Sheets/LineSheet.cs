@@ -94,6 +94,9 @@ internal sealed class LineSheet
         var forAll = left - _after.Height >= _leastViews ? _after.Height : _after.LeastHeight;
         var onOne = Math.Min(left - forAll, MostViews);
 
+        Console.Error.WriteLine($"DBG {_continued.Height} left {left:F1} after {_after.Height:F1} least {_after.LeastHeight:F1} views {onOne:F1} of {_leastViews} labels {_views.At(_width, Math.Max(onOne, 20)).Labels} most {_views.At(_width, MostViews).Labels}");
+        for (var h = 24; h < 90; h += 4) Console.Error.Write($"{h}:{_views.At(_width, h).Labels} ");
+        Console.Error.WriteLine();
         // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
         return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
             && (_views.At(_width, onOne).Labels is var labels

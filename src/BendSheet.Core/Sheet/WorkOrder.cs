@@ -12,9 +12,12 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class WorkOrder
 {
-    /// <summary>What to do where the next bend is held from the other end.</summary>
+    /// <summary>
+    /// What to do where the next bend is held from the other end. Turned about the way to the former, the tube keeps the same side at the
+    /// former; spun flat it would have it at the back.
+    /// </summary>
     public static string TurnRound(TubeEnd held) =>
-        $"Turn the tube end for end: hold the {held} side now. Set the line anew: the table has it as seen from {held}";
+        $"Flip the tube end for end: top side to the bottom, not spun flat. Hold the {held} side; the dial still reads right";
 
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
@@ -27,8 +30,8 @@ public static class WorkOrder
         }
 
         // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first; deburr inside and out, half the wall at most; "
-            + "blow out (eye protection); letter the ends A and B.";
+        yield return $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
+            + "wall. Blow out (eye protection). Letter the ends A and B.";
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -37,10 +40,10 @@ public static class WorkOrder
         if (plan.Bends.Length > 0)
         {
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
-                ? "; tape the hardware back to its flare"
+                ? " Tape the hardware back to its flare."
                 : string.Empty;
             yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
-                + $"straight line along the whole tube: at the first bend it faces the former{slid}.";
+                + $"straight line along the whole tube: at the first bend it faces the former.{slid}";
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -50,7 +53,7 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back of that bend, its outermost point.";
+            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back (outermost point) of that bend.";
         }
 
         if (template.To.Trim > Length.Zero)
@@ -116,8 +119,7 @@ public static class WorkOrder
             left.RemoveRange(0, group.Count);
             var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
             var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
-            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear), {ToolStep(group)}; "
-                + "tick the table.";
+            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.";
         }
     }
 
@@ -145,15 +147,15 @@ public static class WorkOrder
     {
         var tools = group.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
-            ? $"mark at the tool's {LineInWords(tools[0])}"
-            : "mark at the tool's own line ("
+            ? $"Mark at the tool's {LineInWords(tools[0])}"
+            : "Mark at the tool's own line ("
             + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
     }
 
     private static string LineInWords(Bender bender)
     {
         var line = bender.Line is { } name ? $"line {name}" : bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
-        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset being in the marks already";
+        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset in the marks already";
     }
 
     private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
@@ -166,7 +168,8 @@ public static class WorkOrder
         var steps = new List<string>();
         if (fitting.Hardware.Length > 0)
         {
-            var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
+            var pieces = fitting.Hardware.Select(
+                piece => alikeAt is null ? $"{piece.Name} ({notation.Size(piece.Length)})" : piece.Name);
             var facing = fitting.Hardware.Select(EndWords.Facing).Distinct(StringComparer.Ordinal);
             steps.Add($"slide on {string.Join(", then ", pieces)}, {string.Join(", ", facing)} towards {end}");
         }
