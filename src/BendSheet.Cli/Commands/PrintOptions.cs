@@ -70,6 +70,12 @@ internal sealed class PrintOptions
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 
+    public Option<bool> Steps { get; } = new("--steps")
+    {
+        Description = "Behind each line's sheet a panel for each thing done: the part-bent tube in the tool, its figures large, and one "
+            + "distance to check before the next.",
+    };
+
     public Option<string> Format { get; } = new("--format")
     {
         Description = "pdf, the sheets; or svg, each drawing of each line as a file of its own.",
@@ -89,7 +95,7 @@ internal sealed class PrintOptions
     };
 
     /// <summary>All of them, in the order of the help.</summary>
-    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, FullSize, Format];
+    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, Steps, FullSize, Format];
 
     /// <summary>Drawings instead of sheets.</summary>
     public bool WantsSvg(ParseResult parsed) => string.Equals(parsed.GetValue(Format), Svg, StringComparison.Ordinal);
@@ -105,7 +111,7 @@ internal sealed class PrintOptions
 
         if (string.Equals(result.GetValue(Format), Svg, StringComparison.Ordinal))
         {
-            Option[] ofPages = [Pages, Paper, Each, Mirror, FullSize];
+            Option[] ofPages = [Pages, Paper, Each, Mirror, Steps, FullSize];
             if (ofPages.FirstOrDefault(option => result.GetResult(option) is { Implicit: false }) is { } typed)
             {
                 result.AddError($"`{typed.Name}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.");
@@ -145,7 +151,8 @@ internal sealed class PrintOptions
             parsed.GetValue(Mirror),
             (parsed.GetValue(FullSize) ?? []).Aggregate(
                 FullSizePages.None,
-                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages));
+                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages),
+            parsed.GetValue(Steps));
     }
 }
 
@@ -157,8 +164,10 @@ internal sealed class PrintOptions
 /// <param name="Each">A file for each line.</param>
 /// <param name="Mirrored">The wrong way round.</param>
 /// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
+/// <param name="Steps">A panel for each thing done, behind each sheet.</param>
 internal sealed record WantedPrint(
-    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
+    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize,
+    bool Steps)
 {
     /// <summary>All lines in one file.</summary>
     public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)

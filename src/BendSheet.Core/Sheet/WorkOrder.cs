@@ -20,18 +20,26 @@ public static class WorkOrder
         $"Flip the tube end for end: top side to the bottom, not spun flat. Hold the {held} side; the dial still reads right";
 
     /// <summary>The steps, each to be ticked.</summary>
-    public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation) =>
+        Steps(template, plan, notation).Select(step => step.Text);
+
+    /// <summary>Some bends of the piece in hand are made, and the others are still to make.</summary>
+    internal static bool IsBegun(LineTemplate template, BenchPlan plan) =>
+        !template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length;
+
+    /// <summary>The same with what each is about; bends made one after the other without turning the tube are one.</summary>
+    internal static IEnumerable<WorkStep> Steps(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var order = plan.Order;
-        if (!template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length)
+        if (IsBegun(template, plan))
         {
-            yield return $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
-                + "the marks of the others, mark them anew and go on from there; the pen line stays.";
+            yield return new(WorkKind.Begun, $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
+                + "the marks of the others, mark them anew and go on from there; the pen line stays.");
         }
 
         // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
-        yield return $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
-            + "wall. Blow out (eye protection). Letter the ends A and B.";
+        yield return new(WorkKind.Cut, $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
+            + "wall. Blow out (eye protection). Letter the ends A and B.");
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -42,8 +50,8 @@ public static class WorkOrder
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
                 ? " Tape the hardware back to its flare."
                 : string.Empty;
-            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
-                + $"straight line along the whole tube: at the first bend it faces the former.{slid}";
+            yield return new(WorkKind.Mark, $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
+                + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -53,7 +61,9 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back (outermost point) of that bend.";
+            yield return new(
+                WorkKind.Check,
+                $"{Hand(template)} Then check it with a stretched tape: a number is the back (outermost point) of that bend.");
         }
 
         if (template.To.Trim > Length.Zero)
@@ -61,8 +71,8 @@ public static class WorkOrder
             var flare = template.To.FlareAllowance > Length.Zero
                 ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare"
                 : string.Empty;
-            yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
-                + "square, deburr, blow out.";
+            yield return new(WorkKind.Trim, $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
+                + "square, deburr, blow out.");
         }
 
         foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
@@ -76,7 +86,7 @@ public static class WorkOrder
             template.To,
         }.Count(end => end.IsFlared) switch
         { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
-        yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
+        yield return new(WorkKind.Finish, $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.");
     }
 
     /// <summary>How to see that the piece is not the mirror image of what is wanted, which no distance on it shows.</summary>
@@ -95,7 +105,7 @@ public static class WorkOrder
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { Hardware.IsEmpty: false };
 
-    private static IEnumerable<string> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
+    private static IEnumerable<WorkStep> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
     {
         var alike = template.From.Fitting == template.To.Fitting;
         var firstIsB = plan.Order is { FlareBFirst: true, FlareAFirst: false };
@@ -104,7 +114,7 @@ public static class WorkOrder
     }
 
     /// <summary>A step for all bends that are held from one end, and one for each time the tube is turned round.</summary>
-    private static IEnumerable<string> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    private static IEnumerable<WorkStep> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var left = plan.InWorkingOrder.ToList();
         while (left.Count > 0)
@@ -112,14 +122,17 @@ public static class WorkOrder
             var held = left[0].Held;
             if (left.Count < plan.Bends.Length)
             {
-                yield return TurnRound(held) + ".";
+                yield return new(WorkKind.Flip, TurnRound(held) + ".");
             }
 
             var group = left.TakeWhile(bend => bend.Held == held).ToList();
             left.RemoveRange(0, group.Count);
             var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
             var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
-            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.";
+            yield return new(WorkKind.Bends, $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.")
+            {
+                Bends = [.. group],
+            };
         }
     }
 
@@ -143,7 +156,7 @@ public static class WorkOrder
                 + $"{FormattableString.Invariant($"{group[^1].Number}")} in that order";
     }
 
-    private static string ToolStep(List<BenchBend> group)
+    internal static string ToolStep(IReadOnlyCollection<BenchBend> group)
     {
         var tools = group.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
@@ -158,7 +171,7 @@ public static class WorkOrder
         return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset in the marks already";
     }
 
-    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
+    private static IEnumerable<WorkStep> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
     {
         if (lineEnd.Fitting is not { } fitting)
         {
@@ -181,7 +194,7 @@ public static class WorkOrder
 
         if (steps.Count > 0)
         {
-            yield return $"End {end}: {string.Join("; ", steps)}.";
+            yield return new(end is "A" ? WorkKind.EndA : WorkKind.EndB, $"End {end}: {string.Join("; ", steps)}.");
         }
     }
 }
