@@ -1,5 +1,4 @@
 using BendSheet.Core.Units;
-using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Sheet;
 
@@ -11,8 +10,9 @@ public static class StepWords
 
     /// <summary>Below the head of the first page.</summary>
     public const string Legend =
-        "Pictures: the former is the circle, A on the left, the black jaws hold. Outlined: before the pull; dashed: after it. Bends out of "
-        + "the plane look shorter; long straights are drawn short, with a break. Line at: as seen from the held end, the former at 12.";
+        "Pictures: the circle is the former, A on the left, black jaws hold. Outlined: before the pull; dashed: after it; long straights "
+        + "are drawn short, with a break. Line at: as seen from the held end, the former at 12. Then: measure at once; a number is the back "
+        + "(outermost point) of that bend, A and B are the flare face, or the cut end where it is not flared yet.";
 
     /// <summary>Above the figure.</summary>
     public const string LineAt = "line at";
@@ -24,7 +24,7 @@ public static class StepWords
     public static string Mark(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return $"mark, {sheet.Notation.Symbol} from {sheet.DatumName}";
+        return $"mark, {sheet.Notation.Symbol}";
     }
 
     internal static string Heading(WorkKind kind) => kind switch
@@ -45,9 +45,4 @@ public static class StepWords
 
     /// <summary>What to measure after a bend.</summary>
     internal static string Check(string from, string to, LengthNotation notation) => $"then {from} to {to}, {notation.Symbol}";
-
-    /// <summary>An end that is flared is touched at its face, another at its cut.</summary>
-    internal static string End(TubeEnd end, bool flared) => flared ? $"face of {end}" : $"cut end of {end}";
-
-    internal static string Back(int number) => FormattableString.Invariant($"back of {number}");
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -89,9 +90,7 @@ public static class StepWriter
         var swing = SheetWriter.SwingInWords(bends.Max(one => one.Swing), line.Template.Tube, notation);
         return new(
             bends.Count > 1 ? $"Bends {number}" : $"Bend {number}",
-            $"Hold the {bend.Held} side. Sweep the {swept} side towards the former ({swing} clear). {WorkOrder.ToolStep(bends)}."
-                + (bends.Count > 1 ? $" The figures are those of bend {bend.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}:"
-                    + " the table has the others." : string.Empty))
+            Text(bends, swept, swing))
         {
             Bend = new()
             {
@@ -113,8 +112,12 @@ public static class StepWriter
         };
     }
 
+    private static string Text(List<BenchBend> bends, TubeEnd swept, string swing) =>
+        $"Hold the {bends[0].Held} side. Sweep the {swept} side towards the former ({swing} clear). {WorkOrder.ToolStep(bends)}."
+            + (bends.Count > 1
+            ? FormattableString.Invariant($" The figures are those of bend {bends[0].Number}: the table has the others.")
+            : string.Empty);
+
     private static string Place(int place, BenchPlan plan) =>
-        place == 0 ? StepWords.End(TubeEnd.A, plan.Order.FlareAFirst)
-        : place == plan.Bends.Length + 1 ? StepWords.End(TubeEnd.B, plan.Order.FlareBFirst)
-        : StepWords.Back(place);
+        place == 0 ? "A" : place == plan.Bends.Length + 1 ? "B" : place.ToString(CultureInfo.InvariantCulture);
 }

@@ -33,13 +33,17 @@ public static class WorkOrder
         var order = plan.Order;
         if (IsBegun(template, plan))
         {
-            yield return new(WorkKind.Begun, $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
-                + "the marks of the others, mark them anew and go on from there; the pen line stays.");
+            yield return new(
+                WorkKind.Begun,
+                $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
+                    + "the marks of the others, mark them anew and go on from there; the pen line stays.");
         }
 
         // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
-        yield return new(WorkKind.Cut, $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
-            + "wall. Blow out (eye protection). Letter the ends A and B.");
+        yield return new(
+            WorkKind.Cut,
+            $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
+                + "wall. Blow out (eye protection). Letter the ends A and B.");
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -50,8 +54,10 @@ public static class WorkOrder
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
                 ? " Tape the hardware back to its flare."
                 : string.Empty;
-            yield return new(WorkKind.Mark, $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
-                + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
+            yield return new(
+                WorkKind.Mark,
+                $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
+                    + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -71,8 +77,10 @@ public static class WorkOrder
             var flare = template.To.FlareAllowance > Length.Zero
                 ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare"
                 : string.Empty;
-            yield return new(WorkKind.Trim, $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
-                + "square, deburr, blow out.");
+            yield return new(
+                WorkKind.Trim,
+                $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
+                    + "square, deburr, blow out.");
         }
 
         foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
@@ -129,7 +137,9 @@ public static class WorkOrder
             left.RemoveRange(0, group.Count);
             var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
             var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
-            yield return new(WorkKind.Bends, $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.")
+            yield return new(
+                WorkKind.Bends,
+                $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.")
             {
                 Bends = [.. group],
             };

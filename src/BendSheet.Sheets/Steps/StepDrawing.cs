@@ -49,11 +49,12 @@ internal sealed class StepDrawing
             cell.Height - (2 * ViewLayout.Margin));
         var fitted = LongestStraights
             .Select(longest => Fitted(picture, longest is { } radii ? radii * picture.Radius : (Length?)null, room)).ToList();
-        (_shape, _before, _after, _scale) = fitted.Find(one => one.Scale * picture.Radius.Millimetres >= LeastFormer) is { Before: not null }
-            and var large ? large : fitted[^1];
+        var large = fitted.FindIndex(one => one.Scale * picture.Radius.Millimetres >= LeastFormer);
+        (_shape, _before, _after, _scale) = large < 0 ? fitted[^1] : fitted[large];
         var middle = Bounds(_before.Concat(_after).Concat(Former()));
         _origin = new(
-            room.Left + (room.Width / 2) - middle.Left - (middle.Width / 2), room.Top + (room.Height / 2) - middle.Top - (middle.Height / 2));
+            room.Left + (room.Width / 2) - middle.Left - (middle.Width / 2),
+            room.Top + (room.Height / 2) - middle.Top - (middle.Height / 2));
         _before = [.. _before.Select(point => point + _origin)];
         _after = [.. _after.Select(point => point + _origin)];
         _labels = [.. Labels(cell)];
@@ -74,7 +75,9 @@ internal sealed class StepDrawing
         var down = new PagePoint(0, top);
         var former = FormerMiddle + down;
         var radius = Math.Max(0.5, (_picture.Radius.Millimetres * _scale) - (TubeWidth / 2));
-        var moves = _picture.Held == TubeEnd.A ? _after.Skip(_shape.First) : _after.Take(_after.Length - (_before.Length - 1 - _shape.Last));
+        var moves = _picture.Held == TubeEnd.A
+            ? _after.Skip(_shape.First)
+            : _after.Take(_after.Length - (_before.Length - 1 - _shape.Last));
         canvas.DashedPath(moves.Select(point => point + down), Canvas.Thick);
         canvas.Circle(former, radius, Canvas.Thick);
         canvas.Text(_number, TextStyle.Label, former.X, former.Y + (TextStyle.Label.CapHeight / 2), Align.Centre);

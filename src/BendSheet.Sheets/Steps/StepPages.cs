@@ -22,6 +22,12 @@ internal static class StepPages
     private const double CaptionHeight = 4;
     private const double ClockRadius = 5.2;
 
+    /// <summary>Of the text beside a heading.</summary>
+    private const double TextLeft = 42;
+
+    /// <summary>Lines beside a heading that are never parted.</summary>
+    private const int MostLines = 8;
+
     /// <summary>Lines of text that a panel of a bend has room for; the rest goes on below it.</summary>
     private const int TextLines = 2;
 
@@ -49,27 +55,38 @@ internal static class StepPages
         }
     }
 
+    /// <summary>The heading on the left, as large as of a bend, the text beside it.</summary>
     private static IEnumerable<Block> OfWords(StepPanel step, TextMeasure measure, double width)
     {
         var (heading, style) = (TextStyle.StepHeading, TextStyle.StepText);
+        var lines = measure.Wrap(step.Text, style, width - TextLeft);
         yield return new(
-            heading.LineHeight + 1.5,
+            Math.Max(heading.LineHeight, Math.Min(lines.Count, MostLines) * style.LineHeight) + 1,
             (canvas, top) =>
             {
                 canvas.Decoration(() =>
                 {
                     canvas.Line(0, top, width, top);
-                    canvas.TickBox(Padding, top + 1 + heading.Ascent, TickBoxSize);
+                    canvas.TickBox(Padding, top + 0.5 + heading.Ascent, TickBoxSize);
                 });
-                canvas.Text(step.Heading, heading, Beside, top + 1 + heading.Ascent);
-            },
-            KeepWithNext: true)
+                canvas.As(Role.Heading, () => canvas.Text(step.Heading, heading, Beside, top + 0.5 + heading.Ascent));
+                canvas.As(Role.Text, () =>
+                {
+                    for (var i = 0; i < Math.Min(lines.Count, MostLines); i++)
+                    {
+                        canvas.Text(lines[i], style, TextLeft, top + 1 + style.Ascent + (i * style.LineHeight));
+                    }
+                });
+            })
         {
-            Role = Role.Heading,
+            Role = Role.Nothing,
         };
-        foreach (var line in Paragraph.Of(step.Text, style, measure, width, Beside))
+        foreach (var line in lines.Skip(MostLines))
         {
-            yield return line;
+            yield return new(style.LineHeight, (canvas, top) => canvas.Text(line, style, TextLeft, top + style.Ascent))
+            {
+                Continues = true,
+            };
         }
     }
 
@@ -78,8 +95,10 @@ internal static class StepPages
         var style = TextStyle.StepText;
         var left = PictureWidth + Gutter;
         var lines = measure.Wrap(step.Text, TextStyle.Body, width - left - Padding);
-        var below = (lines.Count > TextLines ? [step.Text] : Array.Empty<string>()).Append(step.Note).Where(text => text.Length > 0).ToList();
-        var picture = new StepDrawing(bend.Picture, bend.Number, new ViewCell(Padding, Padding, PictureWidth - Padding, BendHeight - (2 * Padding)));
+        var longText = lines.Count > TextLines ? step.Text : string.Empty;
+        List<string> below = [.. new[] { longText, step.Note }.Where(text => text.Length > 0)];
+        var cell = new ViewCell(Padding, Padding, PictureWidth - Padding, BendHeight - (2 * Padding));
+        var picture = new StepDrawing(bend.Picture, bend.Number, cell);
         yield return new(
             BendHeight,
             (canvas, top) =>
@@ -90,7 +109,7 @@ internal static class StepPages
                     Role.Figure,
                     () => picture.Draw(canvas, top),
                     bend.Alternative,
-                    new(Padding, top + Padding, PictureWidth - Padding, BendHeight - (2 * Padding)));
+                    new(cell.Left, top + cell.Top, cell.Width, cell.Height));
                 DrawFigures(canvas.MovedRight(left), sheet, bend, top, width - left, measure);
                 if (lines.Count <= TextLines)
                 {
@@ -131,13 +150,16 @@ internal static class StepPages
         Figure(canvas, StepWords.Mark(sheet), bend.Mark, 0, upper, right - 2, measure);
         canvas.As(Role.Text, () =>
         {
-            canvas.Text(StepWords.LineAt, TextStyle.Small, right, upper + TextStyle.Small.Ascent);
+            canvas.Text(StepWords.LineAt, TextStyle.Small, right + (2 * ClockRadius) + 2, upper + TextStyle.Small.Ascent);
             canvas.Text(bend.LineFigure, TextStyle.Small, width - Padding, upper + TextStyle.Small.Ascent, Align.Right);
             canvas.Text(
-                bend.LineClock, TextStyle.StepFigure, right + (2 * ClockRadius) + 2, upper + CaptionHeight + TextStyle.StepFigure.CapHeight + 0.6);
+                bend.LineClock,
+                TextStyle.StepFigure,
+                right + (2 * ClockRadius) + 2,
+                upper + CaptionHeight + TextStyle.StepFigure.CapHeight + 0.6);
         });
         ClockFace.Draw(
-            canvas, new(right + ClockRadius, upper + CaptionHeight + (TextStyle.StepFigure.CapHeight / 2) + 1), ClockRadius, bend.LineAt);
+            canvas, new(right + ClockRadius, upper + CaptionHeight + (TextStyle.StepFigure.CapHeight / 2)), ClockRadius, bend.LineAt);
         Figure(canvas, StepWords.Pull, bend.Pull, 0, upper + row, right - 2, measure);
         Figure(canvas, bend.CheckName, bend.Check, right, upper + row, width - right - Padding, measure);
     }
