@@ -23,7 +23,7 @@ internal sealed class LineSheet
 
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
-    private const double MostViewsOfSeveralPages = 170;
+    private const double MostViewsOfSeveralPages = 200;
 
     /// <summary>Of the page, for the checks to stand last.</summary>
     private const double WorthAnotherOrder = 5;
