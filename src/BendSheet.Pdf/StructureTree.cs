@@ -77,8 +77,8 @@ internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
     }
 
     /// <summary>
-    /// In PDFDocEncoding where it has all characters (ISO 32000-1, annex D.2: it is ASCII and the upper half of Latin-1), which takes half as
-    /// much as UTF-16.
+    /// In PDFDocEncoding where that has all characters (ISO 32000-1, annex D.2: it is ASCII and most of Latin-1): it takes half as much as
+    /// UTF-16.
     /// </summary>
     private static byte[] Encoded(string text) => text.All(character => character is (>= ' ' and <= '~') or (>= '\u00AE' and <= '\u00FF'))
         ? Encoding.Latin1.GetBytes(text)

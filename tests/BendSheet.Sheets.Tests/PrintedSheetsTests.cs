@@ -200,6 +200,8 @@ public class PrintedSheetsTests
     [InlineData(3, Paper.A4)]
     [InlineData(3, Paper.Letter)]
     [InlineData(4, Paper.A4)]
+    [InlineData(4, Paper.Letter)]
+    [InlineData(5, Paper.A4)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);
@@ -221,7 +223,7 @@ public class PrintedSheetsTests
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]
-    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_or_fills_two(Paper paper)
+    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages(Paper paper)
     {
         var yaml = Printed.Head.Replace(
             "bender: {radius: 9/16 in}",
