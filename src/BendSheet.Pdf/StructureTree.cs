@@ -67,7 +67,7 @@ internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
 
                 if (element.Alternative is { } alternative)
                 {
-                    body.Raw("/Alt<FEFF"u8).Raw(Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(alternative))).Raw(">"u8);
+                    body.Raw("/Alt<"u8).Raw(Convert.ToHexString(Encoded(alternative))).Raw(">"u8);
                 }
 
                 body.Raw(">>"u8);
@@ -75,6 +75,14 @@ internal sealed class StructureTree(IReadOnlyList<StructurePart> parts)
             }
         }
     }
+
+    /// <summary>
+    /// In PDFDocEncoding where that has all characters (ISO 32000-1, annex D.2: it is ASCII and most of Latin-1): it takes half as much as
+    /// UTF-16.
+    /// </summary>
+    private static byte[] Encoded(string text) => text.All(character => character is (>= ' ' and <= '~') or (>= '\u00AE' and <= '\u00FF'))
+        ? Encoding.Latin1.GetBytes(text)
+        : [0xFE, 0xFF, .. Encoding.BigEndianUnicode.GetBytes(text)];
 
     private static void WriteKids(SyntaxWriter body, StructureElement element, int offset, int firstPage, IReadOnlyList<int> pages)
     {

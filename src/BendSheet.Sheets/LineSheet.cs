@@ -8,12 +8,13 @@ namespace BendSheet.Sheets;
 
 /// <summary>
 /// The parts of one line's sheet, in reading order. One page wherever it fits; or else the first page has what is wanted at the tool, up to
-/// the order of work, and the next one the finished shape, large, what to check on it, and the cautions.
+/// the order of work, with the cautions where there is room for them, and the next one the finished shape, large, what to check on it, and
+/// the cautions that are not said yet.
 /// </summary>
 internal sealed class LineSheet
 {
     /// <summary>The views never shrink below the least to save a page, nor grow beyond what helps.</summary>
-    private const double LeastViews = 32;
+    private const double LeastViews = 27;
     private const double MostViews = 110;
 
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
@@ -22,7 +23,7 @@ internal sealed class LineSheet
 
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
-    private const double MostViewsOfSeveralPages = 170;
+    private const double MostViewsOfSeveralPages = 200;
 
     /// <summary>Of the page, for the checks to stand last.</summary>
     private const double WorthAnotherOrder = 5;
@@ -32,7 +33,7 @@ internal sealed class LineSheet
     private readonly double _leastViews;
     private readonly ShapeViews _views;
     private readonly IReadOnlyList<Block> _before;
-    private readonly TwoColumns _order;
+    private readonly IReadOnlyList<Block> _first;
     private readonly TwoColumns _checks;
     private readonly TwoColumns _after;
     private readonly Block _continued;
@@ -40,6 +41,7 @@ internal sealed class LineSheet
     private LineSheet(SheetContent sheet, TextMeasure measure, double width, double height)
     {
         (_width, _height) = (width, height);
+        _continued = Title.Continued(sheet, measure, width);
         _views = new(sheet, measure);
         _leastViews = LeastViews + (MoreForABend * Math.Max(0, sheet.Rows.Length - BendsInLeast));
         _before =
@@ -60,14 +62,15 @@ internal sealed class LineSheet
         ];
         IEnumerable<Block> Checks(double column) => CheckList.Of(sheet, measure, column);
         IEnumerable<Block> Cautions(double column) => CautionList.Of(measure, column);
-        _order = new(order, width);
-        _checks = new([Checks, Cautions], width);
+        var withCautions = new TwoColumns([.. order, Cautions], width);
+        var besides = PageFlow.Spread(_before, HeightOf).Count == 1 && withCautions.LeastHeight <= Left(_before);
+        _first = [.. _before, .. (besides ? withCautions : new(order, width)).Blocks(Left(_before), HeightOf(1))];
+        _checks = new(besides ? [Checks] : [Checks, Cautions], width);
         var after = new TwoColumns([.. order, Checks, Cautions], width);
 
         // The checks are not parted: between two cautions the columns may end more evenly.
         var even = new TwoColumns([.. order, Cautions, Checks], width);
         _after = even.LeastHeight + WorthAnotherOrder < after.LeastHeight ? even : after;
-        _continued = Title.Continued(sheet, measure, width);
     }
 
     /// <summary>The pages of a sheet.</summary>
@@ -110,16 +113,14 @@ internal sealed class LineSheet
 
     private IReadOnlyList<Block> OnSeveral(double views)
     {
-        Block[] upper = [.. UpToOrder(), .. _views.At(_width, views).Blocks];
+        Block[] upper = [.. _first, .. _views.At(_width, views).Blocks];
         return [.. upper, .. _checks.Blocks(Left(upper), HeightOf(1))];
     }
-
-    private IReadOnlyList<Block> UpToOrder() => [.. _before, .. _order.Blocks(Left(_before), HeightOf(1))];
 
     /// <summary>What checks and cautions leave of the page that the order of work ends on, or else of the next one.</summary>
     private double ViewsOfSeveral()
     {
-        var here = Left(UpToOrder()) - _checks.Height;
+        var here = Left(_first) - _checks.Height;
         return Math.Min(here >= LeastViewsOfSeveralPages ? here : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
     }
 

@@ -3,6 +3,7 @@ using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Steps;
 
 namespace BendSheet.Sheets;
 
@@ -63,6 +64,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, int Lines, int Page
         {
             var area = TypeArea.Of(Paper);
             var pages = Upright(LineSheet.Pages(line, Job.Lines.Where(line.IsTwinOf), measure, area.Width, area.Height))
+                .Concat(line.Steps.IsEmpty ? [] : FullSizePage.Part(StepWords.Part, line, Paper, measure, StepPages.Blocks))
                 .Concat(FullSizePage.Of(line, Job.FullSize, Paper, measure));
             return Drawn(pages, line.Line, new(SheetWords.Fingerprint(line), line.Line), measure);
         }

@@ -24,6 +24,13 @@ public class EveryPageTests
             FullSize = FullSizePages.All,
             Mirrored = true
         },
+        ["steps"] = new(Printed.WithSteps(Printed.FewBends(5)), Paper.A4),
+        ["steps of many bends on Letter"] = new(Printed.WithSteps(Printed.ManyBends(12)), Paper.Letter),
+        ["steps of a straight tube, mirrored"] = new(Printed.WithSteps(Printed.Head + "  straight:\n    - {straight: 300}\n"), Paper.A4)
+        {
+            Mirrored = true,
+        },
+        ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },
     };

@@ -53,6 +53,21 @@ internal static class Printed
         }.Take(count))
         + "      - {straight: 80}\n";
 
+    /// <summary>A coil between two bends.</summary>
+    public const string Coiled = Head + """
+          coiled:
+            from: {at: tee, fitting: an3}
+            rows:
+              - {straight: 150, bend: 90, note: beside the frame}
+              - {straight: 80, coil: 3, radius: 25, pitch: 8}
+              - {straight: 200, bend: 45}
+              - {straight: 100}
+        """;
+
+    /// <summary>The content of each line's sheet with its step pages.</summary>
+    public static ImmutableArray<SheetContent> WithSteps(string yaml) =>
+        [.. Contents(yaml).Zip(Solved(yaml), (sheet, line) => sheet with { Steps = StepWriter.Of(line, sheet.Notation) })];
+
     /// <summary>The solved lines of a file that has no errors.</summary>
     public static ImmutableArray<SolvedLine> Solved(string yaml)
     {

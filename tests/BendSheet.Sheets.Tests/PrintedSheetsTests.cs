@@ -200,6 +200,8 @@ public class PrintedSheetsTests
     [InlineData(3, Paper.A4)]
     [InlineData(3, Paper.Letter)]
     [InlineData(4, Paper.A4)]
+    [InlineData(4, Paper.Letter)]
+    [InlineData(5, Paper.A4)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);
@@ -221,7 +223,7 @@ public class PrintedSheetsTests
     [Theory]
     [InlineData(Paper.A4)]
     [InlineData(Paper.Letter)]
-    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_or_fills_two(Paper paper)
+    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages(Paper paper)
     {
         var yaml = Printed.Head.Replace(
             "bender: {radius: 9/16 in}",
@@ -256,7 +258,7 @@ public class PrintedSheetsTests
             + "      - {straight: 80}\n", StringComparison.Ordinal),
         paper);
 
-    /// <summary>The table and the order of work on the first page, the shape, the checks and the cautions on the second.</summary>
+    /// <summary>The table and the order of work on the first page, the shape and the checks on the second; neither is half blank.</summary>
     private static void FillsTwoPages(string yaml, Paper paper)
     {
         var content = Printed.Contents(yaml)[0];
@@ -264,7 +266,8 @@ public class PrintedSheetsTests
         Assert.Equal(2, pages.Count);
         var texts = pages.Select(page => Printed.Text([page])).ToList();
         Assert.All(content.Order, step => Assert.Contains(Printed.WithoutBlanks(step), texts[0], StringComparison.Ordinal));
-        Assert.All(Cautions.All, caution => Assert.Contains(Printed.WithoutBlanks(caution), texts[1], StringComparison.Ordinal));
+        var cautions = texts[0].Contains(Printed.WithoutBlanks(Cautions.All[0]), StringComparison.Ordinal) ? texts[0] : texts[1];
+        Assert.All(Cautions.All, caution => Assert.Contains(Printed.WithoutBlanks(caution), cautions, StringComparison.Ordinal));
         Assert.All(pages, page =>
         {
             const double FootMm = 15;

@@ -74,7 +74,7 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
             Entry<NameToken>(document, element, "S")!.Data,
             text.ToString(),
             Entry<HexToken>(document, element, "Alt") is { } hex
-                ? Encoding.BigEndianUnicode.GetString([.. hex.Bytes]).TrimStart('\uFEFF')
+                ? TextOf([.. hex.Bytes])
                 : null,
             attributes is null ? null : Entry<NameToken>(document, attributes, "Scope")?.Data,
             parts);
@@ -92,4 +92,8 @@ internal sealed record ReadOut(string Type, string Text, string? Alternative, st
 
     private static T? Entry<T>(PdfDocument document, DictionaryToken dictionary, string key)
         where T : class, IToken => dictionary.TryGet(NameToken.Create(key), out var value) ? Resolved(document, value) as T : null;
+
+    /// <summary>UTF-16 behind its mark, or else PDFDocEncoding (ISO 32000-1, 7.9.2.2), which is Latin-1 where these texts are.</summary>
+    private static string TextOf(byte[] bytes) =>
+        bytes is [0xFE, 0xFF, ..] ? Encoding.BigEndianUnicode.GetString(bytes[2..]) : Encoding.Latin1.GetString(bytes);
 }

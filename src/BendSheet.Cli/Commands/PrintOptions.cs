@@ -65,9 +65,15 @@ internal sealed class PrintOptions
 
     public Option<string[]> FullSize { get; } = new("--full-size")
     {
-        Description = "Pages as large as in reality, behind each line's sheet: strips to lay the tube on and mark it, gauges to hold its "
+        Description = "Pages at full size (1:1), after each line's sheet: strips to lay the tube on and mark it, gauges to hold its "
             + "bends against, a dial to read rotation. Give it again for more than one.",
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
+    };
+
+    public Option<bool> Steps { get; } = new("--steps")
+    {
+        Description = "After each line's sheet a panel for each thing done: the part-bent tube in the tool, its figures large, and one "
+            + "distance to check before the next.",
     };
 
     public Option<string> Format { get; } = new("--format")
@@ -94,7 +100,7 @@ internal sealed class PrintOptions
     };
 
     /// <summary>All of them, in the order of the help.</summary>
-    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, FullSize, Format, Open];
+    public IReadOnlyList<Option> All => [Output, Pages, Paper, Units, Each, Mirror, Steps, FullSize, Format, Open];
 
     /// <summary>Drawings instead of sheets.</summary>
     public bool WantsSvg(ParseResult parsed) => string.Equals(parsed.GetValue(Format), Svg, StringComparison.Ordinal);
@@ -110,7 +116,7 @@ internal sealed class PrintOptions
 
         if (string.Equals(result.GetValue(Format), Svg, StringComparison.Ordinal))
         {
-            Option[] ofPages = [Pages, Paper, Each, Mirror, FullSize, Open];
+            Option[] ofPages = [Pages, Paper, Each, Mirror, Steps, FullSize, Open];
             if (ofPages.FirstOrDefault(option => result.GetResult(option) is { Implicit: false }) is { } typed)
             {
                 result.AddError($"`{typed.Name}` belongs to the pages of a PDF, and drawings have none: leave it or `--format svg` out.");
@@ -158,7 +164,8 @@ internal sealed class PrintOptions
             parsed.GetValue(Mirror),
             (parsed.GetValue(FullSize) ?? []).Aggregate(
                 FullSizePages.None,
-                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages));
+                static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages),
+            parsed.GetValue(Steps));
     }
 }
 
@@ -170,8 +177,10 @@ internal sealed class PrintOptions
 /// <param name="Each">A file for each line.</param>
 /// <param name="Mirrored">The wrong way round.</param>
 /// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
+/// <param name="Steps">A panel for each thing done, behind each sheet.</param>
 internal sealed record WantedPrint(
-    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize)
+    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize,
+    bool Steps)
 {
     /// <summary>All lines in one file.</summary>
     public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)

@@ -196,7 +196,10 @@ public sealed class CarPlan
 
     /// <summary>The sheets to print.</summary>
     /// <param name="notation">How lengths are shown. The fingerprint tells what was typed, not how it is shown.</param>
-    public IEnumerable<SheetContent> SheetsToPrint(LengthNotation notation) => Printable.Select(line => Sheet(line, notation));
+    /// <param name="withSteps">With a panel for each thing done.</param>
+    public IEnumerable<SheetContent> SheetsToPrint(LengthNotation notation, bool withSteps = false) => Printable.Select(line => withSteps
+        ? Sheet(line, notation) with { Steps = StepWriter.Of(line, notation) }
+        : Sheet(line, notation));
 
     private SheetContent Sheet(SolvedLine line, LengthNotation notation) =>
         SheetWriter.Of(line, Measured.Project, notation, Measured.Notation);

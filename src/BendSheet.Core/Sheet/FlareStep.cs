@@ -19,33 +19,33 @@ public static class FlareStep
     /// <param name="alikeAt">The end that has the same fitting and was flared before, where one was: the figures stand there.</param>
     public static string Of(Fitting fitting, Tube tube, LengthNotation notation, string? alikeAt)
     {
-        var takes = fitting.FlareAllowance > Length.Zero ? $" (uses up {notation.Size(fitting.FlareAllowance)})" : string.Empty;
-        var step = $"make the {fitting.Flare.InWords()}{takes}";
         if (alikeAt is not null)
         {
-            return $"{step} as at {alikeAt}";
+            return $"make the {fitting.Flare.InWords()} as at {alikeAt}";
         }
 
+        var takes = fitting.FlareAllowance > Length.Zero ? $" (uses up {notation.Size(fitting.FlareAllowance)})" : string.Empty;
+        var step = $"make the {fitting.Flare.InWords()}{takes}";
         var size = FlareSize.For(fitting.Flare, tube);
         var across = size is null
             ? string.Empty
-            : $"{Range(size, notation)} across ({size.Source.InWords}: check against your fitting's standard)";
+            : $"{Range(size, notation)} across ({size.Source.InWords}: check your fitting's standard)";
         if (fitting.Flare is Flare.Double45 or Flare.Bubble)
         {
             return $"{step} by the tool's gauge, on a practice piece first{(size is null ? string.Empty : ": " + across)}"
                 + (fitting.FlareAllowance > Length.Zero
                 ? string.Empty
-                : ". Measure on it how much tube the flare uses up and enter `takes`");
+                : ". Measure on it how much tube the flare uses up, and put that in the file");
         }
 
         var cone = size is null ? null : SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest);
         var standsOut = cone is not null && fitting.Countersink is { } countersink
             ? $", {StandOut(cone.StandOut(countersink), notation)} of tube standing out of the bar"
             : " by the tool's own stop";
-        return $"{step}{standsOut}{(size is null ? ", on a practice piece first" : $"; practise until it measures {across}")}"
+        return $"{step}{standsOut}{(size is null ? ", on a practice piece first" : $"; practise until it is {across}")}"
             + (fitting.FlareAllowance > Length.Zero || cone is null
             ? string.Empty
-            : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours and enter `takes`");
+            : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours, and put that in the file");
     }
 
     /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>

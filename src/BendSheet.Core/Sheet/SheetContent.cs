@@ -95,6 +95,9 @@ public sealed record SheetContent
     /// <summary>Where the dial stops, from 0° on.</summary>
     public ImmutableArray<DialStop> DialStops { get; init; } = [];
 
+    /// <summary>One panel for each thing done, where they were asked for.</summary>
+    public ImmutableArray<StepPanel> Steps { get; init; } = [];
+
     /// <summary>Whether another line is the mirror image of this one: the same straights and bends, rotated the other way.</summary>
     public bool IsTwinOf(SheetContent other)
     {

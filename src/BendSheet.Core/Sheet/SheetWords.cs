@@ -10,7 +10,7 @@ public static class SheetWords
     public const string CutLength = "CUT LENGTH";
 
     /// <summary>Heading of what must be known before the first mark.</summary>
-    public const string ReadFirst = "Read first, with the cautions at the end of the sheet";
+    public const string ReadFirst = "Read first, with the cautions";
 
     /// <summary>In the place of the bend table.</summary>
     public const string NothingToBend = "A straight tube: nothing to bend";

@@ -12,23 +12,38 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class WorkOrder
 {
-    /// <summary>What to do where the next bend is held from the other end.</summary>
+    /// <summary>
+    /// What to do where the next bend is held from the other end. Turned about the way to the former, the tube keeps the same side at the
+    /// former; spun flat it would have it at the back.
+    /// </summary>
     public static string TurnRound(TubeEnd held) =>
-        $"Turn the tube end for end: hold the {held} side now. Set the line anew: the table has it as seen from {held}";
+        $"Flip the tube end for end: top side to the bottom, not spun flat. Hold the {held} side; the dial still reads right";
 
     /// <summary>The steps, each to be ticked.</summary>
-    public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation) =>
+        Steps(template, plan, notation).Select(step => step.Text);
+
+    /// <summary>Some bends of the piece in hand are made, and the others are still to make.</summary>
+    internal static bool IsBegun(LineTemplate template, BenchPlan plan) =>
+        !template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length;
+
+    /// <summary>The same with what each is about; bends made one after the other without turning the tube are one.</summary>
+    internal static IEnumerable<WorkStep> Steps(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var order = plan.Order;
-        if (!template.Bent.IsEmpty && template.Bent.Length < plan.Bends.Length)
+        if (IsBegun(template, plan))
         {
-            yield return $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
-                + "the marks of the others, mark them anew and go on from there; the pen line stays.";
+            yield return new(
+                WorkKind.Begun,
+                $"Made already: {Counted.Noun(template.Bent.Length, "bend")} {string.Join(", ", template.Bent.Order())}. Wipe off "
+                    + "the marks of the others, mark them anew and go on from there; the pen line stays.");
         }
 
         // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
-        yield return $"Cut square to {notation.InBoth(plan.CutLength)}, straightened first; deburr inside and out, half the wall at most; "
-            + "blow out (eye protection); letter the ends A and B.";
+        yield return new(
+            WorkKind.Cut,
+            $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "
+                + "wall. Blow out (eye protection). Letter the ends A and B.");
         foreach (var step in Ends(template, plan, notation, order.FlareAFirst, order.FlareBFirst))
         {
             yield return step;
@@ -37,10 +52,12 @@ public static class WorkOrder
         if (plan.Bends.Length > 0)
         {
             var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
-                ? "; tape the hardware back to its flare"
+                ? " Tape the hardware back to its flare."
                 : string.Empty;
-            yield return $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
-                + $"straight line along the whole tube: at the first bend it faces the former{slid}.";
+            yield return new(
+                WorkKind.Mark,
+                $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
+                    + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -50,7 +67,9 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            yield return $"{Hand(template)} Then check it with a stretched tape: a number is the back of that bend, its outermost point.";
+            yield return new(
+                WorkKind.Check,
+                $"{Hand(template)} Then check it with a stretched tape: a number is the back (outermost point) of that bend.");
         }
 
         if (template.To.Trim > Length.Zero)
@@ -58,8 +77,10 @@ public static class WorkOrder
             var flare = template.To.FlareAllowance > Length.Zero
                 ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare"
                 : string.Empty;
-            yield return $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
-                + "square, deburr, blow out.";
+            yield return new(
+                WorkKind.Trim,
+                $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
+                    + "square, deburr, blow out.");
         }
 
         foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
@@ -73,7 +94,7 @@ public static class WorkOrder
             template.To,
         }.Count(end => end.IsFlared) switch
         { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
-        yield return $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.";
+        yield return new(WorkKind.Finish, $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.");
     }
 
     /// <summary>How to see that the piece is not the mirror image of what is wanted, which no distance on it shows.</summary>
@@ -92,7 +113,7 @@ public static class WorkOrder
 
     private static bool HasLoosePieces(LineEnd end, bool flaredFirst) => flaredFirst && end.Fitting is { Hardware.IsEmpty: false };
 
-    private static IEnumerable<string> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
+    private static IEnumerable<WorkStep> Ends(LineTemplate template, BenchPlan plan, LengthNotation notation, bool atA, bool atB)
     {
         var alike = template.From.Fitting == template.To.Fitting;
         var firstIsB = plan.Order is { FlareBFirst: true, FlareAFirst: false };
@@ -101,7 +122,7 @@ public static class WorkOrder
     }
 
     /// <summary>A step for all bends that are held from one end, and one for each time the tube is turned round.</summary>
-    private static IEnumerable<string> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    private static IEnumerable<WorkStep> BendSteps(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         var left = plan.InWorkingOrder.ToList();
         while (left.Count > 0)
@@ -109,15 +130,19 @@ public static class WorkOrder
             var held = left[0].Held;
             if (left.Count < plan.Bends.Length)
             {
-                yield return TurnRound(held) + ".";
+                yield return new(WorkKind.Flip, TurnRound(held) + ".");
             }
 
             var group = left.TakeWhile(bend => bend.Held == held).ToList();
             left.RemoveRange(0, group.Count);
             var swing = SheetWriter.SwingInWords(group.Max(bend => bend.Swing), template.Tube, notation);
             var swept = held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
-            yield return $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear), {ToolStep(group)}; "
-                + "tick the table.";
+            yield return new(
+                WorkKind.Bends,
+                $"{BendsInWords(group, plan)}: hold the {held} side, sweep the {swept} side ({swing} clear). {ToolStep(group)}.")
+            {
+                Bends = [.. group],
+            };
         }
     }
 
@@ -141,22 +166,22 @@ public static class WorkOrder
                 + $"{FormattableString.Invariant($"{group[^1].Number}")} in that order";
     }
 
-    private static string ToolStep(List<BenchBend> group)
+    internal static string ToolStep(IReadOnlyCollection<BenchBend> group)
     {
         var tools = group.Select(bend => bend.Bender).Distinct().ToList();
         return tools.Count == 1
-            ? $"mark at the tool's {LineInWords(tools[0])}"
-            : "mark at the tool's own line ("
+            ? $"Mark at the tool's {LineInWords(tools[0])}"
+            : "Mark at the tool's own line ("
             + string.Join("; ", tools.Select(tool => $"{(tool.Name.Length == 0 ? "the bender" : tool.Name)}: {LineInWords(tool)}")) + ")";
     }
 
     private static string LineInWords(Bender bender)
     {
         var line = bender.Line is { } name ? $"line {name}" : bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
-        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset being in the marks already";
+        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset in the marks already";
     }
 
-    private static IEnumerable<string> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
+    private static IEnumerable<WorkStep> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)
     {
         if (lineEnd.Fitting is not { } fitting)
         {
@@ -166,7 +191,8 @@ public static class WorkOrder
         var steps = new List<string>();
         if (fitting.Hardware.Length > 0)
         {
-            var pieces = fitting.Hardware.Select(piece => $"{piece.Name} ({notation.Size(piece.Length)})");
+            var pieces = fitting.Hardware.Select(
+                piece => alikeAt is null ? $"{piece.Name} ({notation.Size(piece.Length)})" : piece.Name);
             var facing = fitting.Hardware.Select(EndWords.Facing).Distinct(StringComparer.Ordinal);
             steps.Add($"slide on {string.Join(", then ", pieces)}, {string.Join(", ", facing)} towards {end}");
         }
@@ -178,7 +204,7 @@ public static class WorkOrder
 
         if (steps.Count > 0)
         {
-            yield return $"End {end}: {string.Join("; ", steps)}.";
+            yield return new(end is "A" ? WorkKind.EndA : WorkKind.EndB, $"End {end}: {string.Join("; ", steps)}.");
         }
     }
 }

@@ -76,6 +76,16 @@ internal sealed class Canvas(IPage page, double left, double width)
         page.Line(moved, new(pen, white, Round: !flatEnds));
     }
 
+    /// <summary>A dashed line through points; dash and gap as in <see cref="DashedLine"/>.</summary>
+    public void DashedPath(IEnumerable<PagePoint> points, double pen)
+    {
+        PagePoint[] moved = [.. points.Select(point => At(point.X, point.Y))];
+        if (moved.Length > 1)
+        {
+            page.Line(moved, new(pen, Dashed: true));
+        }
+    }
+
     /// <summary>A rectangle.</summary>
     public void Box(double x, double y, double boxWidth, double height, double pen = Medium) => page.Box(At(x, y), boxWidth, height, pen);
 

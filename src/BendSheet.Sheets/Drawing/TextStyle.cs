@@ -25,6 +25,15 @@ public sealed record TextStyle(double Points, bool Bold = false, bool Tabular = 
     /// <summary>What the hands set beside the mark: the line, the pull, the side that is held.</summary>
     public static TextStyle Set { get; } = new(12, Bold: true, Tabular: true);
 
+    /// <summary>What the hands set, on a step page: read at arm's length.</summary>
+    public static TextStyle StepFigure { get; } = new(26, Bold: true, Tabular: true);
+
+    /// <summary>What is done, on a step page.</summary>
+    public static TextStyle StepHeading { get; } = new(20, Bold: true);
+
+    /// <summary>Sentences of a step page.</summary>
+    public static TextStyle StepText { get; } = new(10.5);
+
     /// <summary>Headings of the sheet's parts.</summary>
     public static TextStyle Heading { get; } = new(10, Bold: true);
 

@@ -11,7 +11,7 @@ namespace BendSheet.Sheets.Elements;
 internal static class BendTable
 {
     private const double Padding = 1.2;
-    private const double LeastRow = 8.2;
+    private const double LeastRow = 7.7;
     private const double TickBoxSize = 4;
     private const double LeastToWrite = 14;
 

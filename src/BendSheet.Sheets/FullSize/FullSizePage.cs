@@ -36,7 +36,13 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
         return pages;
     }
 
-    private static IEnumerable<FullSizePage> Part(
+    /// <summary>A part of a sheet on pages of its own, each under its head.</summary>
+    /// <param name="name">Of the part.</param>
+    /// <param name="sheet">Of the line.</param>
+    /// <param name="size">Of the paper as it is read.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="blocks">In the type area below the head.</param>
+    public static IEnumerable<FullSizePage> Part(
         string name,
         SheetContent sheet,
         PaperSize size,

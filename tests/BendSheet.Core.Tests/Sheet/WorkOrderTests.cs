@@ -10,24 +10,24 @@ public class WorkOrderTests
     [Fact]
     public void From_the_roll_to_the_finished_line_in_this_order() => Assert.Equal(
         [
-            "Cut square to 481.0 mm (18 15/16 in), straightened first; deburr inside and out, half the wall at most; blow out (eye "
-                + "protection); letter the ends A and B.",
+            "Straighten the tube. Cut it square to 481.0 mm (18 15/16 in). Deburr inside and out, at most half the wall. Blow out (eye "
+                + "protection). Letter the ends A and B.",
             "End A: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards A; make the 37° "
                 + "single flare (uses up 0.5 mm) "
-                + "by the tool's own stop; practise until it measures 7.42 to 7.67 mm across (MS33584, from memory: check "
-                + "against your fitting's standard).",
-            "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former; "
-                + "tape the hardware back to its flare.",
-            "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear), mark at the tool's start-of-bend line, "
-                + "its offset being in the marks already; tick the table.",
+                + "by the tool's own stop; practise until it is 7.42 to 7.67 mm across (MS33584, from memory: check "
+                + "your fitting's standard).",
+            "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former. "
+                + "Tape the hardware back to its flare.",
+            "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear). Mark at the tool's start-of-bend line, "
+                + "its offset in the marks already.",
             "Hold it against the wire. Make sure it is not the mirror image: measurements will not show that. Then check it with a "
-                + "stretched tape: a number is the back of that bend, its outermost point.",
+                + "stretched tape: a number is the back (outermost point) of that bend.",
             "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the "
                 + "flare. Cut square, deburr, "
                 + "blow out.",
             "End B: slide on tube nut (20 mm), threaded end towards B; make the 45° double flare (uses up 2 mm) "
                 + "by the tool's gauge, on a "
-                + "practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check against your fitting's standard).",
+                + "practice piece first: 6.7 to 7.1 mm across (SAE J533, second-hand: check your fitting's standard).",
             "Measure A to finished B. Blow the line through, look at both seats, and cap the ends until it is fitted.",
         ],
         FullLine.Content(FullLine.Template).Order,
@@ -49,7 +49,9 @@ public class WorkOrderTests
         }).Order;
         foreach (var end in new[] { "A", "B" })
         {
-            var step = order[Only(order, $"End {end}: slide on nut (17 mm), then sleeve (9 mm), threaded end, coned end towards {end}")];
+            // The sizes stand at the end that is finished first.
+            var pieces = end is "A" ? "nut (17 mm), then sleeve (9 mm)" : "nut, then sleeve";
+            var step = order[Only(order, $"End {end}: slide on {pieces}, threaded end, coned end towards {end}")];
             Assert.True(step.IndexOf("slide on", StringComparison.Ordinal) < step.IndexOf($"make the {words}", StringComparison.Ordinal));
         }
     }
@@ -87,7 +89,7 @@ public class WorkOrderTests
     {
         var order = FullLine.Content(Lines.Of(Lines.Bender(10), [321])).Order;
         Assert.Equal(2, order.Length);
-        Assert.StartsWith("Cut square to 321.0 mm", order[0], StringComparison.Ordinal);
+        Assert.StartsWith("Straighten the tube. Cut it square to 321.0 mm", order[0], StringComparison.Ordinal);
         Assert.StartsWith("Measure A to finished B.", order[1], StringComparison.Ordinal);
     }
 
@@ -95,7 +97,7 @@ public class WorkOrderTests
     public void A_single_bend_is_not_numbered() => Assert.Contains(
         FullLine.Content(Lines.Of(Lines.Bender(10), [50, 50], (0, 90))).Order,
         step => step.StartsWith(
-            "Make the bend: hold the A side, sweep the B side (60 mm clear), mark at the tool's start-of-bend line; tick the table.",
+            "Make the bend: hold the A side, sweep the B side (60 mm clear). Mark at the tool's start-of-bend line.",
             StringComparison.Ordinal));
 
     [Fact]
@@ -105,7 +107,7 @@ public class WorkOrderTests
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var step = Assert.Single(FullLine.Content(template).Order, step => step.StartsWith("Make bends", StringComparison.Ordinal));
         Assert.Contains(
-            "mark at the tool's own line (big: middle-of-bend line; hand: start-of-bend line, its offset being in the marks already)",
+            "Mark at the tool's own line (big: middle-of-bend line; hand: start-of-bend line, its offset in the marks already)",
             step,
             StringComparison.Ordinal);
     }
@@ -115,7 +117,8 @@ public class WorkOrderTests
     {
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
         var order = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Order;
-        var turn = Only(order, "Turn the tube end for end: hold the A side now. Set the line anew: the table has it as seen from A.");
+        var turn = Only(
+            order, "Flip the tube end for end: top side to the bottom, not spun flat. Hold the A side; the dial still reads right.");
         Assert.StartsWith("Make bend 1: hold the B side", order[turn - 1], StringComparison.Ordinal);
         Assert.StartsWith("Make bend 2: hold the A side", order[turn + 1], StringComparison.Ordinal);
     }
@@ -171,6 +174,6 @@ public class WorkOrderTests
         var step = Assert.Single(
             FullLine.Content(FullLine.Template.OnTool(FullLine.Hand with { Line = "L" })).Order,
             step => step.StartsWith("Make bends", StringComparison.Ordinal));
-        Assert.Contains("mark at the tool's line L, its offset being in the marks already", step, StringComparison.Ordinal);
+        Assert.Contains("Mark at the tool's line L, its offset in the marks already", step, StringComparison.Ordinal);
     }
 }

@@ -11,7 +11,9 @@ public class ToolClearanceTests
 {
     private const double Radius = 15;
 
-    /// <summary>Points on a leg lie no further apart than this, so that the nearest of them is no further from the nearest there is.</summary>
+    /// <summary>
+    /// Points on a leg lie no further apart than this, so that the nearest of them is no further from the nearest there is.
+    /// </summary>
     private const double Apart = 0.25;
 
     /// <summary>

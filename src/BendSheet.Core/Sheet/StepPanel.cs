@@ -1,0 +1,85 @@
+using System.Collections.Immutable;
+using BendSheet.Core.Bench;
+using BendSheet.Core.Units;
+using BendSheet.Core.Workshop;
+
+namespace BendSheet.Core.Sheet;
+
+/// <summary>One thing that is done, with everything that is needed for it.</summary>
+/// <param name="Heading">Short, to be read from afar.</param>
+/// <param name="Text">What to do; of a bend, what does not stand in figures.</param>
+public sealed record StepPanel(string Heading, string Text)
+{
+    /// <summary>Of a bend; null elsewhere.</summary>
+    public BendStepFigures? Bend { get; init; }
+
+    /// <summary>The person's own note; any length; empty where there is none.</summary>
+    public string Note { get; init; } = string.Empty;
+}
+
+/// <summary>A bend in large figures, with the tube in the tool.</summary>
+public sealed record BendStepFigures
+{
+    /// <summary>What stands in the former: the number, or the first and the last one of a coil.</summary>
+    public required string Number { get; init; }
+
+    /// <summary>Where the pen goes, from the datum, without the unit.</summary>
+    public required string Mark { get; init; }
+
+    /// <summary>Where the pen line stands, as seen from the held end.</summary>
+    public required Angle LineAt { get; init; }
+
+    /// <summary>The same as on a clock.</summary>
+    public string LineClock => AngleNotation.Clock(LineAt);
+
+    /// <summary>The same in degrees.</summary>
+    public string LineFigure => AngleNotation.Dial(LineAt);
+
+    /// <summary>What to pull the tool to.</summary>
+    public required string Pull { get; init; }
+
+    /// <summary>The end whose side is held.</summary>
+    public required TubeEnd Held { get; init; }
+
+    /// <summary>As in the table: <c>A →</c>.</summary>
+    public required string HeldInWords { get; init; }
+
+    /// <summary>What to measure then: <c>then A to 2, mm</c>.</summary>
+    public required string CheckName { get; init; }
+
+    /// <summary>What it should be.</summary>
+    public required string Check { get; init; }
+
+    /// <summary>The tube in the tool.</summary>
+    public required StepPicture Picture { get; init; }
+
+    /// <summary>The picture in words.</summary>
+    public required string Alternative { get; init; }
+}
+
+/// <summary>The tube in the tool before and after a bend is made.</summary>
+/// <param name="Line">With a plan.</param>
+/// <param name="Bends">In the tool, from 0.</param>
+/// <param name="Made">Bends that were made before, from 0.</param>
+public sealed record StepPicture(SolvedLine Line, (int First, int Last) Bends, ImmutableHashSet<int> Made)
+{
+    /// <summary>Of the former, to the tube's centreline.</summary>
+    public Length Radius => Line.Plan!.Bends[Bends.First].Layout.Radius;
+
+    /// <summary>Of the tube, over the outside.</summary>
+    public Length TubeDiameter => Line.Template.Tube.OutsideDiameter;
+
+    /// <summary>The end whose side is held.</summary>
+    public TubeEnd Held => Line.Plan!.Bends[Bends.First].Held;
+
+    /// <summary>Before the pull.</summary>
+    /// <param name="longest">Longer straights are drawn as long as this; null for the tube as it is.</param>
+    public PartBent Before(Length? longest = null) => PartBent.Of(Line, Bends, Made.Contains, longest);
+
+    /// <summary>After the pull.</summary>
+    /// <param name="longest">Longer straights are drawn as long as this; null for the tube as it is.</param>
+    public PartBent After(Length? longest = null) => PartBent.Of(Line, Bends, IsMadeThen, longest);
+
+    /// <summary>Which bends are made after it.</summary>
+    public bool IsMadeThen(int bend) => (bend >= Bends.First && bend <= Bends.Last) || Made.Contains(bend);
+}
