@@ -13,7 +13,7 @@ public class HelpExampleTests : AtTheTerminal
             .Select(row => row.Trim())
             .Where(row => !row.Contains('[', StringComparison.Ordinal))
             .ToList();
-        Assert.InRange(examples.Count, 4, 20);
+        Assert.InRange(examples.Count, 4, 24);
         var before = Environment.CurrentDirectory;
         Environment.CurrentDirectory = Place(".");
         try
