@@ -26,7 +26,7 @@ public class SampleTests : AtTheTerminal
 
     /// <summary>
     /// Counted by hand. Lines still to make: front-feed, front-left, front-right and clutch have an3 at both ends, rear at A: 9 nuts and 9
-    /// sleeves, of which 4 lie in the drawer. Inverted: rear at B, both ends of rear-axle-left and of filler: 5 nuts. rear-axle-right is
+    /// sleeves, of which 4 are on hand. Inverted: rear at B, both ends of rear-axle-left and of filler: 5 nuts. rear-axle-right is
     /// made.
     /// </summary>
     [Theory]

@@ -28,7 +28,7 @@ public class OwnMarkTests
             var changed = file.ToArray();
             changed[at] ^= 1;
 
-            // What stands behind the identifier says nothing that a person could have put there.
+            // What follows the identifier says nothing that a person could have put there.
             var isBehind = at > file.AsSpan().LastIndexOf("trailer"u8);
             Assert.True(isBehind || !OwnMark.IsUntouched(changed), $"byte {at}");
         }

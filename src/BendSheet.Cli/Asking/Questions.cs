@@ -102,7 +102,7 @@ internal static class Questions
             said => said.OpenFitting is { Takes: null }, (said, text) => said.OpenFitting!.Takes = text),
         Optional(said => $"Fitting {said.OpenFitting!.Name}: length of its nut", "17", "It is slid on before the flare is made.",
             said => said.OpenFitting is { Nut: null }, (said, text) => said.OpenFitting!.Nut = text) with { Empty = "no nut" },
-        Optional(said => $"Fitting {said.OpenFitting!.Name}: length of its sleeve", "9", "It is slid on behind the nut.",
+        Optional(said => $"Fitting {said.OpenFitting!.Name}: length of its sleeve", "9", "It is slid on after the nut.",
             said => said.OpenFitting is { Sleeve: null }, (said, text) => said.OpenFitting!.Sleeve = text) with { Empty = "no sleeve" },
         Optional(said => $"Fitting {said.OpenFitting!.Name}: straight tube that it and the flaring bar need", "35",
             "From the end of the tube to where a bend may begin.",

@@ -47,7 +47,7 @@ internal static class UsageErrors
             command => command.Options.Any(option => option.Name.Equals(Word(typed), StringComparison.Ordinal)));
         return owner is null
             ? $"there is no option `{Word(typed)}`{Cure(typed, root.Options)}"
-            : $"`{Word(typed)}` stands behind a command and its file: `bendsheet {owner.Name} FILE {Word(typed)}`.";
+            : $"`{Word(typed)}` goes after a command and its file: `bendsheet {owner.Name} FILE {Word(typed)}`.";
     }
 
     private static string Word(string typed) => typed.Split('=')[0];
@@ -72,7 +72,7 @@ internal static class UsageErrors
     private static string TooMany(string typed, Command command) => Wanted(command) switch
     {
         null => $"`{typed}` is one word too many: `{command.Name}` takes none.",
-        "file" => $"`{typed}` is one word too many: `{command.Name}` takes one file, and a name with blanks in it goes in quotes.",
+        "file" => $"`{typed}` is one word too many: `{command.Name}` takes one file, and a name with spaces in it goes in quotes.",
         var other => $"`{typed}` is one word too many: `{command.Name}` takes one {other}.",
     };
 

@@ -69,7 +69,7 @@ public static class LearnedTools
         .. LearnedPull.Lines(bender, tool.Springback).Select(line => "  " + line),
         .. LearnedLength.Lines(bender, tool, notation).Select(line => "  " + line),
         .. LearnedLine.Lines(bender, notation).Select(line => "  " + line),
-        $"  In force: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}"
+        $"  Used on your sheets: {PullInForce(tool.Springback)}; arc factor {Factor(tool.ArcFactor)}{InBrackets(tool)}"
             + $"{LearnedLine.Used(bender, notation)}.",
     ];
 

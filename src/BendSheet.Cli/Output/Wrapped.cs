@@ -13,7 +13,7 @@ internal static class Wrapped
     /// <summary>
     /// Every line that is wider than the terminal is broken at blanks; what follows stands in two characters further than its beginning.
     /// </summary>
-    /// <param name="text">Lines, with or without an end behind the last.</param>
+    /// <param name="text">Lines, with or without an end after the last.</param>
     /// <param name="width">In columns; null leaves the text as it is.</param>
     public static string Text(string text, int? width)
     {

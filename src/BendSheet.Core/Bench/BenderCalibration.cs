@@ -21,7 +21,7 @@ public enum ArcFactorSource
 /// chosen.
 /// </summary>
 /// <param name="Springback">From the test bends that count for the tube.</param>
-/// <param name="Gain">From the test pieces that count for the tube; null without any. Not in force where a factor was typed.</param>
+/// <param name="Gain">From the test pieces that count for the tube; null without any. Not used where a factor was typed.</param>
 /// <param name="ArcFactor">In force.</param>
 /// <param name="Source">Where it comes from.</param>
 public sealed record BenderCalibration(Springback Springback, ToolGain? Gain, double ArcFactor, ArcFactorSource Source)

@@ -12,7 +12,7 @@ public readonly record struct BendPlace(Length Start, Length Middle, Length End)
 
 /// <summary>The still straight tube with the places of its bends, whatever the order they are made in.</summary>
 /// <param name="Bends">From end A.</param>
-/// <param name="DevelopedLength">Tube the finished line is made of: arcs times the arc factor that is in force, and what the flares take
+/// <param name="DevelopedLength">Tube the finished line is made of: arcs times the arc factor that is used, and what the flares take
 /// up.</param>
 /// <param name="CutLength">What is cut off the roll: the developed length and the trim.</param>
 public sealed record StraightTube(ImmutableArray<BendPlace> Bends, Length DevelopedLength, Length CutLength)

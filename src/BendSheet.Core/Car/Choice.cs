@@ -10,11 +10,11 @@ public static class Choice
 {
     /// <summary>A line was asked for that the file does not have.</summary>
     public static Rule UnknownLine { get; } = new(
-        "unknown-line", RuleSubject.File, "A line asked for by a name that is not in the file would be left out in silence.");
+        "unknown-line", RuleSubject.File, "A line whose name is not in the file would be left out without a word.");
 
     /// <summary>A bender was asked for that the file does not have.</summary>
     public static Rule UnknownBender { get; } = new(
-        "unknown-bender", RuleSubject.File, "A bender asked for by a name that is not in the file would be left out in silence.");
+        "unknown-bender", RuleSubject.File, "A bender whose name is not in the file would be left out without a word.");
 
     /// <summary>Whether a name was asked for; none asked for means all.</summary>
     public static bool Asks(this IReadOnlyCollection<string> wanted, string name) =>
@@ -24,7 +24,7 @@ public static class Choice
     public static Rule WrongElsewhere { get; } = new(
         "wrong-elsewhere",
         RuleSubject.File,
-        "A mistake that does not concern the line asked for does not stop it, and still has to be put right.");
+        "A mistake elsewhere in the file does not stop this line, but still has to be put right.");
 
     /// <summary>
     /// The findings of the file that concern what was asked for: all of them where nothing was, and otherwise those of the lines, with a

@@ -17,7 +17,7 @@ public sealed record Port(string Name, PortSpec Spec, string? Circuit)
 /// <param name="Name">What the file calls it.</param>
 /// <param name="Kind">What it does.</param>
 /// <param name="Ports">In the order of the file.</param>
-/// <param name="Have">How many of it lie in the drawer already.</param>
+/// <param name="Have">How many of it are on hand.</param>
 /// <param name="At">Where the name was typed.</param>
 public sealed record Part(string Name, PartKind Kind, ImmutableArray<Port> Ports, int Have, SourcePosition At)
 {

@@ -16,7 +16,7 @@ public sealed record HoseEnd(string? At, PortPlace? Port, PortSpec Spec);
 /// <param name="From">One end.</param>
 /// <param name="To">The other.</param>
 /// <param name="Length">Where the file says it.</param>
-/// <param name="Have">How many of it lie in the drawer already.</param>
+/// <param name="Have">How many of it are on hand.</param>
 /// <param name="Position">Where the name was typed.</param>
 public sealed record Hose(string Name, HoseEnd From, HoseEnd To, Length? Length, int Have, SourcePosition Position)
 {

@@ -9,7 +9,7 @@ namespace BendSheet.Core.Plumbing;
 /// <param name="Kind">Threads and seats as far as they are known, and the like; empty for none.</param>
 /// <param name="UsedAt">Where each is used, in the order of the file.</param>
 /// <param name="Count">How many.</param>
-/// <param name="Have">How many of them lie in the drawer already, by the file.</param>
+/// <param name="Have">How many of them are on hand, by the file.</param>
 public sealed record PlumbingNeed(string Sort, string Kind, ImmutableArray<string> UsedAt, int Count, int Have)
 {
     /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>

@@ -44,10 +44,10 @@ public sealed record StockRoom(string Line, string About);
 public sealed record StockCut(string At, string Length, string Left, string Piece);
 
 /// <summary>A row of the shopping list.</summary>
-/// <param name="ToBuy">How many to buy; 0 where all lie in the drawer.</param>
+/// <param name="ToBuy">How many to buy; 0 where all are on hand.</param>
 /// <param name="Name">What it is.</param>
 /// <param name="Specification">Which of its kind.</param>
 /// <param name="Needed">How many are needed.</param>
-/// <param name="Have">How many of them lie in the drawer.</param>
+/// <param name="Have">How many of them are on hand.</param>
 /// <param name="UsedAt">Where they go.</param>
 public sealed record StockItem(int ToBuy, string Name, string Specification, int Needed, int Have, string UsedAt);

@@ -6,7 +6,7 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// Takes what lies in the drawer off the list. A name means the things that have all its words, and one of them says what sort of thing it
+/// Takes what is on hand off the list. A name means the things that have all its words, and one of them says what sort of thing it
 /// is: <c>tee</c>, <c>an3 nut</c>, <c>inverted bulkhead</c>.
 /// </summary>
 public static class OnHand
@@ -14,19 +14,19 @@ public static class OnHand
     /// <summary>More choices would not be read.</summary>
     private const int MostChoices = 4;
 
-    /// <summary>Counts by its length and not by pieces: it is not in the drawer.</summary>
+    /// <summary>Counts by its length and not by pieces: it is not on hand.</summary>
     private static readonly ListedName Tube = new("tube", string.Empty);
 
     /// <summary>A name that several things answer to.</summary>
-    public static Rule Unclear { get; } = new("have-unclear", RuleSubject.File, "A nut of one size does not replace one of another.");
+    public static Rule Unclear { get; } = new("have-unclear", RuleSubject.File, "A nut of one size cannot stand in for another.");
 
     /// <summary>A name that nothing answers to.</summary>
     public static Rule NotNeeded { get; } = new(
-        "have-not-needed", RuleSubject.File, "What lies in the drawer and is not on the list may be called something else there.");
+        "have-not-needed", RuleSubject.File, "What is on hand but not on the shopping list may have another name there.");
 
     /// <summary>What is on hand was counted before the lines that are made took theirs.</summary>
     public static Rule UsedSince { get; } = new(
-        "have-used", RuleSubject.File, "What lines that are made have used is not on hand any more, unless it was counted since.");
+        "have-used", RuleSubject.File, "Hardware on finished lines is no longer on hand, unless you have counted since.");
 
     /// <summary>The list with what is there already.</summary>
     /// <param name="items">What is needed from now on.</param>

@@ -16,7 +16,7 @@ public sealed record ShoppingItem(string Sort, string Kind, string Specification
     /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>
     public string Article { get; init; } = Sort;
 
-    /// <summary>How many of them lie in the drawer, at most <see cref="Count"/>.</summary>
+    /// <summary>How many of them are on hand, at most <see cref="Count"/>.</summary>
     public int Have { get; init; }
 
     /// <summary>How many of them the lines that are made have used.</summary>

@@ -8,11 +8,11 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Stock;
 
 /// <summary>
-/// What to buy for the lines that are not made yet, less what lies in the drawer. The clips of a rough line are not counted: nobody knows
+/// What to buy for the lines that are not made yet, less what is on hand. The clips of a rough line are not counted: nobody knows
 /// yet where it has straights for them.
 /// </summary>
 /// <param name="Items">Hardware of the ends in the order of the file, clips, tube, then whatever else was handed in.</param>
-/// <param name="Findings">What lies in the drawer and leads to nothing, or to several things.</param>
+/// <param name="Findings">What is on hand and leads to nothing, or to several things.</param>
 public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableArray<Finding> Findings)
 {
     /// <summary>The list of a file.</summary>

@@ -13,7 +13,7 @@ public static class StockRules
 
     /// <summary>Something has to be bought.</summary>
     public static Rule TooSmall { get; } = new(
-        "stock-too-small", RuleSubject.Making, "A roll that ends before the last line is known before the first cut, not after it.");
+        "stock-too-small", RuleSubject.Making, "It is better to know before the first cut that the tube will run out.");
 
     /// <summary>A line is longer than any roll.</summary>
     public static Rule PieceTooLong { get; } = new(
@@ -23,13 +23,13 @@ public static class StockRules
     public static Rule NotProven { get; } = new(
         "plan-not-proven",
         RuleSubject.Making,
-        "A plan that was not compared with every other one may not be the best, and must not look as if it were.");
+        "A plan not compared with every other one may not be the best, and must say so.");
 
     /// <summary>Lines are made, and nobody said what they left on the roll.</summary>
     public static Rule LeftNotTyped { get; } = new(
         "left-not-typed",
         RuleSubject.Making,
-        "Once lines are made a roll is no longer whole, and only its owner can tell what is left of it.");
+        "Once lines have been cut from a roll, only you can say what is left on it.");
 
     /// <summary>The findings on one kind of tube, at its first roll or at the line.</summary>
     public static IEnumerable<Finding> Check(TubePlan tube)

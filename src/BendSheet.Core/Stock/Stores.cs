@@ -10,7 +10,7 @@ namespace BendSheet.Core.Stock;
 /// <param name="CuttingLoss">Tube lost to each cut, zero or more.</param>
 /// <param name="Spare">Held back for lines that go wrong, as a part of the tube still needed for lines: 0.1 is a tenth.</param>
 /// <param name="Practice">Pieces that flares and bends are tried on.</param>
-/// <param name="Have">Hardware in the drawer, in the order of the file.</param>
+/// <param name="Have">Hardware on hand, in the order of the file.</param>
 public sealed record Stores(
     ImmutableArray<Roll> Rolls, Length CuttingLoss, double Spare, ImmutableArray<Practice> Practice, ImmutableArray<InTheDrawer> Have)
 {

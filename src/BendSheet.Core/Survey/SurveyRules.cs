@@ -11,13 +11,13 @@ public static class SurveyRules
     public static Rule FarEndUnsure { get; } = new(
         "far-end-unsure",
         RuleSubject.Making,
-        "A small error in each row adds up along the line; a few measurements across it, well chosen, take most of it away again.");
+        "Small errors in the rows add up along the line; a few well-chosen measurements across it take most of them out.");
 
     /// <summary>Measurements that contradict each other.</summary>
     public static Rule MeasuredApart { get; } = new(
         "measured-apart",
         RuleSubject.Making,
-        "Where measurements of one shape contradict each other, one of them was misread, and a tube made by all of them fits nowhere.");
+        "If measurements of one shape contradict each other, one was misread, and a tube made from them all fits nowhere.");
 
     /// <summary>All that is to be said.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, LineSurvey survey)

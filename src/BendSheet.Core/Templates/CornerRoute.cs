@@ -40,11 +40,11 @@ public sealed record CornerLine(Route Route, Frame Start, ImmutableArray<CornerP
 public static class CornerRoute
 {
     /// <summary>Two neighbouring corners are one point.</summary>
-    public static Rule SamePoint { get; } = new("same-point", RuleSubject.File, "Between two corners at one place there is no direction.");
+    public static Rule SamePoint { get; } = new("same-point", RuleSubject.File, "Two corners in one place give no direction between them.");
 
     /// <summary>The route turns straight back.</summary>
     public static Rule TurnsBack { get; } = new(
-        "turns-back", RuleSubject.File, "Straight back on itself no bend leads: a U-bend has a spread.");
+        "turns-back", RuleSubject.File, "A line cannot double straight back; a U-bend has a width.");
 
     /// <summary>The route of a list of points.</summary>
     /// <param name="points">At least two: end A, the corners, end B.</param>

@@ -19,7 +19,7 @@ public sealed record RoughLine(
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "rough-line", RuleSubject.File, "A rough length is enough for buying tube, and not for making anything.");
+        "rough-line", RuleSubject.File, "A rough length is good enough to buy tube, not to make a line.");
 
     /// <summary>That there is no sheet of it; nothing where it is made already.</summary>
     public IEnumerable<Finding> Findings => Made

@@ -15,7 +15,7 @@ public sealed record Route
 
     /// <summary>A row ends with a bend and nothing follows it.</summary>
     public static Rule EndsInBend { get; } = new(
-        "ends-in-bend", RuleSubject.File, "The last row only goes straight: without it nobody knows how much tube follows the last bend.");
+        "ends-in-bend", RuleSubject.File, "The last row is the straight after the last bend: without it nobody knows where the tube ends.");
 
     /// <summary>The legs as measured, from end A.</summary>
     public ImmutableArray<Leg> Legs { get; }

@@ -17,7 +17,7 @@ internal static class DistancesReader
 
     /// <summary>The corners that the distances come to.</summary>
     /// <param name="line">The line.</param>
-    /// <param name="value">What stands behind <c>distances</c>.</param>
+    /// <param name="value">What follows <c>distances</c>.</param>
     /// <param name="context">For findings.</param>
     public static (IReadOnlyList<CornerPoint> Corners, TapedFit Fit)? Read(FieldReader line, YamlValue value, FileContext context)
     {

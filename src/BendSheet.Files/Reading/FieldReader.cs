@@ -93,7 +93,7 @@ internal sealed class FieldReader
             _context.Report(
                 FileRules.MissingWord.Error(
                     entry.Key.Position,
-                    $"`{word}` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"));
+                    $"`{word}` has no value: type it after the colon, or on the next lines two spaces further in, or take the word out"));
             return null;
         }
 

@@ -24,7 +24,7 @@ internal static class NameCheck
         var text = name.Text;
         var wrong = WhyNotPrinted(text, "a line")
             ?? (text.AsSpan().IndexOfAny(NotInFileNames) is var at and >= 0
-                ? $"the line's name has `{text[at]}` in it, and it becomes part of a file's name: use letters, figures, blanks and hyphens"
+                ? $"the line's name has `{text[at]}` in it, and it becomes part of a file's name: use letters, figures, spaces and hyphens"
             : text[0] is '.' or '-'
                 ? $"the line's name begins with `{text[0]}`, and it becomes part of a file's name: begin with a letter or a figure"
             : null);

@@ -15,7 +15,7 @@ internal static class PartReader
     /// <summary>One part.</summary>
     /// <param name="name">What it is called; empty where the name cannot be printed.</param>
     /// <param name="at">Where its name was typed.</param>
-    /// <param name="value">What stands behind the name.</param>
+    /// <param name="value">What follows the name.</param>
     /// <param name="context">For findings.</param>
     public static Part? Part(string name, SourcePosition at, YamlValue value, FileContext context)
     {
@@ -59,7 +59,7 @@ internal static class PartReader
         return new(name, kind.Value, all, have ?? 0, at) { IsOnChassis = mounted is not null };
     }
 
-    /// <summary>What stands behind <c>is</c>, or alone in its place; null after a finding.</summary>
+    /// <summary>What follows <c>is</c>, or alone in its place; null after a finding.</summary>
     public static PortSpec? Spec(YamlText text, FileContext context)
     {
         var wrong = PortText.Read(text.Text, out var port);

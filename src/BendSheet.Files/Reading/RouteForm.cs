@@ -24,7 +24,7 @@ internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar)
 
 /// <summary>A route as it was typed, for the reader of its form.</summary>
 /// <param name="Line">The line with all its words.</param>
-/// <param name="Value">What stands behind the form's word.</param>
+/// <param name="Value">What follows the form's word.</param>
 /// <param name="Bender">The line's tool; null where it could not be read.</param>
 /// <param name="IsClear">Nothing else of the line says its route as well: only then findings about its shape are of use.</param>
 internal sealed record TypedRoute(FieldReader Line, YamlValue Value, Bender? Bender, bool IsClear);

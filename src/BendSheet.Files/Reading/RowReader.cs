@@ -95,7 +95,7 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
 
         context.Report(FileRules.WrongKind.Error(
             value.Position,
-            "a line is a list of rows, each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
+            "a line is a list of rows, each after a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"));
         return null;
     }
 

@@ -7,7 +7,7 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>Reads what lies there: rolls of tube, hardware in the drawer, and what the work uses up beside the lines.</summary>
+/// <summary>Reads what lies there: rolls of tube, hardware on hand, and what the work uses up beside the lines.</summary>
 /// <param name="tubes">Of the file.</param>
 /// <param name="context">For findings.</param>
 internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
@@ -109,7 +109,7 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         {
             context.Report(FileRules.WrongKind.Error(
                 value.Position,
-                $"`have` says how many of each lie in the drawer, such as `have: {{nut: 4, sleeve: 4}}`, and this is "
+                $"`have` says how many of each are on hand, such as `have: {{nut: 4, sleeve: 4}}`, and this is "
                     + $"{FieldReader.Kind(value)}"));
             return [];
         }
@@ -117,7 +117,7 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         var have = ImmutableArray.CreateBuilder<InTheDrawer>();
         foreach (var (key, typed) in map.Entries)
         {
-            var hasName = NameCheck.CanBePrinted(key, "a thing in the drawer", context);
+            var hasName = NameCheck.CanBePrinted(key, "a thing on hand", context);
             if (Counted(key.Text, typed) is { } counted && hasName)
             {
                 have.Add(new(key.Text, counted.Count, key.Position) { IsLeft = counted.IsLeft });

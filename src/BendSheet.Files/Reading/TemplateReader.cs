@@ -77,7 +77,7 @@ public static class TemplateReader
             : all.Take(YamlDocument.MostFindings).Select(finding => finding.Finding()).Append(YamlRules.TooManyMistakes.Error(
                 all[YamlDocument.MostFindings].Position,
                 $"{YamlDocument.MostFindings} mistakes up to here, and "
-                    + $"{Counted.Large(all.Length - YamlDocument.MostFindings, "more mistake")} behind them: put the first ones right "
+                    + $"{Counted.Large(all.Length - YamlDocument.MostFindings, "more mistake")} after them: put the first ones right "
                     + $"and look again"));
     }
 

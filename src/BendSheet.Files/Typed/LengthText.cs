@@ -60,7 +60,7 @@ public static class LengthText
                 && unit == LengthUnit.Inch;
             if (!inches)
             {
-                return "has something behind the feet that is not inches: write it like `2 ft 3 1/2 in`";
+                return "has something after the feet that is not inches: write it like `2 ft 3 1/2 in`";
             }
 
             millimetres += more * LengthUnit.Inch.InMillimetres();

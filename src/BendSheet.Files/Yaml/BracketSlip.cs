@@ -20,7 +20,7 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
             return null;
         }
 
-        return DecimalComma(entry.Key, previous) ?? BlankAfterColon(entry.Key, source) ?? ColonOrQuotes(entry.Key, previous, source);
+        return DecimalComma(entry.Key, previous) ?? SpaceAfterColon(entry.Key, source) ?? ColonOrQuotes(entry.Key, previous, source);
     }
 
     /// <summary><c>{bend: }</c> has a colon of its own before the missing value; <c>{bend}</c> has not.</summary>
@@ -56,7 +56,7 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
     }
 
     /// <summary><c>straight:120</c>: one word with a colon in it.</summary>
-    private static BracketSlip? BlankAfterColon(YamlText word, SourceLines source)
+    private static BracketSlip? SpaceAfterColon(YamlText word, SourceLines source)
     {
         var colon = word.Text.IndexOf(':', StringComparison.Ordinal);
         if (colon <= 0 || colon == word.Text.Length - 1)
@@ -66,8 +66,8 @@ internal sealed record BracketSlip(Finding Finding, YamlEntry Meant, bool Belong
 
         var meant = Split(word, colon, source);
         return new BracketSlip(
-            YamlRules.BlankAfterColon.Error(word.Position,
-                $"put a blank after the colon: write {AsTyped.Show($"{meant.Key.Text}: {((YamlText)meant.Value).Text}")}"),
+            YamlRules.SpaceAfterColon.Error(word.Position,
+                $"put a space after the colon: write {AsTyped.Show($"{meant.Key.Text}: {((YamlText)meant.Value).Text}")}"),
             meant, BelongsToPrevious: false);
     }
 

@@ -93,12 +93,12 @@ internal sealed class BracketWalk(SourceLines source)
         }
         else if (_isClosed && c == ',')
         {
-            Report(YamlRules.StrayComma, "no comma belongs behind the closing bracket here: delete it");
+            Report(YamlRules.StrayComma, "no comma belongs after the closing bracket here: delete it");
         }
         else if (_isClosed)
         {
             Report(YamlRules.YamlBroken,
-                $"nothing more may stand behind the closing bracket: put {AsTyped.Show(_cursor.Word)} inside it or on a line of its own");
+                $"nothing more may come after the closing bracket: put {AsTyped.Show(_cursor.Word)} inside it or on a line of its own");
         }
         else if (c is '[' or '{')
         {
@@ -228,7 +228,7 @@ internal sealed class BracketWalk(SourceLines source)
         if (!isClosed || spansLines)
         {
             _cursor.At = opening;
-            Report(YamlRules.QuoteNotClosed, $"this {quote} was never closed: put another {quote} behind the text, or delete this one");
+            Report(YamlRules.QuoteNotClosed, $"this {quote} was never closed: put another {quote} after the text, or delete this one");
             return;
         }
 
@@ -243,7 +243,7 @@ internal sealed class BracketWalk(SourceLines source)
         _cursor.At = bracket.Offset;
         var where = source.AtOffset(bracket.Offset).Line == lastLine ? "this line" : FormattableString.Invariant($"line {lastLine}");
         Report(YamlRules.BracketNotClosed,
-            $"this {bracket.Bracket} was never closed: put a {bracket.Closing} behind the last of its values, at the latest at the end "
+            $"this {bracket.Bracket} was never closed: put a {bracket.Closing} after the last of its values, at the latest at the end "
                 + $"of {where}");
     }
 

@@ -25,7 +25,7 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
 
         return Quotes() ?? FirstCharacter() ?? DashWithoutBlank() ?? Colons() ?? DashBehindWord() ?? Indent()
             ?? YamlRules.YamlBroken.Error(place,
-                "this cannot be read: compare the brackets, quotes, colons and blanks of this line, and of the line above, with a line "
+                "this cannot be read: compare the brackets, quotes, colons and spaces of this line, and of the line above, with a line "
                     + "that is right");
     }
 
@@ -39,7 +39,7 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
         if (reachedLine > place.Line)
         {
             return YamlRules.QuoteNotClosed
-                .Error(place, $"this {Here} was not closed on its line: put another {Here} behind the text, or delete this one");
+                .Error(place, $"this {Here} was not closed on its line: put another {Here} after the text, or delete this one");
         }
 
         var backslash = Line[(place.Column - 1)..].IndexOf('\\');
@@ -98,7 +98,7 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
         if (colon > 0)
         {
             var spaced = $"{content[..colon]}: {content[(colon + 1)..].Trim()}";
-            return YamlRules.BlankAfterColon.Error(position, $"put a blank after the colon: write {AsTyped.Show(spaced)}");
+            return YamlRules.SpaceAfterColon.Error(position, $"put a space after the colon: write {AsTyped.Show(spaced)}");
         }
 
         var blank = content.IndexOf(' ');
@@ -110,15 +110,15 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
     {
         var content = Line.TrimStart();
         return content is ['-', not ' ' and not '-' and not '\t', ..]
-            ? YamlRules.BlankAfterDash
-            .Error(source.At(place.Line, Line.Length - content.Length + 1), "put a blank after the dash at the start of this line")
+            ? YamlRules.SpaceAfterDash
+            .Error(source.At(place.Line, Line.Length - content.Length + 1), "put a space after the dash at the start of this line")
             : null;
     }
 
     private Finding? DashBehindWord() =>
         Here == '-' && place.Column > source.IndentOf(place.Line) + 1
             ? YamlRules.YamlBroken.Error(
-                place, "a list cannot begin on the line of its word: put the dash on the next line, two blanks further in")
+                place, "a list cannot begin on the line of its word: put the dash on the next line, two spaces further in")
             : null;
 
     /// <summary>The line begins at no step that is open above it, or at one where something else belongs.</summary>
@@ -149,15 +149,15 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
             ? FormattableString.Invariant(
                 $"line {aligned} begins with a dash at this depth and this line does not: put a dash before it, or move it in or out")
             : FormattableString.Invariant(
-                $"line {aligned} begins with a word at this depth and this line with a dash: move it two blanks in, or out to its list"));
+                $"line {aligned} begins with a word at this depth and this line with a dash: move it two spaces in, or out to its list"));
     }
 
     private Finding Uneven(int neighbour)
     {
         var indent = source.IndentOf(place.Line);
-        var (here, there) = (Counted.Large(indent, "blank"), Counted.Large(source.IndentOf(neighbour), "blank"));
+        var (here, there) = (Counted.Large(indent, "space"), Counted.Large(source.IndentOf(neighbour), "space"));
         return YamlRules.UnevenIndent.Error(source.At(place.Line, indent + 1), FormattableString.Invariant(
-            $"this line begins behind {here}, line {neighbour} behind {there}: line it up with those it belongs to"));
+            $"this line begins after {here}, line {neighbour} after {there}: line it up with those it belongs to"));
     }
 
     private static bool IsItem(ReadOnlySpan<char> content) => content is ['-'] or ['-', ' ' or '\t', ..];

@@ -63,7 +63,7 @@ internal static class LineScan
         {
             var what = source.Text[tabs.First] == '\t' ? "a tab" : "a space that is not an ordinary one";
             yield return YamlRules.TabInIndent.Error(source.AtOffset(tabs.First),
-                $"this line is indented with {what}{More(tabs.Count, "line")}: use blanks, two for each step in");
+                $"this line is indented with {what}{More(tabs.Count, "line")}: use spaces, two for each step in");
         }
 
         if (controls.Count > 0)

@@ -87,7 +87,7 @@ internal sealed class OpenMap(SourcePosition position, SourceLines source, bool 
     {
         if (!isFlow && entry.Key is { IsPlain: true, Text: ['-', '{' or '[' or (>= 'a' and <= 'z'), ..] })
         {
-            report(YamlRules.BlankAfterDash.Error(entry.Key.Position, "put a blank after the dash at the start of this line"));
+            report(YamlRules.SpaceAfterDash.Error(entry.Key.Position, "put a space after the dash at the start of this line"));
             return;
         }
 

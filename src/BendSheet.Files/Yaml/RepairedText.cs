@@ -74,9 +74,9 @@ internal sealed class RepairedText(SourceLines source, string text)
         return broken.Rule switch
         {
             _ when broken.Rule == YamlRules.ColonMissing => Colon(line, first, word),
-            _ when broken.Rule == YamlRules.BlankAfterColon => word.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon
+            _ when broken.Rule == YamlRules.SpaceAfterColon => word.IndexOf(':', StringComparison.Ordinal) is > 0 and var colon
                 && Change(line, first + colon + 1, 0, " "),
-            _ when broken.Rule == YamlRules.BlankAfterDash => content.StartsWith('-') && Change(line, indent + 1, 0, " "),
+            _ when broken.Rule == YamlRules.SpaceAfterDash => content.StartsWith('-') && Change(line, indent + 1, 0, " "),
             _ when broken.Rule == YamlRules.ColonTwice => Braces(line, first, word),
             _ when broken.Rule == YamlRules.UnevenIndent => Indent(line, indent, content),
             _ when broken.Rule == YamlRules.BracketNotOpened => Change(line, column - 1, 1, " "),

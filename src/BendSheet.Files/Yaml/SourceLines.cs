@@ -48,7 +48,7 @@ public sealed class SourceLines
     /// <summary>At least 1; a line end at the end of the text begins one more line, which is empty.</summary>
     public int Count => _starts.Count;
 
-    /// <summary>The place behind the last character that is not blank.</summary>
+    /// <summary>The place after the last character that is not blank.</summary>
     public SourcePosition End => AtOffset(_contentEnd);
 
     /// <summary>A line without its line end.</summary>

@@ -16,7 +16,7 @@ internal sealed class TextCursor(SourceLines source)
 
     public char Current => _text[At];
 
-    /// <summary>The next character, or a line end behind the last one.</summary>
+    /// <summary>The next character, or a line end after the last one.</summary>
     public char Next => At + 1 < _text.Length ? _text[At + 1] : '\n';
 
     public bool IsBeforeBlank => IsBlank(Next) || Next is '\n' or '\r';

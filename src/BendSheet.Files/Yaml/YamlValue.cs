@@ -9,7 +9,7 @@ public abstract record YamlValue(SourcePosition Position);
 /// <summary>A single word, number or text. Nothing is made of it here: <c>yes</c>, <c>010</c> and <c>1_000</c> stay as typed.</summary>
 /// <param name="Text">As typed, without the quotes.</param>
 /// <param name="IsPlain">Typed without quotes (and not as a block of text behind <c>|</c> or <c>&gt;</c>).</param>
-/// <param name="Position">The first character, or the opening quote; of a missing value the place behind the colon or dash.</param>
+/// <param name="Position">The first character, or the opening quote; of a missing value the place after the colon or dash.</param>
 public sealed record YamlText(string Text, bool IsPlain, SourcePosition Position) : YamlValue(Position)
 {
     /// <summary>What it means is not clear, which was reported already.</summary>
@@ -35,5 +35,5 @@ public sealed record YamlMap(IReadOnlyList<YamlEntry> Entries, SourcePosition Po
 
 /// <summary>A word with its value.</summary>
 /// <param name="Key">The word before the colon.</param>
-/// <param name="Value">What stands behind the colon; an empty <see cref="YamlText"/> when nothing does.</param>
+/// <param name="Value">What follows the colon; an empty <see cref="YamlText"/> when nothing does.</param>
 public sealed record YamlEntry(YamlText Key, YamlValue Value);

@@ -39,7 +39,7 @@ public class LearnTests : AtTheTerminal
         Assert.Contains("effective radius 15.7 mm: ", ran.Output, StringComparison.Ordinal);
         Assert.Contains("One piece: nothing shows how far to trust it.", ran.Output, StringComparison.Ordinal);
         Assert.Contains(
-            "  In force: pull angles by the line through the tests; arc factor 0.973 (from the test pieces).\n",
+            "  Used on your sheets: pull angles by the line through the tests; arc factor 0.973 (from the test pieces).\n",
             ran.Output,
             StringComparison.Ordinal);
     }

@@ -180,11 +180,11 @@ public class FileRuleTests
         { Top, "1:1", "missing-word", "the file has no lines: add `lines:` with a name and the rows of its template" },
         {
             Top + "lines:\n", "4:1", "missing-word",
-            "`lines` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"
+            "`lines` has no value: type it after the colon, or on the next lines two spaces further in, or take the word out"
         },
         {
             Top + Line.Replace("\n  ", "\n", StringComparison.Ordinal), "4:1", "missing-word",
-            "type it behind the colon, or on the next lines two blanks further in, or take the word out"
+            "type it after the colon, or on the next lines two spaces further in, or take the word out"
         },
         { "units: mm\ntube: {wall: 1}\nbender: {radius: 14}\n" + Line, "2:7", "missing-word", "add `od`, such as `od: 3/16 in`" },
         {
@@ -235,7 +235,7 @@ public class FileRuleTests
         },
         {
             LongLine("clips:"), "6:5", "missing-word",
-            "`clips` has no value: type it behind the colon, or on the next lines two blanks further in, or take the word out"
+            "`clips` has no value: type it after the colon, or on the next lines two spaces further in, or take the word out"
         },
         { LongLine("clips: {every: 19}"), "6:20", "out-of-range", "`every: 19` cannot be: it must be at least 20 mm, and at most 100 m" },
         { LongLine("clips: {every: 300, from-ends: 301}"), "6:25", "out-of-range", "make it smaller, or leave it out for half of `every`" },
@@ -273,7 +273,7 @@ public class FileRuleTests
         { Top + "lines: {}\n", "4:8", "wrong-kind", "such as `front-left:` with its rows below it, and this is empty" },
         {
             Top + "lines:\n  fl:\n    straight: 80\n", "6:5", "wrong-kind",
-            "each behind a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"
+            "each after a dash, such as `- {straight: 120, bend: 45}`; the last one only goes straight"
         },
         { Top + "lines:\n  fl:\n", "5:6", "wrong-kind", "such as `- {straight: 120, bend: 45}`; the last one only goes straight" },
         { Top + "lines:\n  fl: []\n", "5:7", "wrong-kind", "such as `- {straight: 120, bend: 45}`; the last one only goes straight" },
@@ -412,7 +412,7 @@ public class FileRuleTests
         },
         {
             Top + Line.Replace("fl:", "front/left:", StringComparison.Ordinal), "5:3", "unusable-name",
-            "use letters, figures, blanks and hyphens"
+            "use letters, figures, spaces and hyphens"
         },
         {
             Top.Replace("tube: {od: 3/16 in}", "tubes: {\"\\e[31m\": {od: 6}}", StringComparison.Ordinal) + Line, "2:9", "unusable-name",
@@ -554,7 +554,7 @@ public class FileRuleTests
         var file = Read(Rows([.. Enumerable.Repeat("{straight: x}", 150)]));
         Assert.Equal(101, file.Findings.Length);
         Assert.Equal("106:18 too-many-mistakes", Places(file).Split("; ")[^1]);
-        Assert.Contains("50 more mistakes behind them", file.Findings[^1].Message, StringComparison.Ordinal);
+        Assert.Contains("50 more mistakes after them", file.Findings[^1].Message, StringComparison.Ordinal);
     }
 
     [Fact]

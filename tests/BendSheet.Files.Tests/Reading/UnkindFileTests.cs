@@ -86,7 +86,7 @@ public class UnkindFileTests
     [InlineData("radius 15\n  mark: strat", "4:3 colon-missing; 5:9 not-a-choice")]
     [InlineData("radius: 15\n   mark: strat", "5:4 uneven-indent; 5:10 not-a-choice")]
     [InlineData("radius: 15, mark: strat", "4:19 colon-twice; 4:21 not-a-choice")]
-    [InlineData("radius:15\n  mark: strat", "4:3 blank-after-colon; 5:9 not-a-choice")]
+    [InlineData("radius:15\n  mark: strat", "4:3 space-after-colon; 5:9 not-a-choice")]
     public void A_slip_in_the_layout_hides_nothing_behind_it(string bender, string places) => Assert.Equal(
         places, Places(Read("units: mm\ntube: {od: 3/16 in}\nbender:\n  " + bender + "\nlines:\n  fl:\n    - {straight: 80}\n")));
 }

@@ -25,7 +25,7 @@ internal readonly record struct ArmBend(Length Straight, Angle Roll, BendLayout 
 /// <param name="ownTube">Still straight tube in it.</param>
 /// <param name="pull">How far the tool is pulled.</param>
 /// <param name="outwards">The bends beyond it.</param>
-/// <param name="last">Straight behind the last of them, up to the cut end.</param>
+/// <param name="last">Straight after the last of them, up to the cut end.</param>
 internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IReadOnlyList<ArmBend> outwards, Length last)
 {
     /// <summary>Points on made bends no further apart than this: the reach is then right to a hundredth of the bend's radius.</summary>

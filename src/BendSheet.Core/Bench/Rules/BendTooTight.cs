@@ -11,7 +11,7 @@ public static class BendTooTight
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "bend-too-tight", RuleSubject.Making, "Tube bent tighter than it stands flattens or kinks.");
+        "bend-too-tight", RuleSubject.Making, "Bent tighter than this, the tube flattens or kinks.");
 
     /// <summary>A finding at the radius of each tool that is too tight for the line's tube.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)

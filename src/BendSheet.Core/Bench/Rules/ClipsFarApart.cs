@@ -38,7 +38,7 @@ public static class ClipsFarApart
 
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "clips-far-apart", RuleSubject.Making, "A line held too seldom shakes until it breaks.");
+        "clips-far-apart", RuleSubject.Making, "Clips too far apart let the line shake until it fatigues and cracks.");
 
     /// <summary>A finding at the spacing asked for; a size between two of the table is held to the smaller one.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template)

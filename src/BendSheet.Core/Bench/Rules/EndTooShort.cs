@@ -16,7 +16,7 @@ public static class EndTooShort
     public static Rule Rule { get; } = new(
         "end-too-short",
         RuleSubject.Making,
-        "Nut and sleeve, and the flaring bar where it comes last, need straight tube at the end; hardware must never sit on a bend.");
+        "Nut and sleeve need straight tube at the end, and so does the flaring bar; hardware must never sit on a bend.");
 
     /// <summary>A finding at each end straight that is shorter than its fitting needs.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)

@@ -14,7 +14,7 @@ public static class FlareAndWall
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "flare-and-wall", RuleSubject.Making, "A wall that is thicker than the flare is made for splits, or is not squeezed to its seat.");
+        "flare-and-wall", RuleSubject.Making, "A wall thicker than the flare is made for splits, or does not seal on its seat.");
 
     /// <summary>A warning at the wall of a tube that is too thick for the flare of an end.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template)

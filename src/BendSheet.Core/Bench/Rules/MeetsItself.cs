@@ -15,7 +15,7 @@ public static class MeetsItself
     public static Rule Rule { get; } = new(
         "meets-itself",
         RuleSubject.Making,
-        "Where two stretches of a line want the same room it cannot be bent; a thinner wire may have passed.");
+        "Two stretches of a line cannot be in the same place; the thinner wire may have passed there.");
 
     /// <summary>
     /// Less than this is touching, which the hands bring about by themselves. The turns of a close-wound coil stand askew, so that their

@@ -18,7 +18,7 @@ public static class NearlyU
     public static Rule Rule { get; } = new(
         "nearly-u-bend",
         RuleSubject.Making,
-        "Just short of 180° the corner lies far out, and a bend on another radius than the wire's moves far along its legs.");
+        "Just short of 180° the corner lies far out, and a bend on a radius other than the wire's moves a long way along its legs.");
 
     /// <summary>Common practice, no source: what a hand calls a U-bend and a protractor does not tell from one by much.</summary>
     private static Angle From => Angle.FromDegrees(175);

@@ -11,7 +11,7 @@ public static class NoPlaceForClip
     public static Rule Rule { get; } = new(
         "no-place-for-clip",
         RuleSubject.Making,
-        "Between two clips too far apart the tube shakes until it breaks; clips sit on straights only.");
+        "A clip needs straight tube; where there is none, the clips beside it end up too far apart.");
 
     /// <summary>A finding at the spacing asked for, for each stretch in which it cannot be had.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, ClipPlan? plan)

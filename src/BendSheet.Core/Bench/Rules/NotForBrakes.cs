@@ -15,7 +15,7 @@ public static class NotForBrakes
     public static Rule Rule { get; } = new(
         "not-for-brakes",
         RuleSubject.Making,
-        "Plain copper and aluminium tire of being shaken and crack, and a cracked line does not brake.");
+        "Plain copper and aluminium fatigue and crack, and a cracked line does not brake.");
 
     /// <summary>A warning at the material of a tube that is not for brakes.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template)

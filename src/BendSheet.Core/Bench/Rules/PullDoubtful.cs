@@ -14,7 +14,7 @@ public static class PullDoubtful
     public static Rule Rule { get; } = new(
         "pull-doubtful",
         RuleSubject.Making,
-        "A pull angle far beyond its bend comes from a test that was typed wrongly, or lies too far from the tested bends.");
+        "A pull far beyond its bend comes from a mistyped test, or from tests too far from this bend.");
 
     /// <summary>A finding at each bend that would be pulled further than any tube comes back.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)

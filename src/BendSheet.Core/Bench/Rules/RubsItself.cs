@@ -13,7 +13,7 @@ public static class RubsItself
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "rubs-itself", RuleSubject.Making, "Two stretches that nearly touch chafe through as the car shakes them.");
+        "rubs-itself", RuleSubject.Making, "Two stretches that nearly touch chafe through as the car shakes.");
 
     /// <summary>The least air between two stretches.</summary>
     public static Length LeastGap => Length.FromInches(1.0 / 16);

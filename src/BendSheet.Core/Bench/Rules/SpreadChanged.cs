@@ -13,7 +13,7 @@ public static class SpreadChanged
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "spread-changed", RuleSubject.Making, "A U-bend on another radius than the wire's spreads the two legs further or less far apart.");
+        "spread-changed", RuleSubject.Making, "A U-bend on a radius other than the wire's puts the two legs a different distance apart.");
 
     /// <summary>A finding at each bend of 180° or more whose tube radius is not the wire's.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)

@@ -13,7 +13,7 @@ public static class WallTooThin
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "wall-too-thin", RuleSubject.Making, "Steel tube with a thinner wall than brake tube has was made for something else.");
+        "wall-too-thin", RuleSubject.Making, "Steel tube with a wall thinner than brake tube's was made for something else.");
 
     private static Length Size => Length.FromInches(3.0 / 16);
 

@@ -7,7 +7,7 @@ public static class CircuitsJoined
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "circuits-joined", RuleSubject.Making, "Joined circuits lose their fluid together, and then nothing brakes.");
+        "circuits-joined", RuleSubject.Making, "If one of two joined circuits leaks, both lose their fluid and nothing brakes.");
 
     /// <summary>An error at the piece that joins them.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)

@@ -15,7 +15,7 @@ public static class FlareAndTube
 
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "flare-and-tube", RuleSubject.Making, "A flare that the tube does not take splits, or does not fill its seat.");
+        "flare-and-tube", RuleSubject.Making, "A flare that is not made for this tube splits, or does not fill its seat.");
 
     /// <summary>
     /// A warning at the fitting's flare. The message does not name the line, so that every end with the fitting says it once.

@@ -11,7 +11,7 @@ public static class OpenPort
     private const int MostListed = 6;
 
     /// <summary>The rule.</summary>
-    public static Rule Rule { get; } = new("open-port", RuleSubject.Making, "Out of a port that nothing closes the fluid runs.");
+    public static Rule Rule { get; } = new("open-port", RuleSubject.Making, "An open port leaks.");
 
     /// <summary>A warning for each part with open ports, at its name: a file may describe only a part of the car.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network)

@@ -8,7 +8,7 @@ namespace BendSheet.Core.Plumbing.Rules;
 public static class Ring
 {
     /// <summary>The rule.</summary>
-    public static Rule Rule { get; } = new("ring", RuleSubject.Making, "Air in a ring of lines cannot be bled out for certain.");
+    public static Rule Rule { get; } = new("ring", RuleSubject.Making, "Nobody can be sure that air is bled out of a ring of lines.");
 
     /// <summary>A warning at the piece that closes it.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network, Circuits circuits)

@@ -9,7 +9,7 @@ public static class ThreadsDiffer
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "threads-differ", RuleSubject.Making, "A nut with another thread than the port's does not go in, or strips after a turn.");
+        "threads-differ", RuleSubject.Making, "A nut whose thread is not the port's does not go in, or strips after a turn.");
 
     /// <summary>
     /// An error where both threads were typed, at the port. Where the fitting does not say its thread, or one comes from a publication and

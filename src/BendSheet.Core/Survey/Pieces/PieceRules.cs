@@ -15,7 +15,7 @@ public static class PieceRules
     public static Rule FinishedDiffers { get; } = new(
         "finished-differs",
         RuleSubject.Making,
-        "A finished piece that measures differently from its sheet does not fit where the template did.");
+        "A piece that does not measure what its sheet says will not fit where the template did.");
 
     /// <summary>All that is to be said.</summary>
     /// <param name="template">With what was measured.</param>
