@@ -14,7 +14,7 @@ internal static class GuideDrawings
     public static string Wire(Route route, IReadOnlyList<Vector3D> corners)
     {
         var drawing = new Drawing(760, 400, "A wire with its measurements: straight, bend and rotate, from A to B");
-        (double X, double Y) At(Vector3D p) => (40 + (1.95 * Math.Sqrt(0.75) * (p.X + p.Y)), 70 + (1.95 * (((p.X - p.Y) / 2) - p.Z)));
+        (double X, double Y) At(Vector3D p) => (40 + (1.4 * Math.Sqrt(0.75) * (p.X + p.Y)), 230 + (1.4 * (((p.X - p.Y) / 2) - p.Z)));
         for (var i = 1; i < corners.Count - 1; i++)
         {
             var ahead = Unit(corners[i] - corners[i - 1]);
@@ -53,7 +53,7 @@ internal static class GuideDrawings
             }
         }
 
-        drawing.Write("small", (20, 390), "start", "Dashed: where the wire would go without the bend. `bend` is the angle from there.");
+        drawing.Write("small", (20, 390), "start", "Dashed: where the wire would go without the bend. bend is the angle from there.");
         return drawing.ToString();
     }
 
