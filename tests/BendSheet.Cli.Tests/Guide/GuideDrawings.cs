@@ -60,7 +60,8 @@ internal static class GuideDrawings
     /// <summary>How a rotation is read: along the straight between two bends, the straight that one came from pointing up.</summary>
     public static string Rotation()
     {
-        var drawing = new Drawing(760, 330, "Reading a rotation: seen from A, the straight you came from up; the next one says 0, 90 cw, 180 or 90 ccw");
+        var drawing = new Drawing(760, 330,
+            "Reading a rotation: seen from A, the straight you came from up; the next one says 0, 90 cw, 180 or 90 ccw");
         drawing.Write("name", (20, 28), "start", "1. Look along the straight between the two bends, from its A side.");
         drawing.Line("wire", (60, 90), (60, 230), (300, 230), (360, 180));
         foreach (var (name, x, y) in new[] { ("A", 60, 90), ("1", 60, 230), ("2", 300, 230) })
@@ -87,7 +88,8 @@ internal static class GuideDrawings
                 drawing.Line("next", middle, tip);
             }
 
-            var text = degrees == 0 ? "up: 0" : Invariant($"{(right > 0.5 ? "right" : right < -0.5 ? "left" : "down")}: {Rotation(Angle.FromDegrees(degrees))}");
+            var side = right > 0.5 ? "right" : right < -0.5 ? "left" : up > 0.5 ? "up" : "down";
+            var text = $"{side}: {(degrees == 0 ? "0" : Rotation(Angle.FromDegrees(degrees)))}";
             var anchor = right > 0.5 ? "start" : right < -0.5 ? "end" : "middle";
             drawing.Write("label", (middle.X + (86 * right), middle.Y - (94 * up) + 5), anchor, text);
         }
@@ -104,7 +106,8 @@ internal static class GuideDrawings
     /// <param name="corners">A, the corners and B, in millimetres, the first straight along X.</param>
     public static string AheadAndAside(IReadOnlyList<Vector3D> corners)
     {
-        var drawing = new Drawing(760, 400, "B ahead is measured along a straight edge held on the straight at A; B aside is measured across, with a square");
+        var drawing = new Drawing(760, 400,
+            "B ahead is measured along a straight edge held on the straight at A; B aside is measured across, with a square");
         var b = corners[^1];
         var aside = Math.Sqrt((b.Y * b.Y) + (b.Z * b.Z));
         (double X, double Y) At(Vector3D p) => (90 + (1.15 * p.X), 330 - (1.15 * (((p.Y * b.Y) + (p.Z * b.Z)) / aside)));
