@@ -1,3 +1,4 @@
+using BendSheet.Cli.Tests.Guide;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -112,7 +113,7 @@ public partial class SchemaTests : AtTheTerminal
         Assert.All(samples, path => Passes(File.ReadAllText(path), path));
         Assert.All(Explanations.All.Select(one => one.Example).OfType<RuleExample>(), example => Passes(example.Right, example.Right));
         Assert.All(
-            Blocks().Matches(File.ReadAllText("README.md")).Select(block => block.Groups["file"].Value), text => Passes(text, text));
+            Blocks().Matches(string.Concat(GuidePage.All.Select(page => page.Text))).Select(block => block.Groups["file"].Value), text => Passes(text, text));
     }
 
     [Theory]

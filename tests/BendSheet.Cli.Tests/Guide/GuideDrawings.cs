@@ -135,7 +135,7 @@ internal static class GuideDrawings
         return drawing.ToString();
     }
 
-    /// <summary>Where the straight after the second of two square bends points, seen from A, the one before the first pointing up.</summary>
+    /// <summary>Where the straight after two square bends points, seen from A, the one before them pointing up.</summary>
     private static (double Right, double Up) NextSeenFromA(Angle rotation)
     {
         var (leg, radius, square) = (Length.FromMillimetres(50), Length.FromMillimetres(5), Angle.FromDegrees(90));

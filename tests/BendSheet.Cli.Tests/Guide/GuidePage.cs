@@ -15,16 +15,19 @@ public sealed partial record GuidePage(string Name)
 
     private const string Yaml = "```yaml\n";
 
-    /// <summary>README first, then the pages of the guide in the order of their names.</summary>
+    /// <summary>README first, then the pages of the guide in the order of their names, but for <see cref="Findings"/>.</summary>
     public static IReadOnlyList<GuidePage> All { get; } =
     [
         new("README.md"),
         .. Directory.GetFiles(Path.Combine(RepositoryFolder.Path, "samples/guide"), "*.md").Order(StringComparer.Ordinal)
-            .Select(path => new GuidePage("samples/guide/" + Path.GetFileName(path))),
+            .Select(path => new GuidePage("samples/guide/" + Path.GetFileName(path))).Where(page => !string.Equals(page.Name, Findings, StringComparison.Ordinal)),
     ];
 
     /// <summary>The page as it is on the disk now.</summary>
     public string Text => File.ReadAllText(Place);
+
+    /// <summary>The page that is made whole of the texts of `explain`: its files and consoles are held there.</summary>
+    public const string Findings = "samples/guide/findings.md";
 
     /// <summary>Each file to type that the page shows in full, with whether its mark says that it holds a slip.</summary>
     public IEnumerable<(string Text, bool HasSlip)> YamlFiles()
@@ -61,7 +64,7 @@ public sealed partial record GuidePage(string Name)
         Assert.Equal(real, Text);
     }
 
-    /// <summary>The files that stand beside the page and are shown on it: each block after a mark is the file that the mark names.</summary>
+    /// <summary>The files beside the page that it shows: each block after a mark is the file that the mark names.</summary>
     /// <param name="count">How many there are.</param>
     public string WithFilesAsTheyAre(out int count)
     {
