@@ -1,4 +1,3 @@
-using BendSheet.Cli.Tests.Guide;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
@@ -6,6 +5,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using BendSheet.Cli.Explain;
 using BendSheet.Cli.Output;
+using BendSheet.Cli.Tests.Guide;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;

@@ -47,7 +47,7 @@ internal sealed class Drawing(int width, int height, string title)
     private static string Stroke(string style) => style switch
     {
         "wire" => Attributes("none", "#000", 6, " stroke-linejoin=\"round\" stroke-linecap=\"round\""),
-        "next" => Attributes("none", "#777", 4, " stroke-linecap=\"round\""),
+        "next" => Attributes("none", "#777", 4, string.Empty),
         "edge" => Attributes("none", "#ccc", 9, string.Empty),
         "dash" => Attributes("none", "#000", 1.2, " stroke-dasharray=\"6 4\""),
         "knot" => Attributes("#fff", "#000", 1.5, string.Empty),

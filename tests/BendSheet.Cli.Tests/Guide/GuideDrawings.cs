@@ -30,9 +30,9 @@ internal static class GuideDrawings
             var middle = At(0.5 * (corners[i] + corners[i + 1]));
             var rolled = i > 0 && i < route.Bends.Length;
             var below = i is 1 or 2;
-            var x = middle.X + (below ? 4 : 12);
-            var y = middle.Y + (below ? 28 : 0);
-            drawing.Write("label", (x, y), below ? "middle" : "start", Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
+            var x = middle.X + (below ? 4 : i == 0 ? 0 : -14);
+            var y = middle.Y + (i == 1 ? 50 : below ? 28 : i == 0 ? -22 : 4);
+            drawing.Write("label", (x, y), below ? "middle" : i == 0 ? "start" : "end", Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
             if (rolled)
             {
                 drawing.Write("label", (x, y + 18), "middle", "rotate: " + Rotation(route.Bends[i].Rotation));
@@ -121,10 +121,11 @@ internal static class GuideDrawings
         drawing.Arrow("size", ((At(corners[0]).X + foot.X) / 2, 375), (At(corners[0]).X, 375));
         drawing.Write("name", ((At(corners[0]).X + foot.X) / 2, 394), "middle", Invariant($"B ahead: {b.X:0.#}"));
         var top = At(b).Y;
-        drawing.Arrow("size", (foot.X + 30, (foot.Y + top) / 2), (foot.X + 30, foot.Y));
-        drawing.Arrow("size", (foot.X + 30, (foot.Y + top) / 2), (foot.X + 30, top));
-        drawing.Write("name", (foot.X + 42, ((foot.Y + top) / 2) + 5), "start", Invariant($"B aside: {aside:0.#}"));
-        drawing.Write("small", (foot.X + 42, ((foot.Y + top) / 2) + 25), "start", "with a square, from the straight edge to B");
+        var right = corners.Max(corner => At(corner).X) + 30;
+        drawing.Arrow("size", (right, (foot.Y + top) / 2), (right, foot.Y));
+        drawing.Arrow("size", (right, (foot.Y + top) / 2), (right, top));
+        drawing.Write("name", (right + 12, ((foot.Y + top) / 2) + 5), "start", Invariant($"B aside: {aside:0.#}"));
+        drawing.Write("small", (right + 12, ((foot.Y + top) / 2) + 25), "start", "with a square, from the straight edge to B");
         for (var i = 0; i < corners.Count; i++)
         {
             var at = At(corners[i]);
