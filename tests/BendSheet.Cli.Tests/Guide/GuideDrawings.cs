@@ -13,7 +13,7 @@ internal static class GuideDrawings
     /// <param name="corners">A, the corners and B, in millimetres.</param>
     public static string Wire(Route route, IReadOnlyList<Vector3D> corners)
     {
-        var drawing = new Drawing(760, 400, "A wire with its measurements: straight, bend and rotate, from A to B");
+        var drawing = new Drawing(760, 425, "A wire with its measurements: straight, bend and rotate, from A to B");
         (double X, double Y) At(Vector3D p) => (40 + (1.4 * Math.Sqrt(0.75) * (p.X + p.Y)), 230 + (1.4 * (((p.X - p.Y) / 2) - p.Z)));
         for (var i = 1; i < corners.Count - 1; i++)
         {
@@ -32,7 +32,8 @@ internal static class GuideDrawings
             var below = i is 1 or 2;
             var x = middle.X + (below ? 4 : i == 0 ? 0 : -14);
             var y = middle.Y + (i == 1 ? 50 : below ? 28 : i == 0 ? -22 : 4);
-            drawing.Write("label", (x, y), below ? "middle" : i == 0 ? "start" : "end", Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
+            drawing.Write(
+                "label", (x, y), below ? "middle" : i == 0 ? "start" : "end", Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
             if (rolled)
             {
                 drawing.Write("label", (x, y + 18), "middle", "rotate: " + Rotation(route.Bends[i].Rotation));
@@ -53,7 +54,7 @@ internal static class GuideDrawings
             }
         }
 
-        drawing.Write("small", (20, 390), "start", "Dashed: where the wire would go without the bend. bend is the angle from there.");
+        drawing.Write("small", (20, 415), "start", "Dashed: where the wire would go without the bend. bend is the angle from there.");
         return drawing.ToString();
     }
 
