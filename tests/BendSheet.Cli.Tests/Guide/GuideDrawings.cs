@@ -32,8 +32,8 @@ internal static class GuideDrawings
             var below = i is 1 or 2;
             var x = middle.X + (below ? 4 : i == 0 ? 0 : -14);
             var y = middle.Y + (i == 1 ? 50 : below ? 28 : i == 0 ? -22 : 4);
-            drawing.Write(
-                "label", (x, y), below ? "middle" : i == 0 ? "start" : "end", Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
+            var anchor = below ? "middle" : i == 0 ? "start" : "end";
+            drawing.Write("label", (x, y), anchor, Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
             if (rolled)
             {
                 drawing.Write("label", (x, y + 18), "middle", "rotate: " + Rotation(route.Bends[i].Rotation));

@@ -20,7 +20,8 @@ public sealed partial record GuidePage(string Name)
     [
         new("README.md"),
         .. Directory.GetFiles(Path.Combine(RepositoryFolder.Path, "samples/guide"), "*.md").Order(StringComparer.Ordinal)
-            .Select(path => new GuidePage("samples/guide/" + Path.GetFileName(path))).Where(page => !string.Equals(page.Name, Findings, StringComparison.Ordinal)),
+            .Select(path => new GuidePage("samples/guide/" + Path.GetFileName(path)))
+            .Where(page => !string.Equals(page.Name, Findings, StringComparison.Ordinal)),
     ];
 
     /// <summary>The page as it is on the disk now.</summary>
