@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using BendSheet.Cli.Explain;
 using BendSheet.Cli.Output;
+using BendSheet.Cli.Tests.Guide;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
 using BendSheet.Files.Yaml;
@@ -112,7 +113,8 @@ public partial class SchemaTests : AtTheTerminal
         Assert.All(samples, path => Passes(File.ReadAllText(path), path));
         Assert.All(Explanations.All.Select(one => one.Example).OfType<RuleExample>(), example => Passes(example.Right, example.Right));
         Assert.All(
-            Blocks().Matches(File.ReadAllText("README.md")).Select(block => block.Groups["file"].Value), text => Passes(text, text));
+            GuidePage.All.SelectMany(page => Blocks().Matches(page.Text)).Select(block => block.Groups["file"].Value),
+            text => Passes(text, text));
     }
 
     [Theory]

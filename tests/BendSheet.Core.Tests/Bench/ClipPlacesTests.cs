@@ -4,7 +4,7 @@ using BendSheet.Core.Bench;
 namespace BendSheet.Core.Tests.Bench;
 
 /// <summary>
-/// Places worked out by hand from what README promises: the first and the last where they are wanted, no way longer than the longest where
+/// Places worked out by hand by the guide: the first and the last where they are wanted, no way longer than the longest where
 /// that can be, none on another, each alone on its straight near its middle. Free places as from-to, in millimetres from end A.
 /// </summary>
 public class ClipPlacesTests

@@ -95,7 +95,7 @@ public class ToolGainTests
     }
 
     /// <summary>
-    /// README's piece, by hand: corners at 106 + 105.5 − 4.7625 = 206.7375, gain 6.7375, tube in the bend 28.575 − 6.7375 = 21.8375.
+    /// The guide's piece, by hand: corners at 106 + 105.5 − 4.7625 = 206.7375, gain 6.7375, tube in the bend 28.575 − 6.7375 = 21.8375.
     /// </summary>
     [Fact]
     public void A_piece_by_hand()

@@ -39,7 +39,7 @@ public class CoilTests
     public void A_flat_turn_closes() => AssertGeometry.Equal(
         0, Coiled(1, 30, 0).Arcs[^1].End.Position.DistanceTo(Coiled(1, 30, 0).Arcs[0].Start.Position), "gap of a ring");
 
-    /// <summary>As README says: four marks to a turn, never an arc of more than a quarter.</summary>
+    /// <summary>As promised: four marks to a turn, never an arc of more than a quarter.</summary>
     [Theory]
     [InlineData(1, 4)]
     [InlineData(2.5, 10)]

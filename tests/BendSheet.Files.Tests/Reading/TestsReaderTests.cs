@@ -146,7 +146,7 @@ public class TestsReaderTests
     [Fact]
     public void Legs_measured_outside_and_typed_as_corner_are_a_warning()
     {
-        // README's own piece, whose arc factor is 0.973, without its `measured: outside`: 0.76.
+        // The guide's own piece, whose arc factor is 0.973, without its `measured: outside`: 0.76.
         var file = Read(With("tests: [{got: 90, length: 200, legs: [106, 105.5]}]"));
         var finding = Assert.Single(file.Findings);
         Assert.Equal((Severity.Warning, "out-of-range"), (finding.Severity, finding.Rule.Name));
