@@ -37,7 +37,9 @@ public static class TapedCorners
         {
             var backs = new Places([.. fit.Corners], default, Frame.Default);
             var before = fit.Corners;
-            solved = ToCorners([.. distances.Select(taped => taped with { Distance = taped.Distance + Deeper(taped, backs) })], sides, at, sure);
+            List<TapedDistance> toCorners =
+                [.. distances.Select(taped => taped with { Distance = taped.Distance + Deeper(taped, backs) })];
+            solved = ToCorners(toCorners, sides, at, sure);
             if (solved.Fit?.Corners.Zip(before, (now, then) => now.DistanceTo(then)).Max() < Tolerances.SamePoint.Millimetres)
             {
                 break;

@@ -50,7 +50,7 @@ public class DistancesReaderTests
         {
             ("A-1", 119.6774), ("1-2", 99.3539), ("2-B", 79.6777), ("A-2", 155.7501), ("1-B", 127.6083), ("A-B", 107.7033),
         }.Select(one => FormattableString.Invariant($"{one.Item1}: {{distance: {one.Item2}, to: back}}")));
-        var file = Read(Top + "wire: {diameter: 2.4, radius: 4}\n" + "lines:\n  fl:\n    distances: {" + distances + "}\n");
+        var file = Read(Top + "wire: {diameter: 2.4, radius: 4}\nlines:\n  fl:\n    distances: {" + distances + "}\n");
         Assert.Equal("7:216 taken-as-flat", Places(file));
         var line = Assert.Single(file.Lines);
         Assert.All(line.Route.Legs.Zip([120, 100, 80]), leg => Assert.Equal(leg.Second, leg.First.Measured.Millimetres, 1e-3));
@@ -60,8 +60,8 @@ public class DistancesReaderTests
     }
 
     /// <summary>
-    /// One distance too many, 5.94 mm too long, which the others check little. Corners that meet the weighed distances best are where the adjustment has them, which goes
-    /// another way to them; and a distance of which nobody is sure gives way.
+    /// One distance too many, 5.94 mm too long, which the others check little. Corners that meet the weighed distances best are where the
+    /// adjustment has them, which goes another way to them; and a distance of which nobody is sure gives way.
     /// </summary>
     [Theory]
     [InlineData("{distance: 333, within: 20}", -5.94, 0.3)]

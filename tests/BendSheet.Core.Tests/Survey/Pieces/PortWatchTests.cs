@@ -63,8 +63,8 @@ public class PortWatchTests
     }
 
     /// <summary>
-    /// The gaps were misread by 2 mm and 1.5 mm at first. Bends moved until the port looks as the tool says bring B to the port itself; moved
-    /// by as much as the tool says they bring it to where the port was thought to be.
+    /// The gaps were misread by 2 mm and 1.5 mm at first. Bends moved until the port looks as the tool says bring B to the port itself;
+    /// moved by as much as the tool says they bring it to where the port was thought to be.
     /// </summary>
     [Fact]
     public void What_is_seen_at_the_port_makes_up_for_a_gap_that_was_misread()
