@@ -59,6 +59,10 @@ internal static class PieceJson
             json.WriteNumber("by", step.By.Degrees);
             json.WriteString("until", step.Until?.Name(bends));
             json.WriteNumber("reads", step.Reads.Millimetres);
+            if (step.Gap is { } gap)
+            {
+                json.WriteNumber(gap.IsAside ? "portAside" : "portAhead", gap.Left.Millimetres);
+            }
         });
         json.WriteNumber("miss", correction.Miss.Millimetres);
         json.WriteNumber("askew", correction.Askew.Degrees);

@@ -16,8 +16,11 @@ internal sealed class DistanceTable
 
     private readonly Dictionary<(int From, int To), TapedDistance> _byCorners;
 
-    private DistanceTable(ImmutableArray<TapedDistance> all, int last)
+    private readonly Length _tape;
+
+    private DistanceTable(ImmutableArray<TapedDistance> all, int last, Length tape)
     {
+        _tape = tape;
         All = all;
         Last = last;
         _byCorners = all.ToDictionary(taped => (taped.From, taped.To));
@@ -30,8 +33,12 @@ internal sealed class DistanceTable
     public int Last { get; }
 
     /// <summary>The distances as typed, put in order.</summary>
+    /// <param name="distances">In any order.</param>
+    /// <param name="tape">One standard deviation of a distance that does not say its own.</param>
+    /// <param name="at">Where they were typed as a whole.</param>
+    /// <param name="findings">Where findings are added.</param>
     /// <returns>Null where the corners are not counted properly. The first of two figures for one pair stays, beside the finding.</returns>
-    public static DistanceTable? Of(IReadOnlyList<TapedDistance> distances, SourcePosition at, List<Finding> findings)
+    public static DistanceTable? Of(IReadOnlyList<TapedDistance> distances, Length tape, SourcePosition at, List<Finding> findings)
     {
         var seen = new Dictionary<(int, int), TapedDistance>();
         var usable = ImmutableArray.CreateBuilder<TapedDistance>();
@@ -70,11 +77,21 @@ internal sealed class DistanceTable
         }
 
         var last = usable.Count == 0 ? 1 : usable.Max(taped => taped.To);
-        return usable.Count > 0 && HasGap(usable, last, at, findings) ? null : new(usable.ToImmutable(), last);
+        return usable.Count > 0 && HasGap(usable, last, at, findings) ? null : new(usable.ToImmutable(), last, tape);
     }
 
     /// <summary>Null where it was not taped.</summary>
     public TapedDistance? Between(int from, int to) => _byCorners.GetValueOrDefault((from, to));
+
+    /// <summary>A distance to be met, with its weight.</summary>
+    public TapedSpan SpanOf(TapedDistance taped)
+    {
+        var surer = taped.Within is { } within ? _tape.Millimetres / Math.Max(Surest, within.Millimetres) : 1;
+        return new(taped.From, taped.To, taped.Distance.Millimetres, surer * surer);
+    }
+
+    /// <summary>What was typed as exact still gives way by less than a tape shows, in millimetres.</summary>
+    private const double Surest = 0.05;
 
     private static TapedDistance InOrder(TapedDistance taped) =>
         taped.From <= taped.To ? taped : taped with { From = taped.To, To = taped.From };

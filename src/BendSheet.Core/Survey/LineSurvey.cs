@@ -113,9 +113,15 @@ public sealed record LineSurvey(
     /// <summary>What a route of nothing but distances was measured by.</summary>
     private static IEnumerable<TapedMeasurement> Distances(LineTemplate template) => (template.Taped?.Residuals ?? []).Select(
         one => new TapedMeasurement(
-            new(TapedKind.Distance, Math.Min(one.Measured.From, one.Measured.To), Math.Max(one.Measured.From, one.Measured.To)),
+            new(TapedKind.Distance, Math.Min(one.Measured.From, one.Measured.To), Math.Max(one.Measured.From, one.Measured.To))
+            {
+                Back = one.Measured.Back,
+            },
             one.Measured.Distance,
-            one.Measured.At));
+            one.Measured.At)
+        {
+            Within = one.Measured.Within,
+        });
 
     /// <summary>From an adjustment to what is said of it.</summary>
     private sealed record Surveying(

@@ -1,14 +1,14 @@
 using BendSheet.Core.Geometry;
-using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Survey;
 
 /// <summary>A distance between two corners, in millimetres.</summary>
-internal readonly record struct TapedSpan(int From, int To, double Millimetres)
-{
-    public static TapedSpan Of(TapedDistance taped) => new(taped.From, taped.To, taped.Distance.Millimetres);
-}
+/// <param name="From">The corner with the lower number.</param>
+/// <param name="To">The other one.</param>
+/// <param name="Millimetres">As it was read.</param>
+/// <param name="Weight">How much it counts beside one that is as sure as the tape: one over the variance, in the tape's.</param>
+internal readonly record struct TapedSpan(int From, int To, double Millimetres, double Weight);
 
 /// <summary>
 /// Corner points that miss the distances by the least sum of squares near a start: Newton's method on the coordinates, damped as
@@ -38,7 +38,7 @@ internal static class Reconciliation
     private const double SumRounding = 1e-13;
 
     /// <summary>
-    /// The sum of the squares of what the distances miss, in mm²; infinite where points are not numbers, so that none is lower.
+    /// The weighed sum of the squares of what the distances miss, in mm²; infinite where points are not numbers, so that none is lower.
     /// </summary>
     public static double Misfit(ReadOnlySpan<Vector3D> points, IReadOnlyList<TapedSpan> spans)
     {
@@ -46,7 +46,7 @@ internal static class Reconciliation
         for (var i = 0; i < spans.Count; i++)
         {
             var missing = points[spans[i].From].DistanceTo(points[spans[i].To]) - spans[i].Millimetres;
-            sum += missing * missing;
+            sum += spans[i].Weight * missing * missing;
         }
 
         return double.IsNaN(sum) ? double.PositiveInfinity : sum;
@@ -124,7 +124,7 @@ internal static class Reconciliation
         Span<double> u = stackalloc double[3];
         for (var k = 0; k < spans.Count; k++)
         {
-            var (from, to, measured) = spans[k];
+            var (from, to, measured, weight) = spans[k];
             var way = points[from] - points[to];
             var distance = way.Norm;
             if (distance < Tolerances.SamePoint.Millimetres)
@@ -137,11 +137,11 @@ internal static class Reconciliation
             for (var a = 0; a < 3; a++)
             {
                 var (rowFrom, rowTo) = (row[(3 * from) + a], row[(3 * to) + a]);
-                Add(gradient, rowFrom, (distance - measured) * u[a]);
-                Add(gradient, rowTo, (measured - distance) * u[a]);
+                Add(gradient, rowFrom, weight * (distance - measured) * u[a]);
+                Add(gradient, rowTo, weight * (measured - distance) * u[a]);
                 for (var b = 0; b < 3; b++)
                 {
-                    var part = (u[a] * u[b] * (1 - bending)) + (a == b ? bending : 0);
+                    var part = weight * ((u[a] * u[b] * (1 - bending)) + (a == b ? bending : 0));
                     var (columnFrom, columnTo) = (row[(3 * from) + b], row[(3 * to) + b]);
                     Add(curvature, rowFrom, columnFrom, part);
                     Add(curvature, rowTo, columnTo, part);

@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Survey;
 
@@ -18,12 +20,61 @@ public static class TapedCorners
     /// <param name="distances">In any order, each pair of corners once.</param>
     /// <param name="sides">In any order, each bend once, none for the first.</param>
     /// <param name="at">Where the distances as a whole were typed: findings about what is missing point there.</param>
+    /// <param name="tape">One standard deviation of a distance that does not say its own; null where nobody said.</param>
     /// <returns>No corners, but what to measure next or again, where a finding is an error; a fit with all else.</returns>
     public static (TapedFit? Fit, ImmutableArray<Finding> Findings) Solve(
-        IReadOnlyList<TapedDistance> distances, IReadOnlyList<TapedSide> sides, SourcePosition at)
+        IReadOnlyList<TapedDistance> distances, IReadOnlyList<TapedSide> sides, SourcePosition at, Length? tape = null)
+    {
+        var sure = tape ?? MeasuringTolerance.CommonPractice.Tape;
+        var solved = ToCorners(distances, sides, at, sure);
+        if (solved.Fit is null || distances.All(taped => taped.Back is null))
+        {
+            return solved;
+        }
+
+        // Where the back of a bend lies follows from the shape, and that from where the back lies.
+        for (var round = 0; round < MostRounds && solved.Fit is { } fit; round++)
+        {
+            var backs = new Places([.. fit.Corners], default, Frame.Default);
+            var before = fit.Corners;
+            List<TapedDistance> toCorners =
+                [.. distances.Select(taped => taped with { Distance = taped.Distance + Deeper(taped, backs) })];
+            solved = ToCorners(toCorners, sides, at, sure);
+            if (solved.Fit?.Corners.Zip(before, (now, then) => now.DistanceTo(then)).Max() < Tolerances.SamePoint.Millimetres)
+            {
+                break;
+            }
+        }
+
+        return (solved.Fit is { } found ? AsTyped(found, distances) : null, solved.Findings);
+    }
+
+    private const int MostRounds = 20;
+
+    /// <summary>How much further apart than the backs the corners are.</summary>
+    private static Length Deeper(TapedDistance taped, Places places)
+    {
+        var toCorners = new TapedQuantity(TapedKind.Distance, taped.From, taped.To);
+        return Length.FromMillimetres(places.ValueOf(toCorners) - places.ValueOf(toCorners with { Back = taped.Back }));
+    }
+
+    /// <summary>The same with the distances as they were typed, to backs where they are.</summary>
+    private static TapedFit AsTyped(TapedFit fit, IReadOnlyList<TapedDistance> distances)
+    {
+        TapedResidual Typed(TapedResidual one)
+        {
+            var typed = distances.First(taped => taped.At == one.Measured.At);
+            return new(one.Measured with { Distance = typed.Distance }, typed.Distance - one.Residual);
+        }
+
+        return fit with { Residuals = [.. fit.Residuals.Select(Typed)], Worst = fit.Worst is { } worst ? Typed(worst) : null };
+    }
+
+    private static (TapedFit? Fit, ImmutableArray<Finding> Findings) ToCorners(
+        IReadOnlyList<TapedDistance> distances, IReadOnlyList<TapedSide> sides, SourcePosition at, Length tape)
     {
         var findings = new List<Finding>();
-        if (DistanceTable.Of(distances, at, findings) is not { } table)
+        if (DistanceTable.Of(distances, tape, at, findings) is not { } table)
         {
             return (null, [.. findings]);
         }

@@ -35,7 +35,7 @@ internal static class TapedMisfit
     {
         var residuals = table.All.Select(taped => new TapedResidual(
             taped, Length.FromMillimetres(placing.Points[taped.From].DistanceTo(placing.Points[taped.To])))).ToImmutableArray();
-        var squares = residuals.Sum(residual => residual.Residual.Millimetres * residual.Residual.Millimetres);
+        var squares = residuals.Sum(residual => Squared(residual.Residual.Millimetres));
         var fit = new TapedFit([.. placing.Points], residuals, Length.FromMillimetres(Math.Sqrt(squares / residuals.Length)), null);
         if (residuals.All(residual => Math.Abs(residual.Residual.Millimetres) <= Tolerances.SamePoint.Millimetres))
         {
@@ -43,7 +43,7 @@ internal static class TapedMisfit
         }
 
         var redundancies = Redundancies(placing.Points, spans);
-        var checkedOnes = residuals.Zip(redundancies, (residual, redundancy) => new Checked(residual, redundancy))
+        var checkedOnes = residuals.Select((residual, i) => new Checked(residual, redundancies[i], spans[i].Weight))
             .Where(one => one.Redundancy >= LeastRedundancy)
             .OrderByDescending(one => one.Misfit)
             .ToList();
@@ -54,7 +54,8 @@ internal static class TapedMisfit
 
         var worst = checkedOnes[0];
         var spare = redundancies.Sum() - 1;
-        var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, squares - (worst.Misfit * worst.Misfit)) / spare) : 0;
+        var weighed = residuals.Select((residual, i) => spans[i].Weight * Squared(residual.Residual.Millimetres)).Sum();
+        var others = spare > 0.5 ? Math.Sqrt(Math.Max(0, weighed - Squared(worst.Misfit)) / spare) : 0;
         if (worst.Misfit > Math.Max(Tolerances.TapeSlip.Millimetres, Unlikely(checkedOnes.Count) * others))
         {
             findings.Add(Warning([.. checkedOnes.TakeWhile(one => one.Misfit > Alike * worst.Misfit)], at));
@@ -93,6 +94,8 @@ internal static class TapedMisfit
                 + $"distances say: measure {name} again{nearly}");
     }
 
+    private static double Squared(double value) => value * value;
+
     /// <summary>
     /// 1 minus the leverage of each distance: 0 where no other one checks it, their sum is the number of distances to spare.
     /// </summary>
@@ -121,7 +124,7 @@ internal static class TapedMisfit
     private static double[] Slope(Vector3D[] points, TapedSpan span, int[] free)
     {
         var way = points[span.To] - points[span.From];
-        var u = (1 / Math.Max(way.Norm, Tolerances.SamePoint.Millimetres)) * way;
+        var u = (Math.Sqrt(span.Weight) / Math.Max(way.Norm, Tolerances.SamePoint.Millimetres)) * way;
         return
         [
             .. free.Select(at => (at / 3 == span.To ? 1 : at / 3 == span.From ? -1 : 0) * (at % 3 == 0 ? u.X : at % 3 == 1 ? u.Y : u.Z)),
@@ -129,10 +132,12 @@ internal static class TapedMisfit
     }
 
     /// <summary>A residual with the redundancy of its distance.</summary>
-    private sealed record Checked(TapedResidual Taped, double Redundancy)
+    private sealed record Checked(TapedResidual Taped, double Redundancy, double Weight)
     {
-        /// <summary>The residual as large as it would be with a redundancy of 1, so that all can be compared; in mm.</summary>
-        public double Misfit => Math.Abs(Taped.Residual.Millimetres) / Math.Sqrt(Redundancy);
+        /// <summary>
+        /// The residual as large as it would be with a redundancy of 1 and as sure as the tape, so that all can be compared; in mm.
+        /// </summary>
+        public double Misfit => Math.Abs(Taped.Residual.Millimetres) * Math.Sqrt(Weight / Redundancy);
 
         /// <summary>Measured minus what all other distances say.</summary>
         public Length FromOthers => Length.FromMillimetres(Taped.Residual.Millimetres / Redundancy);

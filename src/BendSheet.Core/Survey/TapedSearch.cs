@@ -53,7 +53,7 @@ internal sealed class TapedSearch
         _turns = turns;
         Rotations = rotations;
         var overTwo = rotations.ToDictionary(rotation => rotation.Bend + 1, rotation => rotation.Size.Over);
-        Spans = [.. table.All.Select(taped => TapedSpan.Of(taped.To - taped.From == 3 ? overTwo[taped.To] : taped))];
+        Spans = [.. table.All.Select(taped => table.SpanOf(taped.To - taped.From == 3 ? overTwo[taped.To] : taped))];
     }
 
     /// <summary>One for each bend but the first.</summary>

@@ -13,5 +13,11 @@ public sealed record TapedDistance(int From, int To, Length Distance, SourcePosi
     /// <summary>As it is written in a file: <c>0-2</c>, the lower number first.</summary>
     public string Name => NameOf(From, To);
 
+    /// <summary>One standard deviation, where it is not the tape's.</summary>
+    public Length? Within { get; init; }
+
+    /// <summary>The wire, of which all is known, where the tape was held to the backs of its bends; null where it was to corners.</summary>
+    public Wire? Back { get; init; }
+
     internal static string NameOf(int from, int to) => FormattableString.Invariant($"{Math.Min(from, to)}-{Math.Max(from, to)}");
 }

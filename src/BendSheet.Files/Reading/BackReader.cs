@@ -18,17 +18,36 @@ internal sealed record BackReader(Route? Route, Wire? Wire, FileContext Context)
     /// <param name="toCorners">The same to corners.</param>
     public TapedQuantity? Quantity(FieldReader measurement, TapedQuantity toCorners)
     {
-        if (!measurement.Has(To))
+        return IsBack(measurement) switch
         {
-            return toCorners;
+            null => null,
+            false => toCorners,
+            _ => Finding(measurement, toCorners) ? null : toCorners with { Back = Wire },
+        };
+    }
+
+    /// <summary>Whether it was measured to backs; null after a finding.</summary>
+    /// <param name="measurement">As it was typed.</param>
+    public static bool? IsBack(FieldReader measurement) => measurement.Has(To) ? measurement.Choice(To, Places) : false;
+
+    /// <summary>Whether all is known of the wire that backs follow from; otherwise there is a finding.</summary>
+    /// <param name="measurement">As it was typed.</param>
+    public bool WireIsKnown(FieldReader measurement)
+    {
+        if (Wire is { Diameter: not null, Radius: not null })
+        {
+            return true;
         }
 
-        if (measurement.Choice(To, Places) is not { } isBack)
+        if (Wire is not null)
         {
-            return null;
+            Context.Report(FileRules.MissingWord.Error(
+                measurement.PositionOfValue(To),
+                "`to: back` needs the wire's diameter and its own bend radius: add them at the top of the file, such as "
+                    + $"`wire: {Vocabulary.Wire.Example}`, or measure to the corners"));
         }
 
-        return !isBack ? toCorners : Finding(measurement, toCorners) ? null : toCorners with { Back = Wire };
+        return false;
     }
 
     private bool Finding(FieldReader measurement, TapedQuantity toCorners)
@@ -41,16 +60,8 @@ internal sealed record BackReader(Route? Route, Wire? Wire, FileContext Context)
             return true;
         }
 
-        if (Wire is not { Diameter: not null, Radius: not null })
+        if (!WireIsKnown(measurement))
         {
-            if (Wire is not null)
-            {
-                Context.Report(FileRules.MissingWord.Error(
-                    at,
-                    "`to: back` needs the wire's diameter and its own bend radius: add them at the top of the file, such as "
-                        + $"`wire: {Vocabulary.Wire.Example}`, or measure to the corners"));
-            }
-
             return true;
         }
 

@@ -6,7 +6,8 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Reading;
 
 /// <summary>Reads straight-line distances between numbered corners, and the sides that the tape cannot tell. Null after findings.</summary>
-internal static class DistancesReader
+/// <param name="Backs">For those to the backs of bends.</param>
+internal sealed record DistancesReader(BackReader Backs)
 {
     private const string Example = "`distances: {A-1: 120, A-B: 166.5, 1-B: 60}`";
 
@@ -16,19 +17,20 @@ internal static class DistancesReader
     internal static readonly (Side Side, string Word)[] Sides = [(Side.Left, "left"), (Side.Right, "right")];
 
     /// <summary>The corners that the distances come to.</summary>
-    /// <param name="line">The line.</param>
-    /// <param name="value">What follows <c>distances</c>.</param>
+    /// <param name="typed">The route.</param>
+    /// <param name="file">What the file says for all lines.</param>
     /// <param name="context">For findings.</param>
-    public static (IReadOnlyList<CornerPoint> Corners, TapedFit Fit)? Read(FieldReader line, YamlValue value, FileContext context)
+    public static (IReadOnlyList<CornerPoint> Corners, TapedFit Fit)? Read(TypedRoute typed, FileDefaults file, FileContext context)
     {
-        var distances = Distances(value, context);
+        var line = typed.Line;
+        var distances = new DistancesReader(new BackReader(Route: null, file.Wire, context)).Distances(typed.Value);
         var sides = line.Has("side") ? SidesOf(line, context) : [];
         if (distances is null || sides is null)
         {
             return null;
         }
 
-        var (fit, findings) = TapedCorners.Solve(distances, sides, line.PositionOf("distances"));
+        var (fit, findings) = TapedCorners.Solve(distances, sides, line.PositionOf("distances"), file.Tolerance?.Tape);
         foreach (var finding in findings)
         {
             context.Report(finding);
@@ -49,19 +51,19 @@ internal static class DistancesReader
     }
 
     /// <summary>Pairs of places with their distance, or a list of them: end B is one more than the highest number typed.</summary>
-    private static List<TapedDistance>? Distances(YamlValue value, FileContext context)
+    private List<TapedDistance>? Distances(YamlValue value)
     {
         List<TapedDistance?> distances;
         switch (value)
         {
             case YamlMap { Entries: { Count: > 0 } entries }:
-                distances = [.. entries.Select(entry => Distance(entry, context))];
+                distances = [.. entries.Select(Distance)];
                 break;
             case YamlList { Items: { Count: > 0 } items }:
-                distances = [.. items.Select(item => Distance(item, context))];
+                distances = [.. items.Select(Distance)];
                 break;
             default:
-                context.Report(FileRules.WrongKind.Error(
+                Backs.Context.Report(FileRules.WrongKind.Error(
                     value.Position,
                     $"`distances` has a length for each pair of A, B and the numbers of corners, such as {Example}, and this is "
                         + $"{FieldReader.Kind(value)}"));
@@ -80,37 +82,62 @@ internal static class DistancesReader
 
     private static int Numbered(int place) => place == EndB ? 0 : place;
 
-    private static TapedDistance? Distance(YamlEntry entry, FileContext context)
+    private TapedDistance? Distance(YamlEntry entry)
     {
-        var length = FigureReader.Length(entry.Value, entry.Key.Text, Range.PositiveLength, context);
+        var measured = entry.Value is YamlMap ? Measured(entry.Value) : Bare(entry);
         if (TapedReader.Pair(entry.Key.Text) is var (first, second) && Place(first) is { } from && Place(second) is { } to)
         {
-            return length is { } known ? new(from, to, known, entry.Value.Position) : null;
+            return measured is { } known ? known with { From = from, To = to } : null;
         }
 
-        context.Report(FileRules.UnknownWord.Error(
+        Backs.Context.Report(FileRules.UnknownWord.Error(
             entry.Key.Position,
             $"{AsTyped.Show(entry.Key.Text)} is not a pair of corners: write two of A, B and the numbers of corners with a hyphen, "
                 + $"such as {Example}"));
         return null;
     }
 
-    private static TapedDistance? Distance(YamlValue item, FileContext context)
+    private TapedDistance? Bare(YamlEntry entry) =>
+        FigureReader.Length(entry.Value, entry.Key.Text, Range.PositiveLength, Backs.Context) is { } length
+            ? new(0, 0, length, entry.Value.Position)
+            : null;
+
+    /// <summary>A length with how sure it is, and what it was measured to.</summary>
+    private TapedDistance? Measured(YamlValue value)
     {
+        var map = FieldReader.Of(value, Vocabulary.Taped, Backs.Context)!;
+        if (!map.Has("distance"))
+        {
+            map.ReportMissing($"what was measured is missing: write it like `{Vocabulary.Taped.Example}`");
+        }
+
+        var distance = map.Length("distance", Range.PositiveLength);
+        var within = map.Length("within", Range.LengthOrZero);
+        var isBack = BackReader.IsBack(map);
+        var isClear = map.Has("within") == within.HasValue && (isBack is false || (isBack is true && Backs.WireIsKnown(map)));
+        return distance is { } measured && isClear
+            ? new(0, 0, measured, map.PositionOfValue("distance")) { Within = within, Back = isBack is true ? Backs.Wire : null }
+            : null;
+    }
+
+    private TapedDistance? Distance(YamlValue item)
+    {
+        var context = Backs.Context;
         if (FieldReader.Of(item, Vocabulary.Distance, context) is not { } map)
         {
             return null;
         }
 
-        foreach (var word in Vocabulary.Distance.Known.Where(word => !map.Has(word)))
+        foreach (var word in Vocabulary.Distance.Known.Where(word => word is not "within" && !map.Has(word)))
         {
             map.ReportMissing($"a distance needs `{word}`: write it like `{Vocabulary.Distance.Example}`");
         }
 
         var (from, to) = (Place(map, "from", context), Place(map, "to", context));
         var length = map.Length("distance", Range.PositiveLength);
-        return from is { } first && to is { } second && length is { } known
-            ? new(first, second, known, map.PositionOfValue("distance"))
+        var within = map.Length("within", Range.LengthOrZero);
+        return from is { } first && to is { } second && length is { } known && map.Has("within") == within.HasValue
+            ? new(first, second, known, map.PositionOfValue("distance")) { Within = within }
             : null;
     }
 

@@ -224,7 +224,7 @@ public static class FormatKinds
             ["rows"] = Rows,
             ["corners"] = Several(Several(Length)),
             ["legs"] = Several(Words(Vocabulary.Move)),
-            ["distances"] = Either(Several(Words(Vocabulary.Distance)), Named(Length)),
+            ["distances"] = Either(Several(Words(Vocabulary.Distance)), Named(Either(Length, Words(Vocabulary.Taped)))),
             ["side"] = Either(Side, Named(Side)),
             [RouteForm.Mirror] = Name,
             ["clips"] = Clipped,
@@ -286,7 +286,13 @@ public static class FormatKinds
         });
         Add("checked-distance", Vocabulary.CheckedDistance, new(StringComparer.Ordinal) { ["distance"] = Length, ["within"] = Length });
         Add("trial-fit", Vocabulary.TrialFit, new(StringComparer.Ordinal) { ["ahead"] = Length, ["aside"] = Length });
-        Add("distance", Vocabulary.Distance, new(StringComparer.Ordinal) { ["from"] = Point, ["to"] = Point, ["distance"] = Length });
+        Add("distance", Vocabulary.Distance, new(StringComparer.Ordinal)
+        {
+            ["from"] = Point,
+            ["to"] = Point,
+            ["distance"] = Length,
+            ["within"] = Length,
+        });
         Add("length-within", Vocabulary.LengthWithin, new(StringComparer.Ordinal) { ["length"] = Length, ["within"] = Length });
         Add("angle-within", Vocabulary.AngleWithin, new(StringComparer.Ordinal) { ["angle"] = Rotation, ["within"] = Angle });
     }

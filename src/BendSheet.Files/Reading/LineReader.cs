@@ -68,7 +68,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
         var bender = file.Benders.Chosen(map, entry, context);
         var habit = map.Choice("measured", MeasuredToWords.All);
         var held = map.Has("clips") ? ClipsReader.Read(map, context) : file.Clips;
-        var route = new LineRouteReader(file.Benders, file.Templates, context).Read(map, entry.Key, bender);
+        var route = new LineRouteReader(file, context).Read(map, entry.Key, bender);
         var taped = TapedReader.Read(map, route, file.Wire, context);
         var piece = PieceReader.Read(map, route?.Route, context);
         var wireIsKnown = habit is null || !map.Has(RouteForm.Rows.Word) || WireIsKnown(map, habit.Value);

@@ -6,10 +6,9 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Reading;
 
 /// <summary>Reads a line's route, in the one form that it was typed in. Null after findings.</summary>
-/// <param name="benders">All tools of the file.</param>
-/// <param name="templates">That rows may use.</param>
+/// <param name="file">What the file says for all lines.</param>
 /// <param name="context">For findings.</param>
-internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary templates, FileContext context)
+internal sealed class LineRouteReader(FileDefaults file, FileContext context)
 {
     /// <summary>The route of a line.</summary>
     public LineRoute? Read(FieldReader line, YamlText name, Bender? bender)
@@ -35,7 +34,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
     /// <summary>Straights and bends, with how they lie.</summary>
     public LineRoute? OfRows(TypedRoute typed)
     {
-        var route = new RowReader(typed.Bender, benders, templates, context).Route(typed.Value);
+        var route = new RowReader(typed.Bender, file.Benders, file.Templates, context).Route(typed.Value);
         var start = typed.Line.Value("start") is { } said ? StartReader.Read(said, context) : Frame.Default;
         return route is null || start is null ? null : new(route, start.Value, typed.Line.Has("start"));
     }
@@ -45,7 +44,7 @@ internal sealed class LineRouteReader(NameTable<Bender> benders, TemplateLibrary
         Through(read(typed.Value, context), typed);
 
     /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
-    public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed.Line, typed.Value, context) is var (corners, fit)
+    public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed, file, context) is var (corners, fit)
         && Through(corners, typed) is { } route ? route with { LiesOnCar = false, HasWire = true, Corners = [], Taped = fit } : null;
 
     private LineRoute? Through(IReadOnlyList<CornerPoint>? points, TypedRoute typed)

@@ -82,7 +82,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             .. PieceReader.Words, "made",
         ]);
 
-    /// <summary>A measurement beside the route that is less sure than the tape.</summary>
+    /// <summary>A measurement that is less sure than the tape, or to the backs of bends.</summary>
     public static Vocabulary Taped { get; } = new("a measurement", "{distance: 344 mm, within: 3 mm}", ["distance", "within", "to"]);
 
     /// <summary>A length of a row that is more or less sure than the others.</summary>
@@ -109,7 +109,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Scatter { get; } = new("`scatter`", "{mark: 1 mm, bend: 1.5, roll: 2}", ["mark", "bend", "roll"]);
 
     /// <summary>A distance of a route of distances, where these are a list.</summary>
-    public static Vocabulary Distance { get; } = new("a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance"]);
+    public static Vocabulary Distance { get; } = new(
+        "a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance", "within"]);
 
     /// <summary>How a line is held.</summary>
     public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole", "width"]);

@@ -23,6 +23,9 @@ internal static class Evening
     private const double BendError = 0.7;
     private const double RollError = 1;
 
+    /// <summary>A bend is nudged until a gap is off by less than this, in millimetres, as it is read.</summary>
+    private const double Nudge = 0.5;
+
     /// <summary>The figures, a line for each number of measurements.</summary>
     public static string Run()
     {
@@ -30,8 +33,8 @@ internal static class Evening
             "measurements  rule    piece                      miss  askew  within 3 mm  and 2°  bends put right\n");
         foreach (var (count, tape) in new[] { (0, 1.0), (1, 1), (2, 1), (3, 1), (4, 1), (3, 0.5) })
         {
-            var chance = new Chance(20261126);
-            var evenings = Enumerable.Range(0, Lines).Select(_ => One(count, tape, chance)).ToList();
+            var (chance, portChance) = (new Chance(20261126), new Chance(20261127));
+            var evenings = Enumerable.Range(0, Lines).Select(_ => One(count, tape, chance, portChance)).ToList();
             foreach (var (stage, name) in Stages.Index())
             {
                 var landings = evenings.ConvertAll(one => one[stage]);
@@ -48,7 +51,10 @@ internal static class Evening
     }
 
     private static readonly string[] Stages =
-        ["made exactly", "as it was bent", "put right at the bench", "after a trial fit", "after a second one"];
+    [
+        "made exactly", "as it was bent", "put right at the bench",
+        "a trial fit, by tape", "a second, by tape", "a trial fit, at port", "a second, at port",
+    ];
 
     private static double Part(int count) => 100.0 * count / Lines;
 
@@ -57,7 +63,8 @@ internal static class Evening
     /// <param name="count">How much is measured on the wire beside the rows.</param>
     /// <param name="tape">Of a rule on the bench, and of the gap at a port, in millimetres.</param>
     /// <param name="chance">Of everything.</param>
-    private static List<(double Miss, double Askew, int Steps)> One(int count, double tape, Chance chance)
+    /// <param name="portChance">Of what is done at the port.</param>
+    private static List<(double Miss, double Askew, int Steps)> One(int count, double tape, Chance chance, Chance portChance)
     {
         var line = SimulatedLine.Random(chance, chance.Whole(3, 7));
         var read = line.Read(chance);
@@ -87,38 +94,62 @@ internal static class Evening
         }
 
         var known = PieceCauses.Of(piece, [.. checks.Select(Measured)])[0].Estimate.Errors;
-        (known, var steps) = PutRight(piece, known, made, aimed, relative: false, tape, chance);
+        (known, var steps) = PutRight(piece, known, made, new(aimed, aimed), Seen.AtBench, tape, chance);
         stages.Add(Off(PieceLanding.Of(piece.With(made)), steps));
 
-        for (var fit = 0; fit < 2; fit++)
-        {
-            var (now, thought) = (PieceLanding.Of(piece.With(made)), PieceLanding.Of(piece.With(known)));
-            var there = new PieceLanding(
-                thought.Ahead + port.Ahead - now.Ahead + chance.Error(tape),
-                thought.Aside + port.Aside - now.Aside + chance.Error(tape),
-                aimed.Direction);
-            (known, steps) = PutRight(piece, known, made, there, relative: true, tape, chance);
-            stages.Add(Off(PieceLanding.Of(piece.With(made)), steps));
-        }
-
+        stages.AddRange(OfferedUp(Seen.ByTape, chance));
+        stages.AddRange(OfferedUp(Seen.AtPort, portChance));
         return stages;
+
+        IEnumerable<(double, double, int)> OfferedUp(Seen how, Chance luck)
+        {
+            var (tube, thought) = ((double[])made.Clone(), known);
+            for (var fit = 0; fit < 2; fit++)
+            {
+                var (now, there) = (PieceLanding.Of(piece.With(tube)), PieceLanding.Of(piece.With(thought)));
+                var seen = new PieceLanding(
+                    there.Ahead + port.Ahead - now.Ahead + luck.Error(tape),
+                    there.Aside + port.Aside - now.Aside + luck.Error(tape),
+                    aimed.Direction);
+                (thought, var count) = PutRight(piece, thought, tube, new(seen, port), how, tape, luck);
+                yield return Off(PieceLanding.Of(piece.With(tube)), count);
+            }
+        }
 
         (double, double, int) Off(PieceLanding landing, int steps) =>
             (landing.MissTo(port), landing.AskewTo(port) * 180 / Math.PI, steps);
     }
 
-    /// <summary>Bends what the tool says until the tape reads what it says.</summary>
+    /// <summary>What tells that a bend is put right.</summary>
+    private enum Seen
+    {
+        /// <summary>What a tape reads, on the bench.</summary>
+        AtBench,
+
+        /// <summary>By how much more a tape reads than before.</summary>
+        ByTape,
+
+        /// <summary>The gap at the port itself, offered up after every nudge.</summary>
+        AtPort,
+    }
+
+    /// <summary>Where a port is.</summary>
+    /// <param name="Typed">As somebody who knows the piece by its checks has to take it to be.</param>
+    /// <param name="True">Where it is.</param>
+    private readonly record struct Port(PieceLanding Typed, PieceLanding True);
+
+    /// <summary>Bends what the tool says until what it says is read.</summary>
     private static (double[] Known, int Steps) PutRight(
-        BentPiece piece, double[] known, double[] made, PieceLanding port, bool relative, double tape, Chance chance)
+        BentPiece piece, double[] known, double[] made, Port port, Seen how, double tape, Chance chance)
     {
         // What is near enough is left alone.
         var (landing, wanted) = (PieceLanding.Of(piece.With(known)), WantedFit.CommonPractice);
-        if (landing.MissTo(port) <= wanted.Miss.Millimetres && landing.AskewTo(port) <= wanted.Askew.Radians)
+        if (landing.MissTo(port.Typed) <= wanted.Miss.Millimetres && landing.AskewTo(port.Typed) <= wanted.Askew.Radians)
         {
             return (known, 0);
         }
 
-        if (CorrectionSearch.Of(piece, known, port, wanted, Diameter, tape) is not { } correction)
+        if (CorrectionSearch.Of(piece, known, port.Typed, wanted, Diameter, tape, how == Seen.AtPort) is not { } correction)
         {
             return (known, 0);
         }
@@ -126,28 +157,46 @@ internal static class Evening
         foreach (var step in correction.Steps)
         {
             var error = piece.IndexOf(step.IsTwist ? PieceErrorKind.Roll : PieceErrorKind.Bend, step.Bend);
-            var before = made[error];
-            if (step.Until is not { } until)
+            double Read(PieceQuantity one) => piece.With(made).ValueOf(one);
+            switch (step)
             {
-                made[error] += step.By.Radians + chance.Error((step.IsTwist ? RollError : BendError) * Math.PI / 180);
-                continue;
-            }
+                case { Gap: { } gap }:
+                    double Gap()
+                    {
+                        var now = PieceLanding.Of(piece.With(made));
+                        return gap.IsAside ? port.True.Aside - now.Aside : port.True.Ahead - now.Ahead;
+                    }
 
-            var reads = relative
-                ? piece.With(made).ValueOf(until) + chance.Error(tape) + step.Change.Millimetres + chance.Error(tape)
-                : step.Reads.Millimetres + chance.Error(tape);
-            made[error] += step.By.Radians;
-            for (var round = 0; round < 8; round++)
-            {
-                var off = reads - piece.With(made).ValueOf(until);
-                var at = made[error];
-                made[error] += 1e-4;
-                var slope = (reads - off - piece.With(made).ValueOf(until)) / -1e-4;
-                made[error] = Math.Clamp(at + (off / slope), before + step.By.Radians - 0.1, before + step.By.Radians + 0.1);
+                    Move(made, error, step.By, Gap, gap.Left.Millimetres + chance.Error(tape) + chance.Between(-Nudge, Nudge));
+                    break;
+                case { Until: { } until } when how == Seen.ByTape:
+                    var reads = Read(until) + chance.Error(tape) + step.Change.Millimetres + chance.Error(tape);
+                    Move(made, error, step.By, () => Read(until), reads);
+                    break;
+                case { Until: { } until } when how == Seen.AtBench:
+                    Move(made, error, step.By, () => Read(until), step.Reads.Millimetres + chance.Error(tape));
+                    break;
+                default:
+                    made[error] += step.By.Radians + chance.Error((step.IsTwist ? RollError : BendError) * Math.PI / 180);
+                    break;
             }
         }
 
         return (correction.Errors, correction.Steps.Length);
+    }
+
+    /// <summary>A bend is moved by about so much, until something reads what it is to.</summary>
+    private static void Move(double[] made, int error, Angle by, Func<double> read, double until)
+    {
+        var middle = made[error] + by.Radians;
+        made[error] = middle;
+        for (var round = 0; round < 8; round++)
+        {
+            var (at, now) = (made[error], read());
+            made[error] += 1e-4;
+            var slope = (read() - now) / 1e-4;
+            made[error] = Math.Clamp(at + ((until - now) / slope), middle - 0.1, middle + 0.1);
+        }
     }
 
     private static BentPiece Piece(LineTemplate template)

@@ -1,3 +1,4 @@
+using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
 using static BendSheet.Files.Tests.Reading.TypedTemplates;
 
@@ -34,8 +35,51 @@ public class DistancesReaderTests
     [InlineData("[]", "6:16 wrong-kind")]
     [InlineData("{A-1: 120, 0-1: 130}", "6:32 distance-said-twice")]
     [InlineData("{A-1: 120, B-B: 130}", "6:32 no-distance")]
+    [InlineData("{A-1: {within: 3}}", "6:22 missing-word")]
+    [InlineData("{A-1: {distance: 120, within: -3}}", "6:46 out-of-range")]
+    [InlineData("{A-1: {distance: 120, to: back}}", "6:42 missing-word")]
+    [InlineData("[{from: A, to: 1, distance: 120, within: x}]", "6:57 unreadable-length")]
     public void What_is_wrong_is_said_where_it_stands(string typed, string places) =>
         Assert.StartsWith(places, Places(Read(File(typed, side: false))), StringComparison.Ordinal);
+
+    /// <summary>The flat U of <see cref="BackReaderTests"/>, by nothing but a tape over its backs.</summary>
+    [Fact]
+    public void Distances_over_backs_give_the_corners()
+    {
+        var distances = string.Join(", ", new[]
+        {
+            ("A-1", 119.6774), ("1-2", 99.3539), ("2-B", 79.6777), ("A-2", 155.7501), ("1-B", 127.6083), ("A-B", 107.7033),
+        }.Select(one => FormattableString.Invariant($"{one.Item1}: {{distance: {one.Item2}, to: back}}")));
+        var file = Read(Top + "wire: {diameter: 2.4, radius: 4}\nlines:\n  fl:\n    distances: {" + distances + "}\n");
+        Assert.Equal("7:216 taken-as-flat", Places(file));
+        var line = Assert.Single(file.Lines);
+        Assert.All(line.Route.Legs.Zip([120, 100, 80]), leg => Assert.Equal(leg.Second, leg.First.Measured.Millimetres, 1e-3));
+        Assert.All(line.Route.Bends, bend => Assert.Equal(90, bend.Turn.Degrees, 1e-2));
+        Assert.All(line.Taped!.Residuals, one => Assert.Equal(0, one.Residual.Millimetres, 1e-3));
+        Assert.Equal("A-1 to back", LineSurvey.Of(line)!.Measurements[0].Name);
+    }
+
+    /// <summary>
+    /// One distance too many, 5.94 mm too long, which the others check little. Corners that meet the weighed distances best are where the
+    /// adjustment has them, which goes another way to them; and a distance of which nobody is sure gives way.
+    /// </summary>
+    [Theory]
+    [InlineData("{distance: 333, within: 20}", -5.94, 0.3)]
+    [InlineData("{distance: 333, within: 0.1}", 0, 0.001)]
+    [InlineData("333", 0, 0.1)]
+    public void What_is_less_sure_gives_way(string last, double moved, double within)
+    {
+        // A - 1 - 2 - 3 - B: legs of 120, 60, 200 and 80, bends of 45, 30 and 90, all but A to B as they are.
+        var file = Read(Top + "tolerance: {tape: 1}\nlines:\n  fl:\n    distances: {A-1: 120, A-2: 167.881, 1-2: 60, A-3: 344.045, "
+            + "1-3: 253.749, 2-3: 200, 1-B: 259.546, 2-B: 215.407, 3-B: 80, A-B: " + last + "}\n    side: {2: right, 3: left}\n");
+        var line = Assert.Single(file.Lines);
+        var taped = line.Taped!.Residuals;
+        Assert.Equal(moved, taped[^1].Reconciled.Millimetres - 333, within);
+        var survey = LineSurvey.Of(line)!;
+        Assert.Equal(taped.Length, survey.Measurements.Length);
+        Assert.All(taped.Zip(survey.Measurements), one =>
+            Assert.Equal(one.First.Reconciled.Millimetres, one.Second.Adjusted, 2e-3));
+    }
 
     private static Route Route(string distances, bool side = true)
     {

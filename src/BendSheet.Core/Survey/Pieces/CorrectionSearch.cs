@@ -38,9 +38,10 @@ internal sealed class CorrectionSearch
     private readonly WantedFit _wanted;
     private readonly double _halfWidth;
     private readonly double _tape;
+    private readonly bool _atPort;
 
-    private CorrectionSearch(BentPiece piece, PieceLanding port, WantedFit wanted, double halfWidth, double tape) =>
-        (_piece, _port, _wanted, _halfWidth, _tape) = (piece, port, wanted, halfWidth, tape);
+    private CorrectionSearch(BentPiece piece, PieceLanding port, WantedFit wanted, double halfWidth, double tape, bool atPort) =>
+        (_piece, _port, _wanted, _halfWidth, _tape, _atPort) = (piece, port, wanted, halfWidth, tape, atPort);
 
     /// <summary>The correction; no steps where the piece is near enough as it is, null where nothing brings it there.</summary>
     /// <param name="piece">With its errors.</param>
@@ -49,10 +50,17 @@ internal sealed class CorrectionSearch
     /// <param name="wanted">How near is near enough.</param>
     /// <param name="outsideDiameter">Of the tube.</param>
     /// <param name="tape">How well a distance is read while a bend is moved: one standard deviation, in millimetres.</param>
+    /// <param name="atPort">The piece is offered up while a bend is moved, and the gap at the port is what is read.</param>
     public static Correction? Of(
-        BentPiece piece, double[] errors, PieceLanding port, WantedFit wanted, Length outsideDiameter, double tape)
+        BentPiece piece,
+        double[] errors,
+        PieceLanding port,
+        WantedFit wanted,
+        Length outsideDiameter,
+        double tape,
+        bool atPort = false)
     {
-        var search = new CorrectionSearch(piece, port, wanted, outsideDiameter.Millimetres / 2, tape);
+        var search = new CorrectionSearch(piece, port, wanted, outsideDiameter.Millimetres / 2, tape, atPort);
         List<Try> tries = [search.Tried([], errors)];
         Try? near = null;
         for (var count = 0; count <= MostSteps; count++)
@@ -83,6 +91,11 @@ internal sealed class CorrectionSearch
     /// </summary>
     private double Sureness(Try one)
     {
+        if (_atPort && Watched(one) is { } watched)
+        {
+            return (one.Miss * one.Miss) + (_tape * _tape * watched.Variance);
+        }
+
         PieceQuantity[] quantities = [.. PieceChecks.Quantities(_piece.With(one.Errors))];
         var sum = one.Miss * one.Miss;
         foreach (var i in one.Set)
@@ -168,7 +181,8 @@ internal sealed class CorrectionSearch
         var steps = ImmutableArray.CreateBuilder<CorrectionStep>();
         var now = (double[])errors.Clone();
         PieceQuantity[] quantities = [.. PieceChecks.Quantities(_piece.With(now))];
-        foreach (var i in found.Set)
+        var watched = _atPort ? Watched(found) : null;
+        foreach (var (place, i) in (watched?.Order.Select(k => found.Set[k]) ?? found.Set).Index())
         {
             var before = _piece.With(now);
             now[i] = found.Errors[i];
@@ -181,7 +195,10 @@ internal sealed class CorrectionSearch
                 Angle.FromRadians(found.Errors[i] - errors[i]),
                 best is { } k ? quantities[k] : null,
                 Read(best, _piece.With(now)),
-                Read(best, _piece.With(now)) - Read(best, before)));
+                Read(best, _piece.With(now)) - Read(best, before))
+            {
+                Gap = watched is null ? null : Gap(watched.IsAside[place], PieceLanding.Of(_piece.With(now))),
+            });
         }
 
         Length Read(int? quantity, PiecePlaces places) =>
@@ -189,6 +206,18 @@ internal sealed class CorrectionSearch
 
         return new(steps.ToImmutable(), Length.FromMillimetres(found.Miss), Angle.FromRadians(found.Askew)) { Errors = found.Errors };
     }
+
+    private PortGap Gap(bool isAside, PieceLanding landing) =>
+        new(isAside, Length.FromMillimetres(isAside ? _port.Aside - landing.Aside : _port.Ahead - landing.Ahead));
+
+    /// <summary>What to look at while the piece is offered up; null where the port does not show one of the moves.</summary>
+    private PortWatch? Watched(Try one) => PortWatch.Of(
+        [.. one.Set.Select(i => Slope(one.Errors, i, tried =>
+        {
+            var landing = PieceLanding.Of(_piece.With(tried));
+            return [landing.Ahead, landing.Aside];
+        }))],
+        LeastShown * 180 / Math.PI);
 
     /// <summary>A tape shows a degree where it moves by so much, in millimetres.</summary>
     private const double LeastShown = 0.5;

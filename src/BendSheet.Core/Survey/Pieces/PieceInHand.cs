@@ -155,7 +155,8 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
                         port,
                         Template.Wanted,
                         Template.Tube.OutsideDiameter,
-                        PieceWeighing.Tape(Template))
+                        PieceWeighing.Tape(Template),
+                        atPort: Template.TrialFit is not null)
                     : null,
                 Aimed = Piece.IsWhole || !isClear ? null : AimedAnew.Of(Template, layout, Piece, Whole, whole, port),
                 IsPortNowhere = isPortNowhere,

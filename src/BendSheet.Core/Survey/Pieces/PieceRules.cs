@@ -167,7 +167,8 @@ public static class PieceRules
 
     /// <summary>What to do, in words; null where nothing is to be done, or nobody knows.</summary>
     public static string? InWords(Correction? correction, int bends, bool afterTrialFit) => correction is { Steps.IsEmpty: false }
-        ? string.Join(", then ", correction.Steps.Select(step => InWords(step, bends, afterTrialFit)))
+        ? (correction.Steps.Any(step => step.Gap is not null) ? "a little at a time and offered up each time, " : string.Empty)
+            + string.Join(", then ", correction.Steps.Select(step => InWords(step, bends, afterTrialFit)))
             + $": B is then {Mm(correction.Miss.Millimetres)} off and {AngleNotation.Figure(correction.Askew)} askew"
         : null;
 
@@ -224,15 +225,30 @@ public static class PieceRules
         var act = step.IsTwist
             ? $"twist the straight before bend {number} by {by} {(step.By > Angle.Zero ? "cw" : "ccw")}"
             : $"{(step.By > Angle.Zero ? "close" : "open")} bend {number} by {by}";
-        return step.Until switch
+        return step switch
         {
-            null => act,
-            { } until when afterTrialFit =>
-                $"{act}, until {until.InWords(bends)} is {Mm(step.Change.Millimetres)} "
+            { Gap: { } gap } => $"{act}, until {InWords(gap)}",
+            { Until: null } => act,
+            { Until: var until } when afterTrialFit =>
+                $"{act}, until {until.Value.InWords(bends)} is {Mm(step.Change.Millimetres)} "
                     + $"{(step.Change > Length.Zero ? "more" : "less")} than now",
-            { } until => $"{act}, until {until.InWords(bends)} is {Mm(step.Reads.Millimetres)}",
+            { Until: var until } => $"{act}, until {until.Value.InWords(bends)} is {Mm(step.Reads.Millimetres)}",
         };
     }
+
+    /// <summary>In the words of <c>trial-fit</c>.</summary>
+    private static string InWords(PortGap gap) => (gap.IsAside, Math.Abs(gap.Left.Millimetres) < Level, gap.Left > Length.Zero) switch
+    {
+        (false, true, _) => "B is as far ahead as the port",
+        (true, true, _) => "B is as far aside as the port",
+        (false, _, true) => $"the port lies {Mm(gap.Left.Millimetres)} further ahead than B",
+        (true, _, true) => $"the port lies {Mm(gap.Left.Millimetres)} further aside than B",
+        (false, _, false) => $"the port lies {Mm(gap.Left.Millimetres)} less far ahead than B",
+        (true, _, false) => $"the port lies {Mm(gap.Left.Millimetres)} less far aside than B",
+    };
+
+    /// <summary>A gap of less, in millimetres, nobody sees.</summary>
+    private const double Level = 0.5;
 
     private static string Reading(PieceReading one, int bends) => one.Quantity.IsAngle
         ? $"{one.Name} is {Degrees(one.Measured)} on the piece, {Degrees(one.Residual)} {Than(one)} the sheet's {Degrees(one.Expected)}"

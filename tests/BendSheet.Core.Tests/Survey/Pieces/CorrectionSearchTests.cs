@@ -1,3 +1,4 @@
+using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
@@ -97,6 +98,63 @@ public class CorrectionSearchTests
         Assert.Equal(Line.Plan().CutLength.Millimetres, solved.Plan.CutLength.Millimetres, 6);
         Assert.Contains("are aimed anew: B is then ", solved.Findings.Single(
             finding => finding.Rule == PieceRules.FinishedDiffers).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>
+    /// A bend that is closed takes the tube for it from the straight that is swept: closed by 3° on a radius of 15 mm it takes 0.79 mm.
+    /// </summary>
+    [Theory]
+    [InlineData(0.6, false)]
+    [InlineData(1, true)]
+    public void A_bend_is_not_closed_by_more_than_the_straight_beside_it_has(double left, bool closes)
+    {
+        const double Radius = 15;
+        var piece = BentPieceTests.Piece(
+            Lines.Of(Lines.Bender(Radius), [120, (Radius * Math.Tan(22.5 * Math.PI / 180)) + left], (0, 45)));
+        Assert.Equal(left, piece.StraightBefore(2), 9);
+        var wanted = new double[piece.Errors.Length];
+        wanted[piece.IndexOf(PieceErrorKind.Bend, 1)] = 3 * Math.PI / 180;
+        var found = CorrectionSearch.Of(
+            piece, new double[piece.Errors.Length], PieceLanding.Of(piece.With(wanted)), WantedFit.CommonPractice, Lines.Mm(4.76), 1);
+        Assert.Equal(closes, found is not null);
+        if (found is not null)
+        {
+            Assert.Equal(3, Assert.Single(found.Steps).By.Degrees, 0.2);
+        }
+    }
+
+    /// <summary>
+    /// Bends 1 and 2 leave each other just the grip that the tool needs. Aimed anew, bend 2 comes nearer to bend 1, which is made: in the
+    /// order of work that the line was begun in it can no longer be held.
+    /// </summary>
+    [Theory]
+    [InlineData(12, true)]
+    [InlineData(2, false)]
+    public void The_order_that_was_begun_is_checked_again(double grip, bool stops)
+    {
+        const double Radius = 15;
+        var setbacks = Radius * (Math.Tan(22.5 * Math.PI / 180) + Math.Tan(15 * Math.PI / 180));
+        var tool = Lines.Bender(Radius) with { Grip = Lines.Mm(grip), Follow = Lines.Mm(grip) };
+        var line = Lines.Of(tool, [120, setbacks + 12, 200, 150], (0, 45), (90, 30), (-45, 90)) with { Wanted = WantedFit.CommonPractice };
+        var begun = CarPlan.Line(line);
+        Assert.Equal([0, 1, 2], begun.Plan!.Order.Steps.Select(step => step.Bend));
+        Assert.DoesNotContain(begun.Findings, finding => finding.Rule == NoOrder.Rule);
+
+        // Bend 1 came out 3° too little.
+        var goesOn = CarPlan.Line(line with
+        {
+            Bent = [1],
+            Checks = [new(new(PieceKind.Bend, 0, 1), Lines.Deg(42).Radians, At) { Within = Lines.Deg(0.1).Radians }],
+        });
+        Assert.NotNull(goesOn.Piece!.Aimed);
+        Assert.InRange(goesOn.Layout!.Legs[1].StraightLeft.Millimetres, 2, 11.9);
+        var findings = goesOn.Findings.Where(finding => finding.Rule == NoOrder.Rule).ToList();
+        Assert.Equal(stops, findings.Count == 1);
+        Assert.All(findings, finding =>
+        {
+            Assert.StartsWith("aimed anew, bend 2 has too little straight tube beside it", finding.Message, StringComparison.Ordinal);
+            Assert.Equal(Lines.TurnAt(1), finding.Position);
+        });
     }
 
     private static (Vector3D EndB, Vector3D Way) Landing(TubeCentreline line)
