@@ -107,11 +107,10 @@ public static class NoOrder
         var left = atA ? task.TowardsA(0, made: false) : task.TowardsB(task.Count - 1, made: false);
         return Rule.Error(
             leg.At,
-            $"end {letter} cannot be finished: flared after the bends, fitting {fitting.Name} needs "
-            + $"{FindingFigures.UpMm(fitting.StraightNeeded)} of straight tube and {FindingFigures.Mm(leg.StraightLeft)} is left; "
-            + $"flared before them, what is slid on takes {FindingFigures.Mm(fitting.HardwareLength)} of it and "
-            + $"{FindingFigures.Mm(left)} is too little for the tool at bend {number}: move the bend further from the end, or use a tool "
-            + "that needs less");
+            $"end {letter} cannot be flared. After bending, fitting {fitting.Name} needs {FindingFigures.UpMm(fitting.StraightNeeded)} "
+            + $"of straight tube and {FindingFigures.Mm(leg.StraightLeft)} is left. Before bending, its hardware covers "
+            + $"{FindingFigures.Mm(fitting.HardwareLength)} and leaves {FindingFigures.Mm(left)}, too little for the tool at bend {number}"
+            + ". Move the bend further from the end, or use a tool that needs less");
     }
 
     /// <summary>A bend that finds too little on both sides, whatever is made first.</summary>

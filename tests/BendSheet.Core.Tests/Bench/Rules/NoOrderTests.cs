@@ -89,10 +89,9 @@ public class NoOrderTests
             Severity.Error,
             NoOrder.Rule,
             Lines.StraightAt(0),
-            "end A cannot be finished: flared after the bends, fitting an3 needs 35.0 mm (1.378 in) of straight tube and 34.0 mm (1.339 "
-            + "in) is left; "
-            + "flared before them, what is slid on takes 26.0 mm (1.024 in) of it and 8.0 mm (0.315 in) is too little for the tool at "
-            + "bend 1: move the bend further from the end, or use a tool that needs less");
+            "end A cannot be flared. After bending, fitting an3 needs 35.0 mm (1.378 in) of straight tube and 34.0 mm (1.339 in) is left. "
+            + "Before bending, its hardware covers 26.0 mm (1.024 in) and leaves 8.0 mm (0.315 in), too little for the tool at bend 1. "
+            + "Move the bend further from the end, or use a tool that needs less");
     }
 
     [Fact]
