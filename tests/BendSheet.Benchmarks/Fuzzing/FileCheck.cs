@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
@@ -41,7 +42,7 @@ internal sealed class FileCheck(string folder)
     public string? WhatIsWrong(string typed, int number)
     {
         var bytes = Encoding.UTF8.GetBytes(typed);
-        var file = TemplateReader.Read("-", new MemoryStream(bytes));
+        var file = TypedFile.Read(TypedFile.StandardInput, () => new MemoryStream(bytes));
         var plan = CarPlan.Of(file, []);
         var (json, stock) = (SolvedJson.Write(plan), StockJson.Write(plan));
         Sound += plan.Verdict == Verdict.Good ? 1 : 0;
