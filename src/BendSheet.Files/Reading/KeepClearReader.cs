@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Clearance;
-using BendSheet.Core.Findings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Units;
 using BendSheet.Files.Yaml;
@@ -68,7 +67,7 @@ internal static class KeepClearReader
             return null;
         }
 
-        var shape = map.Has("box") ? Box(map, context) : Cylinder(map, context);
+        Solid? shape = map.Has("box") ? Box(map, context) : Cylinder(map, context);
         return isNamed && shape is not null && map.Has("clearance") == clearance.HasValue
             ? new(entry.Key.Text, shape, clearance ?? KeepClearZone.UsualClearance, why, entry.Key.Position)
             : null;
@@ -113,7 +112,7 @@ internal static class KeepClearReader
         if (!map.Has("from") || !map.Has("to"))
         {
             map.ReportMissing($"`from` and `to` are {what}: add `{(map.Has("from") ? "to" : "from")}`, such as "
-                + $"`from: {Vocabulary.Place.Example}`");
+                + $"`from: {Vocabulary.Spot.Example}`");
         }
 
         return from is { } one && to is { } other ? (one, other) : null;

@@ -1,8 +1,6 @@
 using System.Globalization;
-using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Geometry;
-using BendSheet.Core.Units;
 using BendSheet.Files.Yaml;
 
 namespace BendSheet.Files.Reading;
@@ -65,7 +63,7 @@ internal static class SpotReader
 
     /// <summary>A place from the corner that the owner chose.</summary>
     public static Vector3D? Place(YamlValue value, FileContext context) =>
-        FieldReader.Of(value, Vocabulary.Place, context) is { } map ? Sum(map, Range.SignedLength, "one place", context) : null;
+        FieldReader.Of(value, Vocabulary.Spot, context) is { } map ? Sum(map, Range.SignedLength, "one place", context) : null;
 
     /// <summary>How a port, or every port of a part, lies; null where nothing is said, and after findings.</summary>
     /// <param name="map">With <c>at</c> and <c>faces</c>.</param>

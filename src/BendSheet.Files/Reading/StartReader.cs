@@ -6,6 +6,8 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads how a line of rows lies on the car: the way it leaves end A and the way its first bend turns.</summary>
 internal static class StartReader
 {
+    private static readonly string[] Needed = ["heading", "towards"];
+
     /// <summary>The frame of end A; null after findings.</summary>
     public static Frame? Read(YamlValue value, FileContext context)
     {
@@ -16,7 +18,7 @@ internal static class StartReader
 
         var heading = map.Choice("heading", SpotReader.Ways);
         var towards = map.Choice("towards", SpotReader.Ways);
-        foreach (var word in new[] { "heading", "towards" }.Where(word => !map.Has(word)))
+        foreach (var word in Needed.Where(word => !map.Has(word)))
         {
             context.Report(FileRules.MissingWord.Error(
                 map.Position,

@@ -148,7 +148,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "`spans`", "{droop: 310 mm, bump: 260 mm, lock: 330 mm}", ["droop", "bump", "lock"]);
 
     /// <summary>A place on the car, from one corner of the owner's choosing.</summary>
-    public static Vocabulary Place { get; } = new("a place", "{forward: 1200 mm, left: 350 mm, up: 420 mm}", WordsOfWays);
+    public static Vocabulary Spot { get; } = new("a place", "{forward: 1200 mm, left: 350 mm, up: 420 mm}", WordsOfWays);
 
     /// <summary>Where a port lies.</summary>
     public static Vocabulary PortPlace { get; } = new("`at`", "{forward: 1200 mm, left: 350 mm, up: 420 mm}", [.. WordsOfWays, "within"]);
@@ -213,7 +213,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         Start,
         Move,
         Spans,
-        Place,
+        Spot,
         PortPlace,
         Zone,
         ZoneBox,
