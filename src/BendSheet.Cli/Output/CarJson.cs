@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.Json;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
@@ -28,7 +27,7 @@ internal static class CarJson
         json.WriteObjects("keepClear", plan.Measured.Room.Zones, zone => WriteZone(json, zone));
         json.WriteObjects("tooNear", plan.Clearances.Approaches, approach => WriteApproach(json, approach));
         WriteFilling(json, plan.Filling);
-        json.WriteObjects("clipRuns", plan.Lines.SelectMany(ClipRun.Of, (line, run) => (Line: line, Run: run)), one =>
+        json.WriteObjects("clipRuns", plan.Lines.SelectMany(line => ClipRun.Of(line), (line, run) => (Line: line, Run: run)), one =>
         {
             json.WriteString("line", one.Line.Template.Name);
             json.WriteNumber("straight", one.Run.Straight);
