@@ -266,7 +266,7 @@ public static class FormatKinds
 
     private static ValueKind.Choice Side => Choice(DistancesReader.Sides.Select(choice => choice.Word));
 
-    private static ValueKind.Choice Way => Choice(StartReader.Ways.Select(choice => choice.Word));
+    private static ValueKind.Choice Way => Choice(SpotReader.Ways.Select(choice => choice.Word));
 
     private static void AddMeasured()
     {
