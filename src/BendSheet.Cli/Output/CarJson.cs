@@ -140,7 +140,12 @@ internal static class CarJson
                 json.WriteStartArray();
                 foreach (var cell in row.Cells)
                 {
-                    json.WriteStringValue(cell.Kind switch { CellKind.Box => "[ ]", CellKind.Blank => cell.Words + "____", _ => cell.Words });
+                    json.WriteStringValue(cell.Kind switch
+                    {
+                        CellKind.Box => "[ ]",
+                        CellKind.Blank => cell.Words + "____",
+                        _ => cell.Words,
+                    });
                 }
 
                 json.WriteEndArray();

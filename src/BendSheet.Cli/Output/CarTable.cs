@@ -37,9 +37,14 @@ internal static class CarTable
     }
 
     private static IEnumerable<string> Filling(Filling filling, LengthNotation notation) => filling.Circuits.Select(circuit =>
-        $"{circuit.Circuit.InWords}: {CommissioningWriter.InLitres(circuit.Litres)} in {notation.WithUnit(circuit.Tube)} of tube"
+        $"{circuit.Circuit.InWords}: {Held(circuit, notation)}"
             + (circuit.Rough.IsEmpty ? string.Empty : $"; by a rough length: {string.Join(", ", circuit.Rough)}")
             + (circuit.NotCounted.IsEmpty ? string.Empty : $"; not counted: {string.Join(", ", circuit.NotCounted)}"));
+
+    private static string Held(CircuitFilling circuit, LengthNotation notation) =>
+        circuit.Litres > 0 ? $"{CommissioningWriter.InLitres(circuit.Litres)} in {notation.WithUnit(circuit.Tube)} of tube"
+        : circuit.Tube > Length.Zero ? $"{notation.WithUnit(circuit.Tube)} of tube; litres need the `wall` of the tube"
+        : "not known, no line of it has a shape yet";
 
     private static IEnumerable<string> Bleeders(CarPlan plan, LengthNotation notation) =>
     [

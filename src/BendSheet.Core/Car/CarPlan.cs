@@ -112,7 +112,8 @@ public sealed class CarPlan
         ];
 
         // A line and its mirror image can have the same fault in the same rows.
-        var findings = ofLines.Concat(wanted.Count == 0 && !isWrong ? [.. plumbing.OfCar, .. BleederLow.Check(network), .. room.OfCar] : []).Distinct().InFileOrder().ToImmutableArray();
+        List<Finding> ofCar = wanted.Count == 0 && !isWrong ? [.. plumbing.OfCar, .. BleederLow.Check(network), .. room.OfCar] : [];
+        var findings = ofLines.Concat(ofCar).Distinct().InFileOrder().ToImmutableArray();
         return new(car, findings, wanted)
         {
             // A mistake elsewhere in the file takes nothing from a line that it does not concern.
@@ -145,10 +146,8 @@ public sealed class CarPlan
         var ofPorts = PortRules.Check(typed, placed, survey).ToImmutableArray();
         if (survey is { IsSuspect: true })
         {
-            return new(typed, null, null, null, ofPorts.Verdict() == Verdict.Good ? [.. ofPorts, .. SurveyRules.Check(typed, survey)] : ofPorts)
-            {
-                Survey = survey,
-            };
+            var ofSurvey = ofPorts.Verdict() == Verdict.Good ? SurveyRules.Check(typed, survey) : [];
+            return new(typed, null, null, null, [.. ofPorts, .. ofSurvey]) { Survey = survey };
         }
 
         var template = survey?.Line ?? placed.Line;

@@ -30,10 +30,11 @@ public sealed record LinePlace(SolvedLine Line, TubePlace Place)
     {
         get
         {
-            var centreline = Line.Centreline!;
+            var straight = Line.Centreline!.Straights[Place.Number];
+            var along = Place.AlongTube - StartOfStraight;
             return Place.InBend
-                ? Stretch.Of(centreline.Arcs[Place.Number]).PointAt(Place.AlongTube - StartOfStraight - centreline.Straights[Place.Number].Length)
-                : Stretch.Of(centreline.Straights[Place.Number]).PointAt(Place.AlongTube - StartOfStraight);
+                ? Stretch.Of(Line.Centreline.Arcs[Place.Number]).PointAt(along - straight.Length)
+                : Stretch.Of(straight).PointAt(along);
         }
     }
 

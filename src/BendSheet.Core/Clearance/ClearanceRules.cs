@@ -61,8 +61,8 @@ public static class ClearanceRules
             : $"lines {first.Line.Template.Name} and {second.Line.Template.Name} leave {FindingFigures.Mm(approach.Gap)} of air";
         return LinesTooNear.Warning(
             second.At,
-            $"{near}: {places}; wanted {FindingFigures.Mm(approach.Wanted)}: lead one of them another way, or clip the two together so that "
-                + "neither can rub");
+            $"{near}: {places}; wanted {FindingFigures.Mm(approach.Wanted)}: lead one of them another way, or clip the two together so "
+                + "that neither can rub");
     }
 
     private static Finding OfZone(Approach approach, KeepClearZone zone)

@@ -9,8 +9,8 @@ namespace BendSheet.Core.Commissioning;
 public static class CommissioningWriter
 {
     private const string Disclaimer =
-        "This page helps to forget nothing. It approves nothing: the makers' instructions, local rules and a licensed mechanic's inspection "
-            + "come first. Do not drive before every box that applies is ticked by the person who looked.";
+        "This page helps to forget nothing. It approves nothing: the makers' instructions, local rules and a licensed mechanic's "
+            + "inspection come first. Do not drive before every box that applies is ticked by the person who looked.";
 
     private static readonly string[] Rechecks = ["after the first drive", "after the first week", "at", "at", "at"];
 
@@ -28,8 +28,8 @@ public static class CommissioningWriter
             [
                 .. new[]
                 {
-                    Joints(network), Hoses(network, notation), Fill(filling, notation), Bleed(filling, notation), Pressure(filling), Recheck(),
-                    Signed(),
+                    Joints(network), Hoses(network, notation), Fill(filling, notation), Bleed(filling, notation), Pressure(filling),
+                    Recheck(), Signed(),
                 }.Where(section => !section.Rows.IsEmpty),
             ]);
 
@@ -65,8 +65,8 @@ public static class CommissioningWriter
     private static CommissioningSection Hoses(PipeNetwork network, LengthNotation notation) => new(
         "Hoses, watched while they move",
         [
-            "Wheel from droop to bump, then steering from lock to lock at both: no hose may stretch, kink, twist, rub or touch tyre, spring "
-                + "or exhaust.",
+            "Wheel from droop to bump, then steering from lock to lock at both: no hose may stretch, kink, twist, rub or touch tyre, "
+                + "spring or exhaust.",
             "A hose is 5 to 8 % longer than its longest way (FAA-H-8083-30, p. 7-19).",
         ],
         ["Hose", "Needed", "Typed", "Droop", "Bump", "Lock left", "Lock right", "Touches nothing"],
@@ -90,7 +90,7 @@ public static class CommissioningWriter
             .. filling.Circuits.Select(circuit => new CommissioningRow(
             [
                 CommissioningCell.Of(circuit.Circuit.InWords),
-                CommissioningCell.Of(InLitres(circuit.Litres)),
+                CommissioningCell.Of(circuit.Litres > 0 ? InLitres(circuit.Litres) : "not known"),
                 CommissioningCell.Of(notation.WithUnit(circuit.Tube)),
                 CommissioningCell.Of(string.Join(", ", circuit.NotCounted)),
                 CommissioningCell.Box,
@@ -123,7 +123,8 @@ public static class CommissioningWriter
     private static CommissioningSection Pressure(Filling filling) => new(
         "Pressure held",
         [
-            "Press the pedal and hold it: it must not sink, and no joint may weep. By which force and how long, the maker or local rules say.",
+            "Press the pedal and hold it: it must not sink, and no joint may weep. By which force and how long, the maker or local rules "
+                + "say.",
             "A published example: 125 lb on the pedal for 10 s, for hydraulic brakes of vehicles over 10,000 lb (49 CFR 570.55).",
         ],
         ["Circuit", "Pedal force", "Seconds", "Pedal did not sink", "All joints dry"],

@@ -60,7 +60,8 @@ public sealed record Filling(
         var bleeders = new List<BleederWay>();
         foreach (var master in network.Car.Parts.Where(part => part.Kind == PartKind.MasterCylinder))
         {
-            foreach (var circuit in master.Ports.Where(port => !port.IsBleeder).Select(port => port.Circuit).Distinct(StringComparer.Ordinal))
+            var circuitNames = master.Ports.Where(port => !port.IsBleeder).Select(port => port.Circuit).Distinct(StringComparer.Ordinal);
+            foreach (var circuit in circuitNames)
             {
                 var source = new PressureSource(master.Name, circuit);
                 var ways = FluidWays.From(uses, master, circuit, sizes);

@@ -67,7 +67,8 @@ internal sealed class FluidWays
         return ways;
     }
 
-    private static string Inside(Part part, Port port) => part.Kind == PartKind.Reservoir ? "port " + port.Name : port.Circuit ?? string.Empty;
+    private static string Inside(Part part, Port port) =>
+        part.Kind == PartKind.Reservoir ? "port " + port.Name : port.Circuit ?? string.Empty;
 
     /// <summary>A way to a part.</summary>
     /// <param name="TubeMm">Of lines along it, in millimetres.</param>

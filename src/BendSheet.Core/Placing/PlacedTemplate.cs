@@ -10,8 +10,8 @@ namespace BendSheet.Core.Placing;
 /// A line between ports whose places on the car were typed. Its A is at the one, its straight there goes the way that port faces, and where
 /// the other port lies is measured beside the route as everything taped is: it is adjusted with the rest.
 /// </summary>
-/// <remarks>A port says no roll: a line that does not say itself how it lies is rolled in A until its B lies on the side of its port, as the
-/// hands do it.</remarks>
+/// <remarks>A port says no roll: a line that does not say itself how it lies is rolled in A until its B lies on the side of its port, as
+/// the hands do it.</remarks>
 public sealed record PlacedTemplate
 {
     /// <summary>B nearer than this to the line through A's straight leaves the roll open, in millimetres.</summary>

@@ -12,7 +12,9 @@ public static class PortRules
 {
     /// <summary>The template ends elsewhere.</summary>
     public static Rule TemplateOffPort { get; } = new(
-        "template-off-port", RuleSubject.Making, "Where template and car disagree one of them was measured wrongly, and the tube will not fit.");
+        "template-off-port",
+        RuleSubject.Making,
+        "Where template and car disagree one of them was measured wrongly, and the tube will not fit.");
 
     /// <summary>A port faces another way than its line goes; words for ways are six, and ports stand between them (common practice, no
     /// source).</summary>
@@ -51,7 +53,8 @@ public static class PortRules
         var words = InWords(template, miss, isAskew);
         yield return contradicts
             ? TemplateOffPort.Error(
-                template.To.Port!.Position, $"{words}, more than both could be out: measure {Again(template)} again, and correct what is wrong")
+                template.To.Port!.Position,
+                $"{words}, more than both could be out: measure {Again(template)} again, and retype what is wrong{OrWiden(miss)}")
             : TemplateOffPort.Warning(
                 template.To.Port!.Position, $"{words}: before cutting, measure {Again(template)}, and correct what is wrong");
     }
@@ -82,6 +85,12 @@ public static class PortRules
 
     private static string Again(LineTemplate template) =>
         $"from {template.From.Port!.InWords} to {template.To.Port!.InWords} on the car, and A to B on the template";
+
+    /// <summary>Half of what they disagree by as one standard deviation makes it one that is reached by one honest measurement of twenty.
+    /// </summary>
+    private static string OrWiden(PortMiss miss) => miss.Distance is { } distance
+        ? $"; where a port was only measured roughly, say so with `within: {Math.Ceiling(distance.Millimetres / Unlikely):0} mm` in its `at`"
+        : string.Empty;
 
     private static string Part(double millimetres) =>
         (Math.Round(millimetres, 1) + 0).ToString("0.0", CultureInfo.InvariantCulture).Replace('-', '−');

@@ -3,7 +3,8 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Plumbing;
 
-/// <summary>From fitting to fitting of a hose, along the way that it lies, in the positions of wheel and steering that stretch it.</summary>
+/// <summary>From fitting to fitting of a hose, along the way that it lies, in the positions of wheel and steering that stretch it.
+/// </summary>
 /// <param name="Droop">With the wheel hanging; null where nobody measured.</param>
 /// <param name="Bump">With the suspension pressed in.</param>
 /// <param name="Lock">With the steering at the lock that takes the hose furthest.</param>

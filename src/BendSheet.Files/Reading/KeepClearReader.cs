@@ -34,7 +34,8 @@ internal static class KeepClearReader
         if (entries.Count > KeepClearZone.Most)
         {
             context.Report(FileRules.OutOfRange.Error(
-                entries[KeepClearZone.Most].Key.Position, $"a file has at most {KeepClearZone.Most} zones to keep clear: put some together"));
+                entries[KeepClearZone.Most].Key.Position,
+                $"a file has at most {KeepClearZone.Most} zones to keep clear: put some together"));
             return [];
         }
 

@@ -115,7 +115,8 @@ internal static class SpotReader
         var way = new Vector3D(x, y, z);
         if (way.Norm < 1e-6)
         {
-            context.Report(FileRules.OutOfRange.Error(faces.Position, "`faces` with nothing but 0 is no way: say how far forward, left and up"));
+            context.Report(FileRules.OutOfRange.Error(
+                faces.Position, "`faces` with nothing but 0 is no way: say how far forward, left and up"));
             return null;
         }
 
@@ -127,6 +128,12 @@ internal static class SpotReader
         var read = double.TryParse(
             text.Text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number);
         return FigureReader.Checked(
-            "faces", text, read ? null : "is not a number: write one, such as `0.5`", FileRules.UnreadableNumber, number, Component, context);
+            "faces",
+            text,
+            read ? null : "is not a number: write one, such as `0.5`",
+            FileRules.UnreadableNumber,
+            number,
+            Component,
+            context);
     }
 }

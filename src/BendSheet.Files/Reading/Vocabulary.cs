@@ -137,7 +137,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"]);
 
     /// <summary>A part of the car with ports.</summary>
-    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "at", "faces", "mounted", "screws-into", "have"]);
+    public static Vocabulary Part { get; } = new(
+        "a part", "{kind: tee, ports: an-3}", ["kind", "ports", "at", "faces", "mounted", "screws-into", "have"]);
 
     /// <summary>A port of a part, where more than its thread and seat is said.</summary>
     public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit", "at", "faces"]);
@@ -166,7 +167,8 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         ["box", "cylinder", "clearance", "why"]);
 
     /// <summary>A box along the axes of the car.</summary>
-    public static Vocabulary ZoneBox { get; } = new("a box", "{from: {forward: 0 mm}, to: {forward: 900 mm, left: 80 mm, up: 60 mm}}", ["from", "to"]);
+    public static Vocabulary ZoneBox { get; } = new(
+        "a box", "{from: {forward: 0 mm}, to: {forward: 900 mm, left: 80 mm, up: 60 mm}}", ["from", "to"]);
 
     /// <summary>A cylinder any way on the car.</summary>
     public static Vocabulary ZoneCylinder { get; } = new(

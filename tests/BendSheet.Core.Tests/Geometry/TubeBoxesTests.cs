@@ -116,7 +116,9 @@ public class TubeBoxesTests
             [.. Enumerable.Range(0, bends + 1).Select(_ => Lines.Mm(120 * random.NextDouble()))],
             [
                 .. Enumerable.Range(0, bends).Select(_ => new ArcAhead(
-                    Lines.Deg(360 * random.NextDouble()), Lines.Mm(8 + (20 * random.NextDouble())), Lines.Deg(5 + (170 * random.NextDouble())))),
+                    Lines.Deg(360 * random.NextDouble()),
+                    Lines.Mm(8 + (20 * random.NextDouble())),
+                    Lines.Deg(5 + (170 * random.NextDouble())))),
             ]);
     }
 

@@ -52,7 +52,8 @@ public class KernelSolidsTests
 
         var (from, to) = (Point(Rows[index]["solid_from_mm"]), Point(Rows[index]["solid_to_mm"]));
         var cylinder = new SolidCylinder(from, to, Lines.Mm(20));
-        foreach (var far in new Vector3D[] { new(1e4, 3, 5), new(-1e4, 0, 0), new(1, 1e4, 2), new(0, -1e4, 0), new(4, 0, 1e4), new(0, 0, -1e4) })
+        Vector3D[] away = [new(1e4, 3, 5), new(-1e4, 0, 0), new(1, 1e4, 2), new(0, -1e4, 0), new(4, 0, 1e4), new(0, 0, -1e4)];
+        foreach (var far in away)
         {
             var reached = cylinder.NearestTo(far);
             Assert.Equal(0, cylinder.Bounds.GapTo(Bounds.Around(reached, reached)), 9);

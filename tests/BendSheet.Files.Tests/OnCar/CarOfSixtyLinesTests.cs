@@ -10,7 +10,7 @@ using BendSheet.Files.Reading;
 
 namespace BendSheet.Files.Tests.OnCar;
 
-/// <summary>A car of sixty lines, each in a lane of its own; then with one thing planted in it that has to be found, and named once.</summary>
+/// <summary>Sixty lines, each in a lane of its own; then with one thing planted among them that has to be found, and named once.</summary>
 public class CarOfSixtyLinesTests
 {
     private const int Count = 60;

@@ -10,7 +10,9 @@ public static class HoseTooShort
 {
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(
-        "hose-too-short", RuleSubject.Making, "A hose without slack is torn off by wheel or steering, or by the pressure that shortens it.");
+        "hose-too-short",
+        RuleSubject.Making,
+        "A hose without slack is torn off by wheel or steering, or by the pressure that shortens it.");
 
     /// <summary>An error where the hose does not reach, a warning where it has too little slack.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network)
@@ -28,8 +30,8 @@ public static class HoseTooShort
             yield return length.FallsShortOf(span)
                 ? Rule.Error(
                     spans.At,
-                    $"hose {hose.Name} is {FindingFigures.Mm(length)} long and does not reach over its {FindingFigures.Mm(span)} at {word}: "
-                        + needed)
+                    $"hose {hose.Name} is {FindingFigures.Mm(length)} long and does not reach over its {FindingFigures.Mm(span)} at "
+                        + $"{word}: {needed}")
                 : Rule.Warning(
                     spans.At,
                     $"hose {hose.Name} is {FindingFigures.Mm(length)} long, with too little slack over its {FindingFigures.Mm(span)} at "
