@@ -39,7 +39,7 @@ public sealed record HighPlace(string Line, HighPoint Hump);
 
 /// <summary>Filling and bleeding of a car's circuits.</summary>
 /// <param name="Circuits">In the order of the file.</param>
-/// <param name="Bleeders">Longest way first, by circuit.</param>
+/// <param name="Bleeders">Longest way first, one master cylinder after the other.</param>
 /// <param name="HighPlaces">In the order of the file, only of lines whose up is known.</param>
 public sealed record Filling(
     ImmutableArray<CircuitFilling> Circuits, ImmutableArray<BleederWay> Bleeders, ImmutableArray<HighPlace> HighPlaces)
@@ -61,6 +61,7 @@ public sealed record Filling(
         foreach (var master in network.Car.Parts.Where(part => part.Kind == PartKind.MasterCylinder))
         {
             var circuitNames = master.Ports.Where(port => !port.IsBleeder).Select(port => port.Circuit).Distinct(StringComparer.Ordinal);
+            var ofMaster = new List<BleederWay>();
             foreach (var circuit in circuitNames)
             {
                 var source = new PressureSource(master.Name, circuit);
@@ -68,9 +69,11 @@ public sealed record Filling(
                 if (ways.Pieces.Count > 0)
                 {
                     circuits.Add(Held(source, ways, sizes));
-                    bleeders.AddRange(Bleed(network, source, ways).OrderByDescending(way => way.Length));
+                    ofMaster.AddRange(Bleed(network, source, ways));
                 }
             }
+
+            bleeders.AddRange(ofMaster.OrderByDescending(way => way.Length));
         }
 
         return new(circuits.ToImmutable(), [.. bleeders], [.. HighPlacesOf(solved)]);
