@@ -62,8 +62,21 @@ internal static class SpotReader
     }
 
     /// <summary>A place from the corner that the owner chose.</summary>
-    public static Vector3D? Place(YamlValue value, FileContext context) =>
-        FieldReader.Of(value, Vocabulary.Spot, context) is { } map ? Sum(map, Range.SignedLength, "one place", context) : null;
+    public static Vector3D? Place(YamlValue value, FileContext context)
+    {
+        if (FieldReader.Of(value, Vocabulary.Spot, context) is not { } map)
+        {
+            return null;
+        }
+
+        if (map.Words.Count > 0)
+        {
+            return Sum(map, Range.SignedLength, "one place", context);
+        }
+
+        map.ReportMissing($"this place is empty: write it like `{Vocabulary.Spot.Example}`");
+        return null;
+    }
 
     /// <summary>How a port, or every port of a part, lies; null where nothing is said, and after findings.</summary>
     /// <param name="map">With <c>at</c> and <c>faces</c>.</param>
