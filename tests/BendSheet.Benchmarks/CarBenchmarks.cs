@@ -76,10 +76,11 @@ public class CarBenchmarks
         for (var i = 0; i < Zones; i++)
         {
             var (x, y, z) = (random.Next(4000), random.Next(1500), random.Next(800));
+            var (kind, round) = i % 2 == 0 ? ("box", string.Empty) : ("cylinder", ", radius: 25");
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"  z{i}: {{{(i % 2 == 0 ? "box" : "cylinder")}: {{from: {{forward: {x}, left: {y}, up: {z}}}, to: {{forward: {x + 150}, left: "
-                    + $"{y + 60}, up: {z + 40}}}{(i % 2 == 0 ? string.Empty : ", radius: 25")}}}}}\n");
+                $"  z{i}: {{{kind}: {{from: {{forward: {x}, left: {y}, up: {z}}}, to: {{forward: {x + 150}, left: {y + 60}, "
+                    + $"up: {z + 40}}}{round}}}}}\n");
         }
 
         text.Append("lines:\n");
@@ -89,9 +90,10 @@ public class CarBenchmarks
             var first = onRail ? 3000 : 100 + (i % 97);
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"  l{i}: {{start: {{heading: forward, towards: left, at: {{forward: {x}, left: {y}, up: {z}}}}}, rows: [{{straight: {first}, "
-                    + $"bend: 45}}, {{straight: 60, rotate: {i % 180} cw, bend: 30}}, {{straight: 200, rotate: 45 ccw, bend: 90}}, "
-                    + "{straight: 80}]}\n");
+                $"  l{i}: {{start: {{heading: forward, towards: left, at: {{forward: {x}, left: {y}, up: {z}}}}}, "
+                    + $"rows: [{{straight: {first}, bend: 45}}, "
+                    + $"{{straight: 60, rotate: {i % 180} cw, bend: 30}}, {{straight: 200, rotate: 45 ccw, bend: 90}}, "
+                    + $"{{straight: 80}}]}}\n");
         }
 
         return text.ToString();

@@ -111,7 +111,7 @@ public sealed record Clearances(ImmutableArray<Approach> Approaches, int Looked,
         return true;
     }
 
-    /// <summary>A line with its boxes; those without an end that it has in common with another line are made when they are asked for.</summary>
+    /// <summary>A line with its boxes; without the ends in common with another line they are made when asked for.</summary>
     private sealed class PlacedLine(SolvedLine line, int order)
     {
         private readonly TubeBoxes?[] _without = new TubeBoxes?[4];

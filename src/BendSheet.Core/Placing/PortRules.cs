@@ -86,8 +86,7 @@ public static class PortRules
     private static string Again(LineTemplate template) =>
         $"from {template.From.Port!.InWords} to {template.To.Port!.InWords} on the car, and A to B on the template";
 
-    /// <summary>Half of what they disagree by as one standard deviation makes it one that is reached by one honest measurement of twenty.
-    /// </summary>
+    /// <summary>Half of what they disagree by, as one standard deviation, is within reach of an honest measurement.</summary>
     private static string OrWiden(PortMiss miss) => miss.Distance is { } distance
         ? $"; where a port was only measured roughly, say so with `within: {Math.Ceiling(distance.Millimetres / Unlikely):0} mm` in its `at`"
         : string.Empty;

@@ -4,7 +4,7 @@ using BendSheet.Files.Tests.Reading;
 
 namespace BendSheet.Files.Tests.OnCar;
 
-/// <summary>The page for the work after the last bend has a row for everything that can leak, and ticks nothing that a person has to see.</summary>
+/// <summary>It has a row for everything that can leak, and ticks nothing that a person has to see.</summary>
 public class CommissioningTests
 {
     [Fact]

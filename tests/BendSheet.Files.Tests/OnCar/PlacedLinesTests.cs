@@ -28,8 +28,8 @@ public class PlacedLinesTests
     }
 
     /// <summary>
-    /// Three dimensions. In the frame of A: 100 ahead; 80 to the side; then 60 square to both. By hand: the end lies at 100, 80, ∓60, and a
-    /// quarter turn about the way ahead makes ∓60 of the side.
+    /// Three dimensions. In the frame of A: 100 ahead; 80 to the side; then 60 square to both. By hand: the end lies at 100, 80, ∓60, and
+    /// a quarter turn about the way ahead makes left up, and up right.
     /// </summary>
     [Theory]
     [InlineData("cw")]
