@@ -88,7 +88,7 @@ public static class PortRules
 
     /// <summary>Half of what they disagree by, as one standard deviation, is within reach of an honest measurement.</summary>
     private static string OrWiden(PortMiss miss) => miss.Distance is { } distance
-        ? $"; where a port was only measured roughly, say so with `within: {Math.Ceiling(distance.Millimetres / Unlikely):0} mm` in its `at`"
+        ? $"; where a port was measured roughly, say so with `within: {Math.Ceiling(distance.Millimetres / Unlikely):0} mm` in its `at`"
         : string.Empty;
 
     private static string Part(double millimetres) =>
