@@ -49,11 +49,15 @@ internal static class CarTable
     private static IEnumerable<string> Bleeders(CarPlan plan, LengthNotation notation) =>
     [
         .. plan.Filling.Bleeders.Select(way =>
-            $"{way.Bleeder}: {(way.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(way.Tube)} of tube"
-                + (way.Hose > Length.Zero ? $" and {notation.WithUnit(way.Hose)} of hose" : string.Empty) + $" from {way.Circuit.InWords}"),
+            $"{way.Bleeder}: {Way(way, notation)} from {way.Circuit.InWords}"),
         .. plan.Filling.HighPlaces.Select(high =>
             $"line {high.Line}: a hump {notation.WithUnit(high.Hump.Height)} high, {notation.WithUnit(high.Hump.AlongTube)} from A"),
     ];
+
+    private static string Way(BleederWay way, LengthNotation notation) =>
+        way.IsAtLeast && way.Length == Length.Zero ? "so far without a length,"
+        : $"{(way.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(way.Tube)} of tube"
+            + (way.Hose > Length.Zero ? $" and {notation.WithUnit(way.Hose)} of hose" : string.Empty);
 
     private static IEnumerable<string> Hoses(CarPlan plan, LengthNotation notation) => plan.Network.Car.Hoses
         .Where(hose => hose.Spans is not null)
