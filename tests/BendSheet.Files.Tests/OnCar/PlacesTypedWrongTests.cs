@@ -8,7 +8,7 @@ public class PlacesTypedWrongTests
 {
     [Theory]
     // Ports
-    [InlineData("{at: {}}", "missing-word", "this place is empty")]
+    [InlineData("{at: {}}", "missing-word", "`at` has no place in it")]
     [InlineData("{at: {within: 3}}", "missing-word", "`at` has no place in it")]
     [InlineData("{at: 1200}", "wrong-kind", "`at`")]
     [InlineData("{at: [1, 2, 3]}", "wrong-kind", "`at`")]
