@@ -6,6 +6,9 @@ switch (args)
     case ["slips"]:
         Console.Write(SlipExperiment.Run());
         break;
+    case ["car"]:
+        Console.Write(BendSheet.Benchmarks.CarBenchmarks.Run());
+        break;
     case ["piece"]:
         Console.Write(PieceExperiment.Run());
         break;

@@ -1,6 +1,9 @@
 using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Car;
+using BendSheet.Core.Clearance;
+using BendSheet.Core.Commissioning;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Placing;
 using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Core.Stock;
 using BendSheet.Core.Survey;
@@ -25,8 +28,9 @@ public static class EveryRule
         NoClearance.Rule, NoOrder.Rule, NoPlaceForClip.Rule, NotForBrakes.Rule,
         PullDoubtful.Rule, RubsItself.Rule, SpreadChanged.Rule, TighterThanPublished.Rule, WallTooThin.Rule,
         CircuitsJoined.Rule, FlareAndTube.Rule, NoBrakeLightSwitch.Rule, OpenPort.Rule, PortUsedTwice.Rule, Ring.Rule, SeatsDiffer.Rule,
-        HoseTooTight.Rule, TubeToWheel.Rule,
+        HoseTooShort.Rule, HoseTooTight.Rule, TubeToWheel.Rule,
         TaperAgainstStraight.Rule, ThreadsDiffer.Rule, WheelNotReached.Rule,
+        BleederLow.Rule, ClearanceRules.LinesTooNear, ClearanceRules.NotClear, PortRules.TemplateOffPort,
         SurveyRules.FarEndUnsure, SurveyRules.MeasuredApart, PieceRules.FinishedDiffers,
         TapedRules.CornerNumbers, TapedRules.NoDistance, TapedRules.DistanceSaidTwice, TapedRules.DistanceMissing,
         TapedRules.TriangleImpossible, TapedRules.CornerInLine, TapedRules.RotationImpossible, TapedRules.SideMissing,

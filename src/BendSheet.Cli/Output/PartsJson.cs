@@ -22,6 +22,7 @@ public static class PartsJson
             WriteParts(json, network);
             WriteConnections(json, network, plan);
             WriteNeeds(json, network, plan);
+            CarJson.Write(json, plan);
             SolvedJson.WriteFindings(json, plan.Findings);
             json.WriteEndObject();
         }
@@ -44,6 +45,7 @@ public static class PartsJson
                 json.WriteString("name", port.Name);
                 WriteSpec(json, port.Spec);
                 json.WriteString("circuit", port.Circuit);
+                CarJson.WriteLie(json, port.Lie);
                 json.WriteString("connectedTo", uses[(part.Name, port.Name)].FirstOrDefault()?.Connection.InWords);
             });
         });
@@ -51,6 +53,7 @@ public static class PartsJson
 
     private static void WriteConnections(Utf8JsonWriter json, PipeNetwork network, CarPlan plan)
     {
+        var hoses = network.Car.Hoses.ToLookup(hose => hose.Name, StringComparer.Ordinal);
         json.WriteValues("connections", network.Connections, connection =>
         {
             var line = connection.Kind == ConnectionKind.Line
@@ -64,6 +67,11 @@ public static class PartsJson
             SolvedJson.WriteLength(json, "length", line?.Plan?.CutLength ?? connection.Length);
             WriteEnd(json, "from", connection.A);
             WriteEnd(json, "to", connection.B);
+            if (connection.Kind == ConnectionKind.Hose)
+            {
+                CarJson.WriteSpans(json, hoses[connection.Name].FirstOrDefault()?.Spans);
+            }
+
             json.WriteEndObject();
         });
     }

@@ -47,7 +47,7 @@ public sealed class PartsTree
 
         return plan.Network.IsEmpty
             ? "The file has no parts: add `parts:` at the top, and lead the lines' ends to their ports, such as `from: {at: tee.left}`.\n"
-            : new PartsTree(plan).Write();
+            : new PartsTree(plan).Write() + CarTable.Write(plan);
     }
 
     private string Write()

@@ -2,7 +2,10 @@ using System.Collections.Immutable;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Bench.Order;
 using BendSheet.Core.Bench.Rules;
+using BendSheet.Core.Clearance;
+using BendSheet.Core.Commissioning;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Placing;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Plumbing.Rules;
 using BendSheet.Core.Sheet;
@@ -19,6 +22,7 @@ public sealed class CarPlan
 {
     private readonly IReadOnlyCollection<string> _wanted;
     private CarStock? _stock;
+    private Filling? _filling;
 
     /// <summary>The matrices of a line are small: threads for them take longer to start than the sums.</summary>
     static CarPlan() => Control.MaxDegreeOfParallelism = 1;
@@ -63,6 +67,18 @@ public sealed class CarPlan
     /// <summary>The whole car, whatever lines were asked for; nothing where the file is wrong.</summary>
     public PipeNetwork Network { get; private init; } = PipeNetwork.None;
 
+    /// <summary>Lines whose places are known, held against each other and against what they keep clear of.</summary>
+    public Clearances Clearances { get; private init; } = Clearances.None;
+
+    /// <summary>What the circuits hold, and the ways to their bleed screws.</summary>
+    public Filling Filling => _filling ??= Filling.Of(Network, Lines, RoughLines);
+
+    /// <summary>The page for the work after the last bend; null where the file has no parts.</summary>
+    /// <param name="notation">How lengths are shown; null as the file has them.</param>
+    public CommissioningContent? Commissioning(LengthNotation? notation = null) => Network.IsEmpty
+        ? null
+        : CommissioningWriter.Of(Measured.Project, Network, Filling, notation ?? Measured.Notation);
+
     /// <summary>The tube and the hardware for these lines.</summary>
     public CarStock Stock => _stock ??= CarStock.Of(this);
 
@@ -81,7 +97,11 @@ public sealed class CarPlan
         var isWrong = car.Findings.Verdict() == Verdict.WrongFile;
         var network = PipeNetwork.Of(car.Parts, car.Lines, car.RoughLines);
         var plumbing = PlumbingRules.Check(network);
-        var lines = templates.Select(Line).Select(line => line.With(plumbing.OfLines[line.Template.Name])).ToImmutableArray();
+        var solved = templates.Select(Line).ToList();
+        var clearances = Clearances.Of(OnCar(car, solved, wanted), car.Room);
+        var room = ClearanceRules.Check(clearances);
+        var lines = solved.ConvertAll(
+            line => line.With(plumbing.OfLines[line.Template.Name].Concat(room.OfLines[line.Template.Name])));
 
         List<Finding> ofLines =
         [
@@ -92,14 +112,28 @@ public sealed class CarPlan
         ];
 
         // A line and its mirror image can have the same fault in the same rows.
-        var findings = ofLines.Concat(wanted.Count == 0 && !isWrong ? plumbing.OfCar : []).Distinct().InFileOrder().ToImmutableArray();
+        List<Finding> ofCar = wanted.Count == 0 && !isWrong ? [.. plumbing.OfCar, .. BleederLow.Check(network), .. room.OfCar] : [];
+        var findings = ofLines.Concat(ofCar).Distinct().InFileOrder().ToImmutableArray();
         return new(car, findings, wanted)
         {
             // A mistake elsewhere in the file takes nothing from a line that it does not concern.
             Lines = unknown.IsEmpty ? [.. lines.Where(line => car.IsSound(line.Template.Name))] : [],
             RoughLines = unknown.IsEmpty ? [.. rough.Where(line => car.IsSound(line.Name))] : [],
             Network = isWrong ? PipeNetwork.None : network,
+            Clearances = clearances,
         };
+    }
+
+    /// <summary>Lines that were not asked for have their places too, where any have.</summary>
+    private static IEnumerable<SolvedLine> OnCar(MeasuredCar car, List<SolvedLine> solved, IReadOnlyCollection<string> wanted)
+    {
+        if (!solved.Exists(line => line.Template.HasPlace) || wanted.Count == 0)
+        {
+            return solved;
+        }
+
+        var known = solved.ToDictionary(line => line.Template.Name, StringComparer.Ordinal);
+        return car.Lines.Select(line => known.GetValueOrDefault(line.Name) ?? Line(line));
     }
 
     /// <summary>
@@ -107,25 +141,29 @@ public sealed class CarPlan
     /// </summary>
     public static SolvedLine Line(LineTemplate typed)
     {
-        var survey = LineSurvey.Of(typed);
+        var placed = PlacedTemplate.Of(typed);
+        var survey = LineSurvey.Of(placed.Line);
+        var ofPorts = PortRules.Check(typed, placed, survey).ToImmutableArray();
         if (survey is { IsSuspect: true })
         {
-            return new(typed, null, null, null, [.. SurveyRules.Check(typed, survey)]) { Survey = survey };
+            var ofSurvey = ofPorts.Verdict() == Verdict.Good ? SurveyRules.Check(typed, survey) : [];
+            return new(typed, null, null, null, [.. ofPorts, .. ofSurvey]) { Survey = survey };
         }
 
-        var template = survey?.Line ?? typed;
+        var template = survey?.Line ?? placed.Line;
         var (layout, findings) = RouteLayout.Of(template);
         if (layout is null)
         {
             return new(template, null, null, null, findings);
         }
 
-        findings = findings.AddRange(LayoutRules.Check(template, layout));
+        findings = [.. findings, .. ofPorts, .. LayoutRules.Check(template, layout)];
         if (layout.Legs.Any(leg => leg.StraightLeft < Length.Zero))
         {
             return new(template, layout, null, null, findings);
         }
 
+        template = placed.OnCar(template, layout);
         var centreline = layout.Centreline(template.Start);
         var tube = StraightTube.Of(template, layout);
         var pulls = Pulls(template, layout);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Clearance;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Sheet;
@@ -30,6 +31,9 @@ public record MeasuredCar(
 
     /// <summary>The car's parts and hoses.</summary>
     public CarParts Parts { get; init; } = CarParts.None;
+
+    /// <summary>Zones that lines keep clear of, and the air between lines.</summary>
+    public KeepClear Room { get; init; } = KeepClear.None;
 
     /// <summary>Every line that has only a rough length so far, in the order of the file.</summary>
     public ImmutableArray<RoughLine> RoughLines { get; init; } = [];

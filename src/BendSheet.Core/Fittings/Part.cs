@@ -9,6 +9,9 @@ namespace BendSheet.Core.Fittings;
 /// <param name="Circuit">Of several circuits through one part the one that this port belongs to.</param>
 public sealed record Port(string Name, PortSpec Spec, string? Circuit)
 {
+    /// <summary>Where it lies on the car; null where nobody said.</summary>
+    public PortLie? Lie { get; init; }
+
     /// <summary>It wants no line: a bleed screw closes it.</summary>
     public bool IsBleeder => Spec.Seat == Seat.Bleed || string.Equals(Name, PartKinds.Bleeder, StringComparison.Ordinal);
 }

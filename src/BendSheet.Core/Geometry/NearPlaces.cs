@@ -26,8 +26,31 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
             return Nearer(second, first, than, effort) is { } swapped ? new(swapped.Distance, swapped.OnSecond, swapped.OnFirst) : null;
         }
 
-        var walk = new ArcWalk(first, second, than, effort);
-        return walk.Nearest;
+        var walk = new ArcWalk(first, point => second.PointAt(second.NearestTo(point)), than, effort);
+        return walk.Nearest is var (distance, along)
+            ? new(
+                Length.FromMillimetres(distance),
+                Length.FromMillimetres(along),
+                Length.FromMillimetres(second.NearestTo(first.PointAt(along))))
+            : null;
+    }
+
+    /// <summary>Of a stretch and a solid; null where they do not come nearer than so many millimetres.</summary>
+    /// <param name="stretch">Of the centreline.</param>
+    /// <param name="solid">A place in it is no way off.</param>
+    /// <param name="than">In millimetres.</param>
+    /// <param name="effort">What is left of the work that the whole search may be.</param>
+    internal static (double DistanceMm, double AlongMm)? Nearer(Stretch stretch, Solid solid, double than, SearchEffort effort)
+    {
+        if (!stretch.IsStraight)
+        {
+            return new ArcWalk(stretch, solid.NearestTo, than, effort).Nearest;
+        }
+
+        var along = solid.NearestOn(stretch);
+        var point = stretch.PointAt(along);
+        effort.Steps++;
+        return point.DistanceTo(solid.NearestTo(point)) is var distance && distance < than ? (distance, along) : null;
     }
 
     /// <summary>In closed form: where the two lines come nearest, or at an end of one of them.</summary>
@@ -57,8 +80,8 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
     }
 
     /// <summary>
-    /// Walks an arc by halves; from each place the nearest point of the other stretch is known in closed form. A half is left alone as soon
-    /// as it is proved that nothing nearer lies in it.
+    /// Walks an arc by halves; from each place the nearest point of what it is held against is known in closed form. A half is left alone
+    /// as soon as it is proved that nothing nearer lies in it.
     /// </summary>
     /// <remarks>
     /// The proof. Let P(s) walk a circle of radius r and centre C, Q be any fixed point. The second derivative of |P − Q|² is
@@ -69,14 +92,13 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
     private sealed class ArcWalk
     {
         private readonly Stretch _arc;
-        private readonly Stretch _other;
+        private readonly Func<Vector3D, Vector3D> _other;
         private readonly SearchEffort _effort;
         private double _nearest;
         private double _onArc;
-        private double _onOther;
         private bool _found;
 
-        public ArcWalk(Stretch arc, Stretch other, double than, SearchEffort effort)
+        public ArcWalk(Stretch arc, Func<Vector3D, Vector3D> other, double than, SearchEffort effort)
         {
             _arc = arc;
             _other = other;
@@ -86,9 +108,7 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
             Look(0, atStart, arc.LengthMm, SquaredAt(arc.LengthMm));
         }
 
-        public NearPlaces? Nearest => _found
-            ? new(Length.FromMillimetres(_nearest), Length.FromMillimetres(_onArc), Length.FromMillimetres(_onOther))
-            : null;
+        public (double DistanceMm, double AlongMm)? Nearest => _found ? (_nearest, _onArc) : null;
 
         private void Look(double from, double squaredFrom, double to, double squaredTo)
         {
@@ -130,12 +150,11 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
         {
             _effort.Steps++;
             var point = _arc.PointAt(along);
-            var onOther = _other.NearestTo(point);
-            var between = point - _other.PointAt(onOther);
+            var between = point - _other(point);
             var squared = between.Dot(between);
             if (squared < _nearest * _nearest)
             {
-                (_nearest, _onArc, _onOther, _found) = (Math.Sqrt(squared), along, onOther, true);
+                (_nearest, _onArc, _found) = (Math.Sqrt(squared), along, true);
             }
 
             return squared;

@@ -44,6 +44,11 @@ public sealed class Stretch
     /// <summary>The point halfway along: no point of the stretch is further from it than half its length.</summary>
     internal Vector3D Middle { get; }
 
+    /// <summary>A box that it lies in.</summary>
+    internal Bounds Bounds => IsStraight
+        ? Bounds.Around(PointAt(0.0), PointAt(LengthMm))
+        : Bounds.Around(Middle, Middle).Grown(Math.Min(LengthMm / 2, 2 * RadiusMm));
+
     /// <summary>A straight.</summary>
     public static Stretch Of(Straight straight) =>
         new(straight.Start.Position, straight.Start.Direction, default, 0, straight.Length.Millimetres);
@@ -66,6 +71,9 @@ public sealed class Stretch
         var (sin, cos) = Math.SinCos(along / RadiusMm);
         return _origin + (RadiusMm * cos * _out) + (RadiusMm * sin * _direction);
     }
+
+    /// <summary>The way it goes at a straight's every place, or where an arc starts; length 1.</summary>
+    internal Vector3D Direction => _direction;
 
     /// <summary>How far along its nearest point to another one lies, in millimetres.</summary>
     internal double NearestTo(Vector3D point)

@@ -25,6 +25,9 @@ public sealed record Hose(string Name, HoseEnd From, HoseEnd To, Length? Length,
 
     /// <summary>Where that was typed.</summary>
     public SourcePosition BentToAt { get; init; }
+
+    /// <summary>From end to end in each position of wheel and steering, where the file says it.</summary>
+    public HoseSpans? Spans { get; init; }
 }
 
 /// <summary>A part that sits in another one, without a line between them: an adapter, a plug, a switch.</summary>

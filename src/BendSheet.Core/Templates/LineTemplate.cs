@@ -43,6 +43,10 @@ public sealed record LineTemplate(
     /// <summary>It is the mirror image of that wire.</summary>
     public bool MirrorsWire { get; init; }
 
+    /// <summary>Where end A lies on the car is known as well: the start's position counts from the corner that all places count from.
+    /// </summary>
+    public bool HasPlace { get; init; }
+
     /// <summary>End A, its corners and end B, where it was measured by them; none otherwise.</summary>
     public ImmutableArray<CornerPoint> Corners { get; init; } = [];
 
@@ -78,12 +82,13 @@ public sealed record LineTemplate(
 
     /// <summary>
     /// The left-hand piece of a right-hand one. A line that lies on the car is mirrored in the car's middle plane; otherwise the first bend
-    /// still turns left, and the rest goes the other way.
+    /// still turns left, and the rest goes the other way. Where it lies is no longer known: places count from no middle plane.
     /// </summary>
     public LineTemplate Mirrored() => this with
     {
         Route = Route.Mirrored(),
         Start = LiesOnCar ? Start.Mirrored() : Start,
+        HasPlace = false,
         Corners = [.. Corners.Select(corner => corner.Mirrored())],
         Beside = [.. Beside.Select(one => one.Mirrored())],
     };

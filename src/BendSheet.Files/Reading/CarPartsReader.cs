@@ -72,6 +72,7 @@ internal sealed class CarPartsReader
         var length = map.Length("length", Range.PositiveLength);
         var bentTo = map.Length("bent-to", Range.PositiveLength);
         var have = map.Count("have");
+        var spans = map.Value("spans") is { } typed ? Spans(typed) : null;
         if (!map.Has("from") || !map.Has("to"))
         {
             map.ReportMissing($"hose {AsTyped.Show(entry.Key.Text)} needs both ends: add `{(map.Has("from") ? "to" : "from")}`, such as "
@@ -83,8 +84,30 @@ internal sealed class CarPartsReader
             {
                 BentTo = bentTo,
                 BentToAt = map.PositionOfValue("bent-to"),
+                Spans = spans,
             }
             : null;
+    }
+
+    private HoseSpans? Spans(YamlValue typed)
+    {
+        if (FieldReader.Of(typed, Vocabulary.Spans, _context) is not { } map)
+        {
+            return null;
+        }
+
+        if (map.Words.Count == 0)
+        {
+            map.ReportMissing($"`spans` has no length in it: write it like `spans: {Vocabulary.Spans.Example}`");
+            return null;
+        }
+
+        var spans = new HoseSpans(
+            map.Length("droop", Range.PositiveLength),
+            map.Length("bump", Range.PositiveLength),
+            map.Length("lock", Range.PositiveLength),
+            map.Position);
+        return spans.All.Any() ? spans with { At = map.PositionOfValue(spans.Longest.Word) } : null;
     }
 
     private HoseEnd? End(FieldReader hose, string word)

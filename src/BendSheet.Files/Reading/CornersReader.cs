@@ -10,14 +10,6 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads corner points, typed as coordinates or as moves from one corner to the next. Null after findings.</summary>
 internal static class CornersReader
 {
-    /// <summary>Opposite ways, and the axis each pair lies on.</summary>
-    private static readonly (string Plus, string Minus, Vector3D Axis)[] Ways =
-    [
-        ("forward", "back", new(1, 0, 0)),
-        ("left", "right", new(0, 1, 0)),
-        ("up", "down", new(0, 0, 1)),
-    ];
-
     /// <summary>A list of <c>[forward, left, up]</c>.</summary>
     public static IReadOnlyList<CornerPoint>? Coordinates(YamlValue value, FileContext context)
     {
@@ -114,42 +106,6 @@ internal static class CornersReader
         new Observation(ObservationKind.Up, way.Z, at),
     ];
 
-    private static Vector3D? Move(YamlValue item, FileContext context)
-    {
-        if (FieldReader.Of(item, Vocabulary.Move, context) is not { } map)
-        {
-            return null;
-        }
-
-        var move = default(Vector3D);
-        var complete = !map.HasUnknownWord;
-        foreach (var (plus, minus, axis) in Ways)
-        {
-            if (map.Has(plus) && map.Has(minus))
-            {
-                context.Report(
-                    FileRules.SaidTwice.Error(map.PositionOf(minus), $"`{plus}` and `{minus}` in one move: give the difference, one way"));
-                complete = false;
-            }
-
-            foreach (var (word, sign) in new[] { (plus, 1), (minus, -1) })
-            {
-                if (!map.Has(word))
-                {
-                    continue;
-                }
-
-                if (map.Length(word, Range.LengthOrZero) is { } length)
-                {
-                    move += sign * length.Millimetres * axis;
-                }
-                else
-                {
-                    complete = false;
-                }
-            }
-        }
-
-        return complete ? move : null;
-    }
+    private static Vector3D? Move(YamlValue item, FileContext context) =>
+        FieldReader.Of(item, Vocabulary.Move, context) is { } map ? SpotReader.Sum(map, Range.LengthOrZero, "one move", context) : null;
 }

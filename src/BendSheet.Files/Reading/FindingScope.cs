@@ -20,7 +20,8 @@ internal sealed class FindingScope
     private static readonly string[] ByName = [Lines, Templates, "tubes", "benders", "fittings", "parts"];
 
     /// <summary>No sheet shows anything of them.</summary>
-    private static readonly string[] OfNoLine = ["hoses", "pedal-switch", "stock", "cutting-loss", "spare", "practice", "have"];
+    private static readonly string[] OfNoLine =
+        ["hoses", "keep-clear", "clearance", "pedal-switch", "stock", "cutting-loss", "spare", "practice", "have"];
 
     private static readonly Place Everything = new(string.Empty, string.Empty);
 

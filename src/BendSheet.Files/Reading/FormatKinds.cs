@@ -47,6 +47,7 @@ public static class FormatKinds
         AddWorkshop();
         AddStores();
         AddParts();
+        AddPlaces();
         AddLines();
         AddMeasured();
         AddTop();
@@ -91,6 +92,8 @@ public static class FormatKinds
         ["parts"] = Named(Words(Vocabulary.Part)),
         ["hoses"] = Named(Words(Vocabulary.Hose)),
         ["pedal-switch"] = YesNo,
+        ["keep-clear"] = Named(Words(Vocabulary.Zone)),
+        ["clearance"] = Length,
         ["lines"] = Named(Either(Rows, Words(Vocabulary.Line))),
         ["stock"] = Several(Words(Vocabulary.Roll)),
         ["cutting-loss"] = Length,
@@ -195,20 +198,50 @@ public static class FormatKinds
         {
             ["kind"] = Choice(PartKinds.All.Select(choice => choice.Word)),
             ["ports"] = Either(Port, Several(Own), Named(Either(Port, Words(Vocabulary.Port), new ValueKind.Empty()))),
+            ["at"] = Words(Vocabulary.PortPlace),
+            ["faces"] = Faces,
             ["mounted"] = Choice(PartReader.Mountings.Select(choice => choice.Word)),
             ["screws-into"] = Either(Place, Named(Place)),
             ["have"] = Count,
         });
-        Add("port", Vocabulary.Port, new(StringComparer.Ordinal) { ["is"] = Port, ["circuit"] = Own });
+        Add("port", Vocabulary.Port, new(StringComparer.Ordinal)
+        {
+            ["is"] = Port,
+            ["circuit"] = Own,
+            ["at"] = Words(Vocabulary.PortPlace),
+            ["faces"] = Faces,
+        });
         Add("hose", Vocabulary.Hose, new(StringComparer.Ordinal)
         {
             ["from"] = Either(Place, Words(Vocabulary.HoseEnd)),
             ["to"] = Either(Place, Words(Vocabulary.HoseEnd)),
             ["length"] = Length,
             ["bent-to"] = Length,
+            ["spans"] = Words(Vocabulary.Spans),
             ["have"] = Count,
         });
+        Add("spans", Vocabulary.Spans, Lengths(Vocabulary.Spans));
         Add("hose-end", Vocabulary.HoseEnd, new(StringComparer.Ordinal) { ["at"] = Place, ["is"] = Port });
+    }
+
+    private static void AddPlaces()
+    {
+        Add("spot", Vocabulary.Spot, Lengths(Vocabulary.Spot));
+        Add("port-place", Vocabulary.PortPlace, Lengths(Vocabulary.PortPlace));
+        Add("zone", Vocabulary.Zone, new(StringComparer.Ordinal)
+        {
+            ["box"] = Words(Vocabulary.ZoneBox),
+            ["cylinder"] = Words(Vocabulary.ZoneCylinder),
+            ["clearance"] = Length,
+            ["why"] = Own,
+        });
+        Add("box", Vocabulary.ZoneBox, new(StringComparer.Ordinal) { ["from"] = Words(Vocabulary.Spot), ["to"] = Words(Vocabulary.Spot) });
+        Add("cylinder", Vocabulary.ZoneCylinder, new(StringComparer.Ordinal)
+        {
+            ["from"] = Words(Vocabulary.Spot),
+            ["to"] = Words(Vocabulary.Spot),
+            ["radius"] = Length,
+        });
     }
 
     private static void AddLines()
@@ -260,13 +293,21 @@ public static class FormatKinds
             ["winds"] = Choice(BendRowReader.Winds.Select(choice => choice.Word)),
         });
         Add("end", Vocabulary.End, new(StringComparer.Ordinal) { ["at"] = Place, ["fitting"] = Name, ["trim"] = Length });
-        Add("start", Vocabulary.Start, new(StringComparer.Ordinal) { ["heading"] = Way, ["towards"] = Way });
-        Add("move", Vocabulary.Move, Vocabulary.Move.Known.ToDictionary(word => word, _ => Length, StringComparer.Ordinal));
+        Add("start", Vocabulary.Start, new(StringComparer.Ordinal)
+        {
+            ["heading"] = Way,
+            ["towards"] = Way,
+            ["at"] = Words(Vocabulary.Spot),
+        });
+        Add("move", Vocabulary.Move, Lengths(Vocabulary.Move));
     }
 
     private static ValueKind.Choice Side => Choice(DistancesReader.Sides.Select(choice => choice.Word));
 
-    private static ValueKind.Choice Way => Choice(StartReader.Ways.Select(choice => choice.Word));
+    private static ValueKind.Choice Way => Choice(SpotReader.Ways.Select(choice => choice.Word));
+
+    /// <summary>The way a line leaves a port.</summary>
+    private static ValueKind.Either Faces => Either(Way, Several(Number));
 
     private static void AddMeasured()
     {
@@ -276,7 +317,7 @@ public static class FormatKinds
             ["within"] = Length,
             ["to"] = Choice(BackReader.Places.Select(choice => choice.Word)),
         });
-        Add("way", Vocabulary.TapedWay, Vocabulary.TapedWay.Known.ToDictionary(word => word, _ => Length, StringComparer.Ordinal));
+        Add("way", Vocabulary.TapedWay, Lengths(Vocabulary.TapedWay));
         Add("check", Vocabulary.Check, new(StringComparer.Ordinal)
         {
             ["from"] = Point,
@@ -298,6 +339,9 @@ public static class FormatKinds
     }
 
     private static void Add(string name, Vocabulary place, Dictionary<string, ValueKind> kinds) => Table.Add(place, (name, kinds));
+
+    private static Dictionary<string, ValueKind> Lengths(Vocabulary place) =>
+        place.Known.ToDictionary(word => word, _ => Length, StringComparer.Ordinal);
 
     private static ValueKind.Words Words(Vocabulary place) => new ValueKind.Words(place);
 

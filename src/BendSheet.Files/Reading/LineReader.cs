@@ -93,6 +93,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             Habit = habit,
             Start = route.Start,
             LiesOnCar = route.LiesOnCar,
+            HasPlace = route.HasPlace,
             HasWire = route.HasWire,
             Corners = route.Corners,
             Taped = route.Taped,

@@ -36,7 +36,11 @@ internal sealed class LineRouteReader(FileDefaults file, FileContext context)
     {
         var route = new RowReader(typed.Bender, file.Benders, file.Templates, context).Route(typed.Value);
         var start = typed.Line.Value("start") is { } said ? StartReader.Read(said, context) : Frame.Default;
-        return route is null || start is null ? null : new(route, start.Value, typed.Line.Has("start"));
+        var hasPlace = typed.Line.Typed("start") is YamlMap map
+            && map.Entries.Any(entry => string.Equals(entry.Key.Text, "at", StringComparison.Ordinal));
+        return route is null || start is null
+            ? null
+            : new(route, start.Value, typed.Line.Has("start")) { HasPlace = hasPlace };
     }
 
     /// <summary>Corner points of the car.</summary>

@@ -27,6 +27,7 @@ internal static class PartReader
         var kind = map.Choice("kind", PartKinds.All);
         var mounted = map.Choice("mounted", Mountings);
         var have = map.Count("have");
+        var lie = SpotReader.Lie(map, null, context);
         if (!map.Has("kind"))
         {
             map.ReportMissing($"part {AsTyped.Show(name)} does not say what it is: add `kind`, one of "
@@ -34,8 +35,8 @@ internal static class PartReader
         }
 
         var ports = map.Has("ports")
-            ? (map.Value("ports") is { } typed ? Ports(typed, kind, context) : null)
-            : Usual(kind, PortSpec.Unknown);
+            ? (map.Value("ports") is { } typed ? Ports(typed, kind, lie, context) : null)
+            : Usual(kind, PortSpec.Unknown, lie);
         if (kind is null || ports is not { } all || (map.Has("have") && have is null))
         {
             return null;
@@ -74,7 +75,7 @@ internal static class PartReader
     /// <summary>
     /// A map of names, a list of names whose threads are not known yet, or one text for all the ports that such a part has.
     /// </summary>
-    private static ImmutableArray<Port>? Ports(YamlValue value, PartKind? kind, FileContext context)
+    private static ImmutableArray<Port>? Ports(YamlValue value, PartKind? kind, PortLie? lie, FileContext context)
     {
         if (value is YamlText same)
         {
@@ -88,7 +89,7 @@ internal static class PartReader
                 return null;
             }
 
-            return spec is null ? null : Usual(kind, spec);
+            return spec is null ? null : Usual(kind, spec, lie);
         }
 
         var entries = value switch
@@ -111,7 +112,7 @@ internal static class PartReader
         var sound = true;
         foreach (var entry in entries)
         {
-            var port = Port(entry, context);
+            var port = Port(entry, lie, context);
             sound &= port is not null;
             if (port is null)
             {
@@ -133,18 +134,18 @@ internal static class PartReader
         return sound ? ports.ToImmutable() : null;
     }
 
-    private static Port? Port(YamlEntry entry, FileContext context)
+    private static Port? Port(YamlEntry entry, PortLie? lie, FileContext context)
     {
         var name = entry.Key.Text.Trim();
         var isNamed = NameCheck.CanBePrinted(entry.Key, "a port", context);
         if (entry.Value is YamlText { IsEmpty: true })
         {
-            return isNamed ? new(name, Usually(name), null) : null;
+            return isNamed ? new(name, Usually(name), null) { Lie = lie } : null;
         }
 
         if (entry.Value is YamlText text)
         {
-            return Spec(text, context) is { } spec && isNamed ? new(name, spec, null) : null;
+            return Spec(text, context) is { } spec && isNamed ? new(name, spec, null) { Lie = lie } : null;
         }
 
         if (FieldReader.Of(entry.Value, Vocabulary.Port, context) is not { } map)
@@ -154,11 +155,15 @@ internal static class PartReader
 
         var known = map.Has("is") ? (map.Text("is") is { } typed ? Spec(typed, context) : null) : Usually(name);
         var circuit = map.FreeText("circuit");
-        return known is null || !isNamed || map.HasUnknownWord ? null : new(name, known, circuit);
+        var own = SpotReader.Lie(map, lie, context);
+        return known is null || !isNamed || map.HasUnknownWord ? null : new(name, known, circuit) { Lie = own };
     }
 
-    private static ImmutableArray<Port> Usual(PartKind? kind, PortSpec spec) =>
-        [.. (kind?.UsualPorts() ?? []).Select(name => new Port(name, Usually(name) is { Seat: { } } bleed ? bleed : spec, null))];
+    private static ImmutableArray<Port> Usual(PartKind? kind, PortSpec spec, PortLie? lie) =>
+    [
+        .. (kind?.UsualPorts() ?? [])
+            .Select(name => new Port(name, Usually(name) is { Seat: { } } bleed ? bleed : spec, null) { Lie = lie }),
+    ];
 
     /// <summary>Of a port that is only named: a bleeder takes a bleed screw.</summary>
     private static PortSpec Usually(string name) =>

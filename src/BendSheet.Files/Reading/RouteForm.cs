@@ -15,6 +15,9 @@ internal sealed record LineRoute(Route Route, Frame Start, bool LiesOnCar)
     /// <summary>It was measured on a wire; false where its corners were measured on the car.</summary>
     public bool HasWire { get; init; } = true;
 
+    /// <summary>It says where A lies from the corner that all places count from.</summary>
+    public bool HasPlace { get; init; }
+
     /// <summary>Its corners, where the route was measured by them.</summary>
     public ImmutableArray<CornerPoint> Corners { get; init; } = [];
 

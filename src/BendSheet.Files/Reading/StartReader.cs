@@ -6,15 +6,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads how a line of rows lies on the car: the way it leaves end A and the way its first bend turns.</summary>
 internal static class StartReader
 {
-    internal static readonly (Vector3D Way, string Word)[] Ways =
-    [
-        (new(1, 0, 0), "forward"),
-        (new(-1, 0, 0), "back"),
-        (new(0, 1, 0), "left"),
-        (new(0, -1, 0), "right"),
-        (new(0, 0, 1), "up"),
-        (new(0, 0, -1), "down"),
-    ];
+    private static readonly string[] Needed = ["heading", "towards"];
 
     /// <summary>The frame of end A; null after findings.</summary>
     public static Frame? Read(YamlValue value, FileContext context)
@@ -24,9 +16,9 @@ internal static class StartReader
             return null;
         }
 
-        var heading = map.Choice("heading", Ways);
-        var towards = map.Choice("towards", Ways);
-        foreach (var word in Vocabulary.Start.Known.Where(word => !map.Has(word)))
+        var heading = map.Choice("heading", SpotReader.Ways);
+        var towards = map.Choice("towards", SpotReader.Ways);
+        foreach (var word in Needed.Where(word => !map.Has(word)))
         {
             context.Report(FileRules.MissingWord.Error(
                 map.Position,
@@ -34,7 +26,8 @@ internal static class StartReader
                     + $"{Vocabulary.Start.Example}`"));
         }
 
-        if (heading is not { } ahead || towards is not { } side)
+        var place = map.Value("at") is { } at ? SpotReader.Place(at, context) : null;
+        if (heading is not { } ahead || towards is not { } side || map.Has("at") != place.HasValue)
         {
             return null;
         }
@@ -47,6 +40,6 @@ internal static class StartReader
             return null;
         }
 
-        return new(default, ahead, side);
+        return new(place ?? default, ahead, side);
     }
 }

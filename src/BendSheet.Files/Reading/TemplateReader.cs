@@ -90,9 +90,11 @@ public static class TemplateReader
         var paper = map.Choice("paper", Papers.All) ?? (imperial ? Paper.Letter : Paper.A4);
         var project = map.FreeText("project") ?? string.Empty;
         var parts = CarPartsReader.ReadParts(map, context);
+        var room = KeepClearReader.Read(map, context);
         var read = Lines(map, Empty with { Project = project, Notation = notation, Paper = paper }, parts.Ports, context) with
         {
-            Parts = parts.Car()
+            Parts = parts.Car(),
+            Room = room,
         };
 
         // Without its unit a bare number may mean anything: everything else is checked, but no line is made of it.

@@ -33,7 +33,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
             "wanted",
             "clips",
             "templates", "parts",
-            "hoses", "pedal-switch", "lines",
+            "hoses", "pedal-switch", "keep-clear", "clearance", "lines",
             "stock", "cutting-loss", "spare", "practice", "have", Inclusion.Word,
         ]);
 
@@ -127,26 +127,53 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary OnHand { get; } = new("what is on hand", "{left: 4}", ["left"]);
 
     /// <summary>How a line lies on the car.</summary>
-    public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards"]);
+    public static Vocabulary Start { get; } = new("the start of a line", "{heading: up, towards: left}", ["heading", "towards", "at"]);
+
+    private static IReadOnlyList<string> WordsOfWays => ["forward", "back", "left", "right", "up", "down"];
 
     /// <summary>A move from one corner to the next.</summary>
-    public static Vocabulary Move { get; } = new("a move", "{forward: 120}", ["forward", "back", "left", "right", "up", "down"]);
+    public static Vocabulary Move { get; } = new("a move", "{forward: 120}", WordsOfWays);
 
     /// <summary>One end of a line.</summary>
     public static Vocabulary End { get; } = new("an end of a line", "{at: master cylinder}", ["at", "fitting", "trim"]);
 
     /// <summary>A part of the car with ports.</summary>
-    public static Vocabulary Part { get; } = new("a part", "{kind: tee, ports: an-3}", ["kind", "ports", "mounted", "screws-into", "have"]);
+    public static Vocabulary Part { get; } = new(
+        "a part", "{kind: tee, ports: an-3}", ["kind", "ports", "at", "faces", "mounted", "screws-into", "have"]);
 
     /// <summary>A port of a part, where more than its thread and seat is said.</summary>
-    public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit"]);
+    public static Vocabulary Port { get; } = new("a port", "{is: 3/8-24 inverted 45, circuit: front}", ["is", "circuit", "at", "faces"]);
 
     /// <summary>A hose.</summary>
     public static Vocabulary Hose { get; } = new(
-        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "bent-to", "have"]);
+        "a hose", "{from: left-bracket.out, to: left-caliper.inlet}", ["from", "to", "length", "bent-to", "spans", "have"]);
 
     /// <summary>One end of a hose, where more than its place is said.</summary>
     public static Vocabulary HoseEnd { get; } = new("an end of a hose", "{at: left-caliper.inlet, is: M10x1 banjo}", ["at", "is"]);
+
+    /// <summary>How far it is between the ends of a hose while the car moves.</summary>
+    public static Vocabulary Spans { get; } = new(
+        "`spans`", "{droop: 310 mm, bump: 260 mm, lock: 330 mm}", ["droop", "bump", "lock"]);
+
+    /// <summary>A place on the car, from one corner of the owner's choosing.</summary>
+    public static Vocabulary Spot { get; } = new("a place", "{forward: 1200 mm, left: 350 mm, up: 420 mm}", WordsOfWays);
+
+    /// <summary>Where a port lies.</summary>
+    public static Vocabulary PortPlace { get; } = new("`at`", "{forward: 1200 mm, left: 350 mm, up: 420 mm}", [.. WordsOfWays, "within"]);
+
+    /// <summary>What lines keep away from.</summary>
+    public static Vocabulary Zone { get; } = new(
+        "a zone",
+        "{box: {from: {forward: 0 mm}, to: {forward: 900 mm, left: 80 mm, up: 60 mm}}, clearance: 60 mm}",
+        ["box", "cylinder", "clearance", "why"]);
+
+    /// <summary>A box along the axes of the car.</summary>
+    public static Vocabulary ZoneBox { get; } = new(
+        "a box", "{from: {forward: 0 mm}, to: {forward: 900 mm, left: 80 mm, up: 60 mm}}", ["from", "to"]);
+
+    /// <summary>A cylinder any way on the car.</summary>
+    public static Vocabulary ZoneCylinder { get; } = new(
+        "a cylinder", "{from: {forward: 0 mm}, to: {forward: 900 mm}, radius: 25 mm}", ["from", "to", "radius"]);
 
     /// <summary>A row.</summary>
     public static Vocabulary Row { get; } = new("a row", "{straight: 120, bend: 45}", RowKind.AllWords)
@@ -195,6 +222,12 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         End,
         Start,
         Move,
+        Spans,
+        Spot,
+        PortPlace,
+        Zone,
+        ZoneBox,
+        ZoneCylinder,
         Row,
         LengthWithin,
         AngleWithin,

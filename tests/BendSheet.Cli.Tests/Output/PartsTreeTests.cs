@@ -68,6 +68,14 @@ public class PartsTreeTests : AtTheTerminal
               end B of line rear-line: the rear axle
               end B of line fuel: carburettor
 
+            In the lines, by circuit (parts and hoses hold fluid too):
+              master, circuit front: 213.5 mm of tube; litres need the `wall` of the tube; not counted: line front, hose left-hose, hose right-hose
+              master, circuit rear: 1500.0 mm of tube; litres need the `wall` of the tube; not counted: line rear-line
+
+            Ways to the bleed screws, longest first (the car maker's order rules where there is one):
+              left.bleeder: 213.5 mm of tube and 350.0 mm of hose from master, circuit front
+              right.bleeder: at least 213.5 mm of tube from master, circuit front
+
             """,
             ran.Output);
     }

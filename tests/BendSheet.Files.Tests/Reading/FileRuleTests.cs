@@ -19,7 +19,7 @@ public class FileRuleTests
             Top + "colour: red\n" + Line, "4:1", "unknown-word",
             "`colour` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, "
                 + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `wanted`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
-                + "`lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`, `include`"
+                + "`keep-clear`, `clearance`, `lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`, `include`"
         },
         {
             Top + "include: workshop.yaml\n" + Line, "4:10", "cannot-read",
@@ -49,7 +49,7 @@ public class FileRuleTests
             Top + "\"\\e[31mred\": 1\n" + Line, "4:1", "unknown-word",
             "` [31mred` is not a word for the top of the file: it may have `project`, `units`, `paper`, `fractions`, `tube`, `tubes`, "
                 + "`bender`, `benders`, `fittings`, `wire`, `tolerance`, `wanted`, `clips`, `templates`, `parts`, `hoses`, `pedal-switch`, "
-                + "`lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`, `include`"
+                + "`keep-clear`, `clearance`, `lines`, `stock`, `cutting-loss`, `spare`, `practice`, `have`, `include`"
         },
         { LongLine("checks: []"), "6:13", "wrong-kind", "such as `checks: {A-2: 344, bend 2: 34}`, and this is empty" },
 

@@ -32,6 +32,7 @@ public static class PlumbingRules
                 .. WheelNotReached.Check(network, circuits),
                 .. TubeToWheel.Check(network),
                 .. HoseTooTight.Check(network),
+                .. HoseTooShort.Check(network),
                 .. CircuitsJoined.Check(network, circuits),
                 .. Ring.Check(network, circuits),
                 .. NoBrakeLightSwitch.Check(network, circuits),

@@ -1,0 +1,37 @@
+using BendSheet.Core.Units;
+using System.Collections.Immutable;
+
+namespace BendSheet.Core.Bench;
+
+/// <summary>Clips along one straight of a line, as their holes are drilled in a rail.</summary>
+/// <param name="Straight">The straight's number, 1 at end A.</param>
+/// <param name="FirstAlongTube">The first clip's middle from the finished end A.</param>
+/// <param name="Holes">Each hole's distance from the first one, which is nothing: all from one place, so that errors do not add up.</param>
+/// <param name="Hole">What to drill; null where the file does not say it.</param>
+public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray<Length> Holes, Length? Hole)
+{
+    /// <summary>Every straight with at least two clips, from end A; none where the file asks for no clips.</summary>
+    public static ImmutableArray<ClipRun> Of(SolvedLine line)
+    {
+        if (line is not { Clips: { } plan, Layout: { } layout })
+        {
+            return [];
+        }
+
+        var runs = ImmutableArray.CreateBuilder<ClipRun>();
+        var along = Length.Zero;
+        for (var i = 0; i < layout.Legs.Length; i++)
+        {
+            var end = along + layout.Legs[i].StraightLeft;
+            var places = plan.Clips.Select(clip => clip.AlongTube).Where(place => place >= along && place <= end).ToList();
+            if (places.Count > 1)
+            {
+                runs.Add(new(i + 1, places[0], [.. places.Select(place => place - places[0])], line.Template.Clips?.Hole));
+            }
+
+            along = end + (i < layout.Bends.Length ? layout.Bends[i].Arc : Length.Zero);
+        }
+
+        return runs.ToImmutable();
+    }
+}
