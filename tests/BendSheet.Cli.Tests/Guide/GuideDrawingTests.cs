@@ -4,14 +4,14 @@ using BendSheet.Files.Reading;
 
 namespace BendSheet.Cli.Tests.Guide;
 
-/// <summary>The drawings of the guide show the demo as it is now; the switch of <see cref="Rewriting"/> draws them again.</summary>
+/// <summary>The drawings of the guide show its first line as it is now; the switch of <see cref="Rewriting"/> draws them again.</summary>
 [Collection(FromTheRepository.Name)]
 public class GuideDrawingTests
 {
     private static readonly Lazy<SolvedLine> Line = new(() =>
     {
-        using var demo = File.OpenRead("samples/finch.yaml");
-        return CarPlan.Of(TemplateReader.Read("samples/finch.yaml", demo), ["front-left"]).Lines.Single();
+        using var typed = File.OpenRead("samples/guide/first.yaml");
+        return CarPlan.Of(TemplateReader.Read("samples/guide/first.yaml", typed), ["front-left"]).Lines.Single();
     });
 
     [Fact]

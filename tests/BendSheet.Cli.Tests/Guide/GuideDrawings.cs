@@ -30,8 +30,8 @@ internal static class GuideDrawings
             var middle = At(0.5 * (corners[i] + corners[i + 1]));
             var rolled = i > 0 && i < route.Bends.Length;
             var below = i is 1 or 2;
-            var x = middle.X + (below ? 4 : i == 0 ? 0 : -14);
-            var y = middle.Y + (i == 1 ? 50 : below ? 28 : i == 0 ? -22 : 4);
+            var x = middle.X + (i == 2 ? 34 : below ? 4 : i == 0 ? 0 : -14);
+            var y = middle.Y + (i == 1 ? 50 : below ? 34 : i == 0 ? -22 : 4);
             var anchor = below ? "middle" : i == 0 ? "start" : "end";
             drawing.Write("label", (x, y), anchor, Invariant($"straight: {route.Legs[i].Measured.Millimetres:0.#}"));
             if (rolled)
