@@ -10,8 +10,8 @@ internal sealed class RunningProgram : IDisposable
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
 
     private readonly Process _process;
-    private readonly StringBuilder _written = new();
-    private int _read;
+    private readonly StringBuilder[] _pipes = [new(), new()];
+    private readonly int[] _read = [0, 0];
 
     private RunningProgram(ProcessStartInfo start)
     {
@@ -19,8 +19,8 @@ internal sealed class RunningProgram : IDisposable
         start.RedirectStandardInput = start.RedirectStandardOutput = start.RedirectStandardError = true;
         start.StandardOutputEncoding = start.StandardErrorEncoding = Encoding.UTF8;
         _process = new() { StartInfo = start };
-        _process.OutputDataReceived += Take;
-        _process.ErrorDataReceived += Take;
+        _process.OutputDataReceived += (_, line) => Take(0, line.Data);
+        _process.ErrorDataReceived += (_, line) => Take(1, line.Data);
         _process.Start();
         _process.BeginOutputReadLine();
         _process.BeginErrorReadLine();
@@ -43,33 +43,32 @@ internal sealed class RunningProgram : IDisposable
         return new(start);
     }
 
-    /// <summary>All that came on both outputs, in the order in which it came.</summary>
-    public string Written
-    {
-        get
-        {
-            lock (_written)
-            {
-                return _written.ToString();
-            }
-        }
-    }
+    /// <summary>All that came on the output, then all on the error output: which of two lines on both came first nobody knows.</summary>
+    public string Written => Text(0) + Text(1);
 
-    /// <summary>Waits until the words have come behind those that were waited for last.</summary>
+    /// <summary>Waits until the words have come on either output, after those that were waited for last on the same one.</summary>
     public async Task Sees(string words)
     {
         var waited = Stopwatch.StartNew();
-        while (true)
+        while (!Enumerable.Range(0, _pipes.Length).Any(pipe => Takes(pipe, words)))
         {
-            var at = Written.IndexOf(words, _read, StringComparison.Ordinal);
-            if (at >= 0)
-            {
-                _read = at + words.Length;
-                return;
-            }
-
-            Assert.True(waited.Elapsed < Patience, $"`{words}` did not come, but: {Written[_read..]}");
+            Assert.True(waited.Elapsed < Patience, $"`{words}` did not come, but: {Text(0)[_read[0]..]}{Text(1)[_read[1]..]}");
             await Task.Delay(20);
+        }
+    }
+
+    private bool Takes(int pipe, string words)
+    {
+        var at = Text(pipe).IndexOf(words, _read[pipe], StringComparison.Ordinal);
+        _read[pipe] = at < 0 ? _read[pipe] : at + words.Length;
+        return at >= 0;
+    }
+
+    private string Text(int pipe)
+    {
+        lock (_pipes)
+        {
+            return _pipes[pipe].ToString();
         }
     }
 
@@ -100,11 +99,11 @@ internal sealed class RunningProgram : IDisposable
 
     private static string Library => Path.Combine(AppContext.BaseDirectory, "bendsheet.dll");
 
-    private void Take(object sender, DataReceivedEventArgs line)
+    private void Take(int pipe, string? line)
     {
-        lock (_written)
+        lock (_pipes)
         {
-            _written.Append(line.Data).Append('\n');
+            _pipes[pipe].Append(line).Append('\n');
         }
     }
 
