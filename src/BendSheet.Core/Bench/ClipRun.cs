@@ -1,5 +1,5 @@
-using BendSheet.Core.Units;
 using System.Collections.Immutable;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench;
 
