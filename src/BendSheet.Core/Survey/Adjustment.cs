@@ -88,6 +88,12 @@ internal sealed class Adjustment
         for (var step = 0; ; step++)
         {
             double[][] rows = [.. beside.Select(one => Row(slopes, one))];
+            if (!Array.TrueForAll(rows, row => double.IsFinite(Dot(row, row))))
+            {
+                // Between two points in one place there is no way along which their distance would change.
+                return null;
+            }
+
             if (step == MostSteps || beside.Count == 0
                 || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
             {

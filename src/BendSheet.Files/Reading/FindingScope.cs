@@ -23,6 +23,9 @@ internal sealed class FindingScope
     private static readonly string[] OfNoLine =
         ["hoses", "keep-clear", "clearance", "pedal-switch", "stock", "cutting-loss", "spare", "practice", "have"];
 
+    /// <summary>What a line names.</summary>
+    private static readonly string[] OfALine = ["tubes", "benders", "fittings", "parts"];
+
     private static readonly Place Everything = new(string.Empty, string.Empty);
 
     private readonly YamlMap _root;
@@ -107,6 +110,10 @@ internal sealed class FindingScope
         for (var name = line; name is not null && uses.Add(new(Lines, name)); name = MirroredFrom(name))
         {
             AddTemplates(name, uses);
+            if (read is null)
+            {
+                AddNamed(name, uses);
+            }
         }
 
         if (read is not null)
@@ -126,6 +133,42 @@ internal sealed class FindingScope
         {
             uses.Add(new("fittings", end.Fitting?.Name ?? string.Empty));
             uses.Add(new("parts", end.Port?.Part.Name ?? string.Empty));
+        }
+    }
+
+    /// <summary>
+    /// Of a line that could not be read, what its text names: a tool, a tube, a fitting or a part, and the only one of its sort, which
+    /// need not be named.
+    /// </summary>
+    private void AddNamed(string line, HashSet<Place> uses)
+    {
+        if (!_lines.TryGetValue(line, out var entry))
+        {
+            return;
+        }
+
+        var named = new HashSet<string>(StringComparer.Ordinal);
+        var open = new Stack<YamlValue>([entry.Value]);
+        while (open.TryPop(out var value))
+        {
+            if (value is YamlText text)
+            {
+                named.Add(text.Text);
+                named.Add(text.Text.Split('.')[0]);
+            }
+
+            var inside = value is YamlMap map ? map.Entries.Select(one => one.Value) : value is YamlList list ? list.Items : [];
+            foreach (var one in inside)
+            {
+                open.Push(one);
+            }
+        }
+
+        foreach (var sort in _places.Select(place => place.Place).Where(place => Array.Exists(OfALine, place.Word.Equals)).Distinct()
+            .GroupBy(place => place.Word, StringComparer.Ordinal))
+        {
+            var known = sort.Where(place => place.Name.Length > 0).ToList();
+            uses.UnionWith(known.Count == 1 ? known : known.Where(place => named.Contains(place.Name)));
         }
     }
 

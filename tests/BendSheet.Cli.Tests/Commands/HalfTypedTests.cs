@@ -120,6 +120,32 @@ public class HalfTypedTests : AtTheTerminal
     }
 
     [Theory]
+    [InlineData("front", "benders: {hand: {radius: 14 inn}, other: {radius: 14}}", "bender: hand")]
+    [InlineData("like-front", "benders: {hand: {radius: 14 inn}, other: {radius: 14}}", "bender: hand")]
+    [InlineData("front", "benders: {hand: {radius: 14, grip: x}, other: {radius: 14}}", "bender: hand")]
+    public async Task A_line_whose_tool_or_fitting_cannot_be_read_is_not_shown_and_says_why(string line, string tools, string words)
+    {
+        var file = Typed(
+            $$"""
+              units: mm
+              tube: {od: 4.75}
+              {{tools}}
+              lines:
+                front:
+                  {{words}}
+                  rows: [{straight: 100, bend: 30}, {straight: 50}]
+                like-front: {mirror: front}
+                rear: {bender: other, rows: [{straight: 100, bend: 30}, {straight: 50}]}
+
+              """);
+        var ran = await Run("show", file, "--line", line);
+        Assert.Equal(2, ran.Code);
+        Assert.DoesNotContain("elsewhere", ran.Error, StringComparison.Ordinal);
+        Assert.Contains("error: ", ran.Error, StringComparison.Ordinal);
+        Assert.Equal(0, (await Run("show", file, "--line", "rear")).Code);
+    }
+
+    [Theory]
     [InlineData("bad")]
     [InlineData("fat")]
     [InlineData("big")]

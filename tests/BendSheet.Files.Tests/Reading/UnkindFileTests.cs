@@ -76,6 +76,15 @@ public class UnkindFileTests
         Assert.Equal(6, findings[0].Position.Line);
     }
 
+    [Fact]
+    public void Distances_that_only_points_in_one_place_would_have_are_said_to_contradict_each_other()
+    {
+        var file = Read(
+            Top + "lines:\n  fl: {legs: [{forward: 400, left: 600}, {forward: 12, left: 180}, {forward: 75.5, up: 20}], "
+            + "taped: {A-B: 110, B ahead: 250, 1-B: 180}}\n");
+        Assert.Contains(CarPlan.Of(file, []).Findings, finding => finding.Rule.Name is "measured-apart");
+    }
+
     [Theory]
     [InlineData("mirror: lefft", "7:16 unknown-name")]
     [InlineData("measured: on the outside, rows: [{straight: 30, bend: 30}, {straight: 90}]", "7:8 missing-word; 7:18 not-a-choice")]
