@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -204,12 +205,16 @@ internal sealed class ObservedLine
 
     /// <summary>Where its corners and ends would be. A leg too short for its bends bends all the same, in numbers.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
-    /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
+    /// <returns>
+    /// Null where a leg beside a bend without a corner was measured to a corner, or two corners would lie in one place.
+    /// </returns>
     public Places? PlacesWith(double[] values) => WalkWith(values)?.Places;
 
     /// <summary>The same, and how they move with each figure.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
-    /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
+    /// <returns>
+    /// Null where a leg beside a bend without a corner was measured to a corner, or two corners would lie in one place.
+    /// </returns>
     public (Places Places, PlaceMotion[] Motions)? MotionsWith(double[] values)
     {
         if (WalkWith(values) is not { } walked)
@@ -239,8 +244,18 @@ internal sealed class ObservedLine
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 
-    private WalkedRoute? WalkWith(double[] values) =>
-        WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), ValuesOf(values));
+    private WalkedRoute? WalkWith(double[] values)
+    {
+        var valueOf = ValuesOf(values);
+        return HasCornersInOnePlace(valueOf) ? null : WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), valueOf);
+    }
+
+    /// <summary>Between two corners in one place there is no way for the line to go.</summary>
+    private bool HasCornersInOnePlace(Func<Observation, double> valueOf)
+    {
+        Vector3D[] places = [.. _template.Corners.Select(corner => corner.With(valueOf).Position)];
+        return places.Skip(1).Zip(places, (place, before) => place.DistanceTo(before)).Any(leg => !(leg > 0));
+    }
 
     private Func<Observation, double> ValuesOf(IReadOnlyList<double> values) =>
         observation => _index.TryGetValue(observation, out var index) ? values[index] : observation.Value;

@@ -77,6 +77,15 @@ public class UnkindFileTests
     }
 
     [Fact]
+    public void A_hypothesis_that_puts_two_corners_in_one_place_is_passed_over()
+    {
+        var file = Read(
+            Top + "lines:\n  fl: {corners: [[60, 3/16 in, 1500], [600, 3/16 in, 1500], [2 5/16 in, 250, 35], [75.5, 1 ft 3 in, 400]], "
+            + "taped: {A-B: 3/16 in, B ahead: 1500, 1-B: 60}}\n");
+        Assert.Contains(CarPlan.Of(file, []).Findings, finding => finding.Rule.Name is "measured-apart");
+    }
+
+    [Fact]
     public void Distances_that_only_points_in_one_place_would_have_are_said_to_contradict_each_other()
     {
         var file = Read(
