@@ -9,6 +9,11 @@ internal sealed class RunningProgram : IDisposable
     /// <summary>Generous: a busy machine may take its time, and no test depends on how much.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(3);
 
+    private static readonly TimeSpan BetweenLooks = TimeSpan.FromMilliseconds(20);
+
+    /// <summary>Looks are counted: a machine that is busy elsewhere takes no patience away.</summary>
+    private const int MostLooks = 9000;
+
     private readonly Process _process;
     private readonly StringBuilder[] _pipes = [new(), new()];
     private readonly int[] _read = [0, 0];
@@ -49,11 +54,10 @@ internal sealed class RunningProgram : IDisposable
     /// <summary>Waits until the words have come on either output, after those that were waited for last on the same one.</summary>
     public async Task Sees(string words)
     {
-        var waited = Stopwatch.StartNew();
-        while (!Enumerable.Range(0, _pipes.Length).Any(pipe => Takes(pipe, words)))
+        for (var looks = 0; !Enumerable.Range(0, _pipes.Length).Any(pipe => Takes(pipe, words)); looks++)
         {
-            Assert.True(waited.Elapsed < Patience, $"`{words}` did not come, but: {Text(0)[_read[0]..]}{Text(1)[_read[1]..]}");
-            await Task.Delay(20);
+            Assert.True(looks < MostLooks, $"`{words}` did not come, but: {Text(0)[_read[0]..]}{Text(1)[_read[1]..]}");
+            await Task.Delay(BetweenLooks);
         }
     }
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Text;
 using BendSheet.Cli.Output;
 
 namespace BendSheet.Cli.Commands;
@@ -20,27 +19,10 @@ internal sealed class SchemaCommand : ExampleCommand
             ($"bendsheet schema -o {FormatSchema.FileName}", $"Put `{FormatSchema.Modeline}` at the top of your file beside it."))
     {
         Add(_output);
-        SetAction(parsed => Write(parsed.GetValue(_output), surroundings));
+        SetAction(parsed => NewFile.Write(
+            parsed.GetValue(_output) ?? NewFile.StandardOutput, FormatSchema.Write(),
+            $"put `{FormatSchema.Modeline}` at the top of a file beside it.", surroundings));
     }
 
     public override bool IsOfTheWork => false;
-
-    private static int Write(string? path, Surroundings surroundings)
-    {
-        var schema = FormatSchema.Write();
-        if (path is null or "-")
-        {
-            surroundings.Output.Write(schema);
-            return ExitCodes.Done;
-        }
-
-        if (OutputFile.WriteNew(path, Encoding.UTF8.GetBytes(schema)) is { } problem)
-        {
-            surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
-            return ExitCodes.NotWritten;
-        }
-
-        surroundings.Output.WriteLine($"{Visible.Text(path)}: put `{FormatSchema.Modeline}` at the top of a file beside it.");
-        return ExitCodes.Done;
-    }
 }

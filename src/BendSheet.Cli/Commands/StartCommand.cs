@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Runtime.InteropServices;
-using System.Text;
 using BendSheet.Cli.Asking;
 using BendSheet.Cli.Output;
 
@@ -10,7 +9,6 @@ namespace BendSheet.Cli.Commands;
 internal sealed class StartCommand : ExampleCommand
 {
     private const string DefaultName = "brake-lines.yaml";
-    private const string StandardOutput = "-";
 
     private readonly Argument<string> _file = new("FILE")
     {
@@ -43,7 +41,7 @@ internal sealed class StartCommand : ExampleCommand
         Add(_schema);
         Validators.Add(result =>
         {
-            if (result.GetValue(_ask) && string.Equals(result.GetValue(_file), StandardOutput, StringComparison.Ordinal))
+            if (result.GetValue(_ask) && string.Equals(result.GetValue(_file), NewFile.StandardOutput, StringComparison.Ordinal))
             {
                 result.AddError("`--ask` asks on standard output: name a file to write, or leave `--ask` out.");
             }
@@ -102,37 +100,16 @@ internal sealed class StartCommand : ExampleCommand
     private static int WithSchema(string path, Surroundings surroundings)
     {
         var code = Write(path, $"{FormatSchema.Modeline}\n\n{StarterFile.Text}", surroundings);
-        if (code != ExitCodes.Done || string.Equals(path, StandardOutput, StringComparison.Ordinal))
+        if (code != ExitCodes.Done || string.Equals(path, NewFile.StandardOutput, StringComparison.Ordinal))
         {
             return code;
         }
 
         // Several files of a folder share one.
         var schema = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, FormatSchema.FileName);
-        if (!Path.Exists(schema) && OutputFile.WriteNew(schema, Encoding.UTF8.GetBytes(FormatSchema.Write())) is { } problem)
-        {
-            surroundings.Say($"{Visible.Text(schema)} was not written: {problem}");
-            return ExitCodes.NotWritten;
-        }
-
-        return ExitCodes.Done;
+        return Path.Exists(schema) ? code : NewFile.Write(schema, FormatSchema.Write(), next: null, surroundings);
     }
 
-    private static int Write(string path, string text, Surroundings surroundings)
-    {
-        if (string.Equals(path, StandardOutput, StringComparison.Ordinal))
-        {
-            surroundings.Output.Write(text);
-            return ExitCodes.Done;
-        }
-
-        if (OutputFile.WriteNew(path, Encoding.UTF8.GetBytes(text)) is { } problem)
-        {
-            surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
-            return ExitCodes.NotWritten;
-        }
-
-        surroundings.Output.WriteLine($"{Visible.Text(path)}: fill it in, then `bendsheet check {Visible.Text(path)}`.");
-        return ExitCodes.Done;
-    }
+    private static int Write(string path, string text, Surroundings surroundings) =>
+        NewFile.Write(path, text, $"fill it in, then `bendsheet check {Visible.Text(path)}`.", surroundings);
 }
