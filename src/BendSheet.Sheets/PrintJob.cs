@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Commissioning;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.FullSize;
 
@@ -14,6 +15,9 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
 
     /// <summary>Null for none.</summary>
     public CoverContent? Cover { get; init; }
+
+    /// <summary>The work after the last bend, behind everything else; null for none.</summary>
+    public CommissioningContent? Commissioning { get; init; }
 
     /// <summary>Pages drawn at full size, behind each line's sheet.</summary>
     public FullSizePages FullSize { get; init; }

@@ -90,4 +90,24 @@ internal static class CarFiles
         wanted: {miss: 1 m, askew: 90}
 
         """;
+
+    /// <summary>A circuit from a master cylinder through a tee and a hose to a bleed screw.</summary>
+    public const string WithParts = """
+        units: mm
+        tube: {od: 3/16 in, wall: 0.028 in}
+        bender: {radius: 15}
+        wanted: {miss: 1 m, askew: 90}
+        pedal-switch: true
+        parts:
+          master: {kind: master-cylinder, ports: {out: }}
+          tee: {kind: tee, ports: {in: , left: }}
+          bracket: {kind: bulkhead, ports: {in: , out: }}
+          caliper: {kind: caliper, ports: {inlet: , bleeder: bleed}}
+        hoses:
+          left: {from: bracket.out, to: caliper.inlet, length: 350, spans: {droop: 310, lock: 330}}
+        lines:
+          feed: {from: master.out, to: tee.in, rows: [{straight: 300, bend: 90}, {straight: 80}]}
+          front-left: {from: tee.left, to: bracket.in, rows: [{straight: 145, bend: 90}, {straight: 100}]}
+
+        """;
 }

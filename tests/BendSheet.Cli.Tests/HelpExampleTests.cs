@@ -32,8 +32,9 @@ public class HelpExampleTests : AtTheTerminal
 
         var (drawings, others) = (InTheFolder().Split(' ').Where(IsDrawing), InTheFolder().Split(' ').Where(name => !IsDrawing(name)));
         Assert.Equal(
-            "bendsheet.schema.json board.pdf brake-lines.yaml clutch.yaml cover.pdf finch-clutch.pdf finch-filler.pdf finch-front-left.pdf "
-            + "finch-front-right.pdf finch-rear-axle-left.pdf finch-rear-axle-right.pdf finch-rear.pdf finch.pdf finch.yaml rear.pdf",
+            "after.pdf bendsheet.schema.json board.pdf brake-lines.yaml clutch.yaml cover.pdf finch-clutch.pdf finch-filler.pdf "
+            + "finch-front-left.pdf finch-front-right.pdf finch-rear-axle-left.pdf finch-rear-axle-right.pdf finch-rear.pdf "
+            + "finch.pdf finch.yaml rear.pdf",
             string.Join(' ', others));
         Assert.Equal(35, drawings.Count());
 

@@ -5,9 +5,6 @@ namespace BendSheet.Sheets.Tests;
 
 public class CoverPageTests
 {
-    private const double PointsPerMm = 72 / 25.4;
-    private const double MarginMm = 10;
-
     private static readonly string LongWord = new('W', 100);
 
     public static TheoryData<int, string, Paper> Covers() => new()
@@ -39,17 +36,7 @@ public class CoverPageTests
     [Theory]
     [MemberData(nameof(Covers))]
     public void Nothing_leaves_the_type_area_or_lies_over_another_or_is_too_small(int lines, string name, Paper paper) =>
-        Assert.All(Printed.Pages(Print(Cover(lines, name), paper)), page =>
-        {
-            Assert.All(page.Letters, letter =>
-            {
-                Assert.True(letter.PointSize > 7.99, $"{letter.Value} in {letter.PointSize} pt");
-                Assert.InRange(letter.BoundingBox.Left / PointsPerMm, MarginMm - 0.3, (page.Width / PointsPerMm) - MarginMm + 0.3);
-                Assert.InRange(letter.BoundingBox.Right / PointsPerMm, MarginMm - 0.3, (page.Width / PointsPerMm) - MarginMm + 0.3);
-                Assert.InRange(letter.BoundingBox.Bottom / PointsPerMm, MarginMm - 1.5, (page.Height / PointsPerMm) - MarginMm + 0.3);
-            });
-            Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)]));
-        });
+        AssertPages.InTypeArea(Printed.Pages(Print(Cover(lines, name), paper)));
 
     [Theory]
     [InlineData(Paper.A4)]

@@ -32,6 +32,7 @@ public class EveryPageTests
         },
         ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
+        ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },
     };
 
@@ -89,7 +90,7 @@ public class EveryPageTests
         }
     }
 
-    private static List<(PaperSize Size, RecordingPage Page)> Recorded(PrintJob job) => Drawn(job, () => new RecordingPage());
+    internal static List<(PaperSize Size, RecordingPage Page)> Recorded(PrintJob job) => Drawn(job, () => new RecordingPage());
 
     private static List<(PaperSize Size, TPage Page)> Drawn<TPage>(PrintJob job, Func<TPage> blank)
         where TPage : IPage

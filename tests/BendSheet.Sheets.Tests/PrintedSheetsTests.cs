@@ -188,7 +188,7 @@ public class PrintedSheetsTests
     {
         var printed = Printed.Sheets(Printed.WorkedExample + "\n  second:\n    - {straight: 100, bend: 20}\n    - {straight: 100}\n");
         using var document = UglyToad.PdfPig.PdfDocument.Open(printed.Pdf.ToArray());
-        Assert.Equal(2, printed.Lines);
+        Assert.Equal(2, printed.Job.Lines.Length);
         Assert.Equal(printed.Pages, document.NumberOfPages);
         Assert.True(document.TryGetBookmarks(out var outline));
         Assert.Equal(["front-left", "second"], outline.GetNodes().Select(node => node.Title), StringComparer.Ordinal);

@@ -27,6 +27,7 @@ internal sealed class PrintCommand : CarCommand
             ("bendsheet print finch.yaml", "Writes finch.pdf with a cover and a sheet for every line."),
             ("bendsheet print finch.yaml --line rear --paper letter -o rear.pdf", "One line, on Letter paper."),
             ("bendsheet print finch.yaml --pages cover -o cover.pdf", "Only the cover: all lines with their lengths, to tick off."),
+            ("bendsheet print finch.yaml --pages commissioning -o after.pdf", "Every joint, hose and bleed screw, to tick off at the car."),
             (
                 "bendsheet print finch.yaml --each --units in",
                 "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
@@ -131,14 +132,14 @@ internal sealed class PrintCommand : CarCommand
             return Printing.WrongInput;
         }
 
-        if (WhyNot(wanted, plan) is { } why)
+        if (wanted.WhyNot(plan) is { } why)
         {
             surroundings.Say($"{why}");
             return Printing.WrongInput;
         }
 
         var sheets = plan.SheetsToPrint(wanted.Notation, wanted.Steps).ToList();
-        if (sheets.Count == 0)
+        if (sheets.Count == 0 && wanted.Pages != PrintedPages.Commissioning)
         {
             return NothingToPrint(surroundings);
         }
@@ -161,22 +162,6 @@ internal sealed class PrintCommand : CarCommand
         }
 
         return Printing.Done;
-    }
-
-    /// <summary>What only the file shows to be a wrong combination, in a sentence.</summary>
-    private static string? WhyNot(WantedPrint wanted, CarPlan plan)
-    {
-        if (wanted is { Cover: true, Sheets: false } && !plan.HasCover && plan.Printable.Count() + plan.RoughLines.Length == 1)
-        {
-            return "there is no cover for one line alone: leave `--pages cover` out.";
-        }
-
-        var alike = plan.Printable.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
-            .FirstOrDefault(names => names.Count() > 1);
-        return wanted.Each && alike is not null
-            ? $"the lines `{string.Join("` and `", alike)}` would be one file on many disks: give them names that differ in more than "
-                + "capitals, or leave `--each` out."
-            : null;
     }
 
     private static Printing NothingToPrint(Surroundings surroundings)
@@ -229,9 +214,30 @@ internal sealed class PrintCommand : CarCommand
             return Printing.NotWritten;
         }
 
-        var lines = printed.Lines == 0 ? "the cover" : Counted.Words(printed.Lines, "line");
         var pages = Counted.Words(printed.Pages, "page");
-        surroundings.Output.WriteLine($"{Visible.Text(target)}: {lines} on {pages}. Print it at 100 %, not fitted to the page.");
+        surroundings.Output.WriteLine(
+            $"{Visible.Text(target)}: {InWords(printed.Job)} on {pages}. Print it at 100 %, not fitted to the page.");
         return Printing.Done;
+    }
+
+    /// <summary>What was printed; the cover goes without saying where sheets follow it.</summary>
+    private static string InWords(PrintJob job)
+    {
+        List<string> said = [];
+        if (job.Lines.Length > 0)
+        {
+            said.Add(Counted.Words(job.Lines.Length, "line"));
+        }
+        else if (job.Cover is not null)
+        {
+            said.Add("the cover");
+        }
+
+        if (job.Commissioning is not null)
+        {
+            said.Add("the commissioning page");
+        }
+
+        return string.Join(" and ", said);
     }
 }

@@ -3,8 +3,6 @@ using System.CommandLine.Parsing;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Sheet;
-using BendSheet.Core.Units;
-using BendSheet.Sheets;
 using BendSheet.Sheets.FullSize;
 
 namespace BendSheet.Cli.Commands;
@@ -22,14 +20,19 @@ internal sealed class PrintOptions
 
     private const string Pdf = "pdf";
     private const string Svg = "svg";
-    private const string CoverWord = "cover";
-    private const string SheetsWord = "sheets";
+    private static readonly (string Word, PrintedPages Pages)[] PageWords =
+    [
+        ("cover", PrintedPages.Cover),
+        ("sheets", PrintedPages.Sheets),
+        ("commissioning", PrintedPages.Commissioning),
+    ];
+
     private const string Metric = "mm";
     private const string Imperial = "in";
 
     public PrintOptions()
     {
-        Pages.AcceptOnlyFromAmong(CoverWord, SheetsWord);
+        Pages.AcceptOnlyFromAmong([.. PageWords.Select(known => known.Word)]);
         Paper.AcceptOnlyFromAmong([.. Papers.All.Select(known => known.Word)]);
         Units.AcceptOnlyFromAmong(Metric, Imperial);
         Format.AcceptOnlyFromAmong(Pdf, Svg);
@@ -46,8 +49,8 @@ internal sealed class PrintOptions
     public Option<string[]> Pages { get; } = new("--pages")
     {
         Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are "
-            + "several lines.",
-        HelpName = $"{CoverWord}|{SheetsWord}",
+            + "several lines. commissioning: what to do after the last bend, to tick off.",
+        HelpName = string.Join('|', PageWords.Select(known => known.Word)),
     };
 
     public Option<string> Paper { get; } = new("--paper")
@@ -135,9 +138,11 @@ internal sealed class PrintOptions
             return;
         }
 
-        if (result.GetValue(Pages)?.Contains(CoverWord, StringComparer.Ordinal) == true)
+        var ofCar = Wanted(result.GetValue(Pages)) & PrintedPages.OfCar;
+        if (Array.Find(PageWords, known => ofCar.HasFlag(known.Pages)).Word is { } word)
         {
-            result.AddError("a cover belongs to all lines in one file: leave `--each` or `--pages cover` out.");
+            result.AddError(
+                $"`--each` writes a file for each line, and these pages belong to the car: leave `--each` or `--pages {word}` out.");
         }
         else if (ToStandardOutput(result))
         {
@@ -149,15 +154,20 @@ internal sealed class PrintOptions
     private bool ToStandardOutput(CommandResult result) =>
         string.Equals(result.GetValue(Output), PrintTarget.StandardOutput, StringComparison.Ordinal);
 
+    private static PrintedPages Wanted(string[]? words) => PageWords
+        .Where(known => words?.Contains(known.Word, StringComparer.Ordinal) == true)
+        .Aggregate(PrintedPages.None, static (all, known) => all | known.Pages);
+
+    /// <summary>The word that asks for a kind of pages.</summary>
+    public static string WordFor(PrintedPages pages) => Array.Find(PageWords, known => known.Pages == pages).Word;
+
     /// <summary>What was asked for, or else what the file says.</summary>
     public WantedPrint In(ParseResult parsed, MeasuredCar file)
     {
-        var pages = parsed.GetValue(Pages) ?? [];
         var paper = parsed.GetValue(Paper);
         var units = parsed.GetValue(Units);
         return new(
-            pages.Length == 0 || pages.Contains(CoverWord, StringComparer.Ordinal),
-            pages.Length == 0 || pages.Contains(SheetsWord, StringComparer.Ordinal),
+            parsed.GetValue(Pages) is { Length: > 0 } pages ? Wanted(pages) : PrintedPages.Usual,
             paper is null ? file.Paper : Papers.All.First(known => string.Equals(known.Word, paper, StringComparison.Ordinal)).Paper,
             units is null ? file.Notation : file.Notation with { Imperial = string.Equals(units, Imperial, StringComparison.Ordinal) },
             parsed.GetValue(Each),
@@ -167,35 +177,4 @@ internal sealed class PrintOptions
                 static (all, word) => all | FullSizeWords.First(known => string.Equals(known.Word, word, StringComparison.Ordinal)).Pages),
             parsed.GetValue(Steps));
     }
-}
-
-/// <summary>What is to be printed.</summary>
-/// <param name="Cover">The cover, where there are several lines.</param>
-/// <param name="Sheets">A sheet for each line.</param>
-/// <param name="Paper">To print on.</param>
-/// <param name="Notation">How lengths are shown.</param>
-/// <param name="Each">A file for each line.</param>
-/// <param name="Mirrored">The wrong way round.</param>
-/// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
-/// <param name="Steps">A panel for each thing done, behind each sheet.</param>
-internal sealed record WantedPrint(
-    bool Cover, bool Sheets, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize,
-    bool Steps)
-{
-    /// <summary>All lines in one file.</summary>
-    public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Sheets ? [.. sheets] : [], Paper)
-    {
-        Title = plan.Measured.Project,
-        Cover = Cover && plan.HasCover ? plan.Cover(Notation) : null,
-        Mirrored = Mirrored,
-        FullSize = FullSize,
-    };
-
-    /// <summary>One line in a file of its own.</summary>
-    public PrintJob One(SheetContent sheet) => new([sheet], Paper)
-    {
-        Title = sheet.Project.Length > 0 ? $"{sheet.Project}: {sheet.Line}" : sheet.Line,
-        Mirrored = Mirrored,
-        FullSize = FullSize,
-    };
 }

@@ -3,10 +3,12 @@ using System.Collections.Immutable;
 namespace BendSheet.Core.Commissioning;
 
 /// <summary>What the commissioning page says, in words, before anybody draws it. It approves nothing.</summary>
+/// <param name="Entry">In the outline of the document.</param>
 /// <param name="Heading">Above the page.</param>
 /// <param name="Disclaimer">Below it, before everything else.</param>
 /// <param name="Sections">Tables, in the order of the work.</param>
-public sealed record CommissioningContent(string Heading, string Disclaimer, ImmutableArray<CommissioningSection> Sections);
+public sealed record CommissioningContent(
+    string Entry, string Heading, string Disclaimer, ImmutableArray<CommissioningSection> Sections);
 
 /// <summary>A table of the page.</summary>
 /// <param name="Heading">Above it.</param>

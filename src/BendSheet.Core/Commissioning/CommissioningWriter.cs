@@ -8,6 +8,8 @@ namespace BendSheet.Core.Commissioning;
 /// <summary>From network and filling to the words of the commissioning page.</summary>
 public static class CommissioningWriter
 {
+    private const string Entry = "Before the first drive";
+
     private const string Disclaimer =
         "This page helps to forget nothing. It approves nothing: the makers' instructions, local rules and a licensed mechanic's "
             + "inspection come first. Do not drive before every box that applies is ticked by the person who looked.";
@@ -23,7 +25,8 @@ public static class CommissioningWriter
     /// <param name="notation">How lengths are shown.</param>
     public static CommissioningContent? Of(string project, PipeNetwork network, Filling filling, LengthNotation notation) =>
         network.IsEmpty && network.Connections.IsEmpty ? null : new(
-            project.Length == 0 ? "Before the first drive" : $"Before the first drive: {project}",
+            Entry,
+            project.Length == 0 ? Entry : $"{Entry}: {project}",
             Disclaimer,
             [
                 .. new[]

@@ -19,7 +19,10 @@ internal sealed record Block(double Height, Action<Canvas, double> Draw, Block? 
     public bool Continues { get; init; }
 
     /// <summary>White space.</summary>
-    public static Block Space(double height) => new(height, static (_, _) => { }) { Role = Role.Nothing };
+    public static Block Space(double height) => new(height, static (_, _) => { }) { Role = Role.Nothing, IsSpace = true };
+
+    /// <summary>Nothing is drawn in it.</summary>
+    public bool IsSpace { get; private init; }
 
     /// <summary>Draws it as what it is.</summary>
     public void DrawOn(Canvas canvas, double top) =>

@@ -18,6 +18,12 @@ internal static class PageFlow
             var block = blocks[i];
             if (page.Count > 0 && used + HeightWithFollowers(blocks, i) > heightOf(pages.Count))
             {
+                if (block.IsSpace)
+                {
+                    // White space at the foot of a page is there already.
+                    continue;
+                }
+
                 pages.Add(page);
                 page = [];
                 used = 0;

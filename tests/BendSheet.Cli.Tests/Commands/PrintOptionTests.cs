@@ -70,6 +70,33 @@ public class PrintOptionTests : AtTheTerminal
         Assert.Equal(outline, string.Join(' ', Outline("car.pdf")));
     }
 
+    [Theory]
+    [InlineData("the commissioning page on 2 pages", "Before the first drive", "commissioning")]
+    [InlineData("the cover and the commissioning page on 3 pages", "Cover|Before the first drive", "cover", "commissioning")]
+    [InlineData(
+        "2 lines and the commissioning page on 5 pages",
+        "Cover|feed|front-left|Before the first drive", "cover", "sheets", "commissioning")]
+    public async Task I_can_have_a_page_for_the_work_after_the_last_bend(string told, string outline, params string[] pages)
+    {
+        var ran = await Run(["print", Typed(CarFiles.WithParts), .. pages.SelectMany(word => new[] { "--pages", word })]);
+        Assert.Equal($"{Place("car.pdf")}: {told}. Print it at 100 %, not fitted to the page.\n", ran.Output);
+        Assert.Equal(outline, string.Join('|', Outline("car.pdf")));
+    }
+
+    [Theory]
+    [InlineData("`--pages commissioning` is about the whole car: leave it or `--line` out.", CarFiles.WithParts, "--line", "feed")]
+    [InlineData(
+        "`--pages commissioning` needs `parts:` with their ports, so that it knows every joint: add them, and mend what is wrong with the "
+            + "file, or leave it out.",
+        CarFiles.Sound)]
+    public async Task A_commissioning_page_needs_the_whole_car(string sentence, string file, params string[] options)
+    {
+        var ran = await Run(["print", Typed(file), "--pages", "commissioning", .. options]);
+        Assert.Equal(2, ran.Code);
+        Assert.EndsWith($"bendsheet: {sentence}\n", ran.Error, StringComparison.Ordinal);
+        Assert.Equal("car.yaml", InTheFolder());
+    }
+
     [Fact]
     public async Task Of_the_cover_alone_I_am_told_that_it_is_the_cover()
     {
@@ -158,7 +185,18 @@ public class PrintOptionTests : AtTheTerminal
     }
 
     [Theory]
-    [InlineData("a cover belongs to all lines in one file: leave `--each` or `--pages cover` out.", "--each", "--pages", "cover")]
+    [InlineData(
+        "`--each` writes a file for each line, and these pages belong to the car: leave `--each` or `--pages cover` out.",
+        "--each",
+        "--pages",
+        "cover")]
+    [InlineData(
+        "`--each` writes a file for each line, and these pages belong to the car: leave `--each` or `--pages commissioning` out.",
+        "--each",
+        "--pages",
+        "sheets",
+        "--pages",
+        "commissioning")]
     [InlineData(
         "`--each` writes a file for each line, which standard output cannot take: name a PDF with -o, or leave `--each` out.",
         "--each",

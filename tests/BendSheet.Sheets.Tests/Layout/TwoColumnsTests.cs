@@ -18,10 +18,10 @@ public class TwoColumnsTests
     [Fact]
     public void A_heading_is_not_parted_from_its_text_nor_a_paragraph_from_its_first_line()
     {
-        var heading = Block.Space(10) with { KeepWithNext = true };
-        var more = Block.Space(10) with { Continues = true };
+        var heading = Line(10) with { KeepWithNext = true };
+        var more = Line(10) with { Continues = true };
         Assert.Equal(30, Of([.. Lines(1, 10), heading, .. Lines(2, 10)]).Height);
-        Assert.Equal(30, Of([.. Lines(1, 10), Block.Space(10), more, .. Lines(1, 10)]).Height);
+        Assert.Equal(30, Of([.. Lines(1, 10), Line(10), more, .. Lines(1, 10)]).Height);
     }
 
     [Fact]
@@ -34,7 +34,7 @@ public class TwoColumnsTests
     [Fact]
     public void The_second_column_begins_with_a_heading_where_it_is_hardly_longer_so()
     {
-        var heading = Block.Space(10) with { KeepWithNext = true, Role = Role.Heading };
+        var heading = Line(10) with { KeepWithNext = true, Role = Role.Heading };
         Assert.Equal((70, 60), Heights(Of([.. Lines(7, 10), heading, .. Lines(4, 10)])));
         Assert.Equal((30, 30), Heights(Of([.. Lines(1, 10), heading, .. Lines(4, 10)])));
 
@@ -71,5 +71,7 @@ public class TwoColumnsTests
 
     private static TwoColumns Of(IReadOnlyList<Block> blocks) => new([_ => blocks], Width);
 
-    private static List<Block> Lines(int count, double height) => [.. Enumerable.Range(0, count).Select(_ => Block.Space(height))];
+    private static List<Block> Lines(int count, double height) => [.. Enumerable.Range(0, count).Select(_ => Line(height))];
+
+    private static Block Line(double height) => new(height, static (_, _) => { });
 }
