@@ -75,7 +75,7 @@ public static class StockJson
             json.WriteObjects("cuts", roll.Cuts, cut =>
             {
                 json.WriteString("piece", cut.Piece.Name);
-                json.WriteBoolean("line", cut.Piece.Use != PieceUse.Practice);
+                json.WriteBoolean("line", !cut.Piece.IsPractice);
                 json.WriteBoolean("doNotCut", cut.Piece.Use == PieceUse.Rough);
                 SolvedJson.WriteLength(json, "from", cut.From);
                 SolvedJson.WriteLength(json, "to", cut.To);

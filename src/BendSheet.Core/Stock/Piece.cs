@@ -26,4 +26,8 @@ public enum PieceUse
 /// <param name="Length">Above zero.</param>
 /// <param name="Use">What for.</param>
 /// <param name="At">Where it was typed, for findings.</param>
-public sealed record Piece(string Name, Length Length, PieceUse Use, SourcePosition At);
+public sealed record Piece(string Name, Length Length, PieceUse Use, SourcePosition At)
+{
+    /// <summary>A flare or a bend is tried on it; it never becomes a line.</summary>
+    public bool IsPractice => Use is PieceUse.Practice or PieceUse.PracticeBend;
+}

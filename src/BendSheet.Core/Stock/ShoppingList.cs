@@ -62,7 +62,7 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     private static IEnumerable<ShoppingItem> Tube(TubePlan tube, LengthNotation notation)
     {
         var size = TubeWords.InWords(tube.Tube, notation);
-        var lines = tube.Need.Pieces.Where(piece => piece.Use != PieceUse.Practice).Select(piece => piece.Name);
+        var lines = tube.Need.Pieces.Where(piece => !piece.IsPractice).Select(piece => piece.Name);
         if (tube.Plan is null && tube.Need.Total > Length.Zero)
         {
             yield return new("tube", string.Empty, $"{size}, {notation.WithUnit(tube.Need.Total)} in all", 1, [.. lines]);
@@ -70,14 +70,14 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         else if (tube.Plan is { Bought: > 0, ToBuy: { } roll } plan)
         {
             var from = plan.Rolls.Where(cuts => cuts.IsBought).SelectMany(cuts => cuts.Cuts)
-                .Where(cut => cut.Piece.Use != PieceUse.Practice)
+                .Where(cut => !cut.Piece.IsPractice)
                 .Select(cut => cut.Piece.Name);
             yield return new(
                 "tube",
                 string.Empty,
                 $"{size}, {roll.KindInWords} of {notation.Size(roll.Length)}",
                 plan.Bought,
-                [.. from.DefaultIfEmpty("spare")]);
+                [.. from.DefaultIfEmpty(plan.ForSpare > 0 ? "spare" : "practice pieces")]);
         }
 
         if (tube.Plan is { TooLong.IsEmpty: false } tooShort)

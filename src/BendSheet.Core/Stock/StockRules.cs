@@ -107,7 +107,7 @@ public static class StockRules
     {
         var fromNew = plan.Rolls.Where(roll => roll.IsBought).ToList();
         var missing = tube.Need.Total - tube.Left;
-        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => piece.Use != PieceUse.Practice)
+        var names = fromNew.SelectMany(roll => roll.Cuts.Select(cut => cut.Piece)).Where(piece => !piece.IsPractice)
             .Select(piece => piece.Name).ToList();
         var spare = plan.ForSpare > 0;
         var what = string.Join(", ", names.Take(MostNamed))
@@ -120,5 +120,5 @@ public static class StockRules
             + $"buy {Counted.Words(plan.Bought, plan.ToBuy!.KindInWords)} of {FindingFigures.Mm(plan.ToBuy.Length)} for {waiting}";
     }
 
-    private static string NameOf(Piece piece) => piece.Use != PieceUse.Practice ? $"line {piece.Name}" : piece.Name;
+    private static string NameOf(Piece piece) => piece.IsPractice ? piece.Name : $"line {piece.Name}";
 }

@@ -136,4 +136,23 @@ public class StockTests : AtTheTerminal
     private static string With(string stock, bool made = false) =>
         Car.Replace("STOCK", stock, StringComparison.Ordinal)
             .Replace("MADE", made ? "made: true" : "made: false", StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("stock: [{length: 3000, left: 100}]", "for front", "front")]
+    [InlineData("stock: [{length: 3000, left: 1100}]", "for practice pieces", "practice pieces")]
+    public async Task Practice_pieces_are_no_lines_where_tube_is_bought(string stock, string waiting, string usedAt)
+    {
+        var file = Typed(
+            $"units: mm\ntube: {{od: 3/16 in}}\nbender: {{radius: 15}}\n{stock}\npractice: {{flares: 1, bends: 1}}\n"
+                + "lines: {front: [{straight: 1000}]}\n");
+        var ran = await Run("stock", file);
+        Assert.Contains($"buy 1 roll of 3000.0 mm (118.110 in) {waiting} [stock-too-small]", ran.Error, StringComparison.Ordinal);
+        Assert.Contains($"     1     0  {usedAt}\n", ran.Output, StringComparison.Ordinal);
+
+        using var json = JsonDocument.Parse((await Run("stock", file, "--format", "json")).Output);
+        var lines = json.RootElement.GetProperty("tubes")[0].GetProperty("rolls").EnumerateArray()
+            .SelectMany(roll => roll.GetProperty("cuts").EnumerateArray())
+            .Where(cut => cut.GetProperty("line").GetBoolean()).Select(cut => cut.GetProperty("piece").GetString());
+        Assert.Equal(["front"], lines, StringComparer.Ordinal);
+    }
 }

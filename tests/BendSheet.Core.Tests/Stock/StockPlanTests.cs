@@ -167,5 +167,6 @@ public class StockPlanTests
             ["practice flare 1", "practice bend 1", "practice bend 2", "a"],
             Assert.Single(tube.Plan!.Rolls).Cuts.Select(cut => cut.Piece.Name),
             StringComparer.Ordinal);
+        Assert.Equal([true, true, true, false], tube.Plan.Rolls[0].Cuts.Select(cut => cut.Piece.IsPractice));
     }
 }
