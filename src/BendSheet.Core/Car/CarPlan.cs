@@ -5,6 +5,7 @@ using BendSheet.Core.Bench.Rules;
 using BendSheet.Core.Clearance;
 using BendSheet.Core.Commissioning;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Picture;
 using BendSheet.Core.Placing;
 using BendSheet.Core.Plumbing;
 using BendSheet.Core.Plumbing.Rules;
@@ -78,6 +79,25 @@ public sealed class CarPlan
     public CommissioningContent? Commissioning(LengthNotation? notation = null) => Network.IsEmpty
         ? null
         : CommissioningWriter.Of(Measured.Project, Network, Filling, notation ?? Measured.Notation);
+
+    /// <summary>The whole car in one picture, whatever lines were asked for; null where it has neither a place nor a network.</summary>
+    /// <param name="notation">How lengths are shown; null as the file has them.</param>
+    public CarPicture? Picture(LengthNotation? notation = null)
+    {
+        var known = Lines.ToDictionary(line => line.Template.Name, StringComparer.Ordinal);
+        List<SolvedLine> lines =
+        [
+            .. Measured.Lines.Where(line => Measured.IsSound(line.Name)).Select(line => known.GetValueOrDefault(line.Name) ?? Line(line)),
+        ];
+        List<RoughLine> rough = [.. Measured.RoughLines.Where(line => Measured.IsSound(line.Name))];
+        List<string> mistyped =
+        [
+            .. Measured.LineNames.Except(
+                lines.Select(line => line.Template.Name).Concat(rough.Select(line => line.Name)), StringComparer.Ordinal),
+        ];
+        return PictureWriter.Of(
+            Measured.Project, Network, lines, rough, Measured.Room.Zones, mistyped, notation ?? Measured.Notation);
+    }
 
     /// <summary>The tube and the hardware for these lines.</summary>
     public CarStock Stock => _stock ??= CarStock.Of(this);

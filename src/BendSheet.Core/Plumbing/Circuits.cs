@@ -64,6 +64,13 @@ public sealed class Circuits
     public PressureSource? SourceOf(Part part) =>
         part.Ports.Select(port => SetOf(part, port).Source).OfType<PressureSource>().FirstOrDefault();
 
+    /// <summary>What a port has its pressure from; null where there is nothing.</summary>
+    public PressureSource? SourceAt(PortPlace place)
+    {
+        ArgumentNullException.ThrowIfNull(place);
+        return SetOf(place.Part, place.Port).Source;
+    }
+
     private Set SetOf(Part part, Port port)
     {
         var inside = part.Kind == PartKind.Reservoir ? "port " + port.Name : port.Circuit ?? string.Empty;

@@ -1,0 +1,125 @@
+using BendSheet.Core.Picture;
+using BendSheet.Sheets.Drawing;
+using BendSheet.Sheets.FullSize;
+using BendSheet.Sheets.Layout;
+
+namespace BendSheet.Sheets.Picture;
+
+/// <summary>
+/// The pages of the car: picture and key on one page where they fit; a crowded picture lies across a page of its own and the key follows.
+/// </summary>
+internal static class PicturePages
+{
+    /// <summary>So many lines, hoses, parts and zones are readable in the width of an upright page.</summary>
+    private const int MostUpright = 40;
+
+    /// <summary>Below this the views are no picture any more.</summary>
+    private const double LeastHeight = 70;
+
+    /// <summary>Pages, in reading order.</summary>
+    public static IReadOnlyList<FullSizePage> Of(CarPicture picture, TextMeasure measure, PaperSize paper)
+    {
+        var area = TypeArea.Of(paper);
+        List<Block> head = [.. Head(picture, measure, area.Width)];
+        if (!picture.HasPlaces)
+        {
+            var diagram = DiagramDrawing.Of(picture, measure, area.Width, area.Height - Sum(head));
+            var numbers = DiagramDrawing.Numbers(picture, measure, area.Width);
+            return Pages(paper, [.. head, .. diagram, .. Below(picture, numbers, measure, area.Width)], area.Height);
+        }
+
+        var below = Sum(Below(picture, new HashSet<int>(), measure, area.Width));
+        var room = area.Height - Sum(head) - below;
+        if (room >= LeastHeight && ItemsOf(picture) <= MostUpright)
+        {
+            var views = ViewsDrawing.Of(picture, measure, area.Width, room);
+            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, measure, area.Width)];
+            if (views.Missing == 0)
+            {
+                return Pages(paper, all, area.Height);
+            }
+        }
+
+        var (across, wide) = (paper.Turned(), TypeArea.Of(paper.Turned()));
+        List<Block> wideHead = [.. Head(picture, measure, wide.Width)];
+        var alone = ViewsDrawing.Of(picture, measure, wide.Width, wide.Height - Sum(wideHead));
+        return
+        [
+            .. Pages(across, [.. wideHead, Views(picture, alone)], wide.Height),
+            .. Pages(paper, [.. Below(picture, alone.Numbers, measure, area.Width)], area.Height)
+                .Select(page => page with { Begins = null }),
+        ];
+    }
+
+    /// <summary>Everything below one another, of any height, for a drawing of its own.</summary>
+    /// <param name="picture">What it shows.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="width">Of the drawing.</param>
+    /// <param name="most">Height of the picture alone.</param>
+    public static IReadOnlyList<Block> Alone(CarPicture picture, TextMeasure measure, double width, double most)
+    {
+        List<Block> head = [.. Head(picture, measure, width)];
+        if (!picture.HasPlaces)
+        {
+            var diagram = DiagramDrawing.Of(picture, measure, width, most);
+            return [.. head, .. diagram, .. Below(picture, DiagramDrawing.Numbers(picture, measure, width), measure, width)];
+        }
+
+        var views = ViewsDrawing.Of(picture, measure, width, most);
+        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, measure, width)];
+    }
+
+    /// <summary>Whether a drawing of its own is better wide.</summary>
+    public static bool IsCrowded(CarPicture picture) => picture.HasPlaces && ItemsOf(picture) > MostUpright;
+
+    private static int ItemsOf(CarPicture picture) =>
+        picture.Shown.Count() + picture.Parts.Count(part => part.Number > 0) + picture.Zones.Length;
+
+    private static IReadOnlyList<FullSizePage> Pages(PaperSize size, IReadOnlyList<Block> blocks, double height) =>
+    [
+        .. PageFlow.Spread(blocks, _ => height).Select((page, i) => new FullSizePage(size, i == 0 ? PictureWords.Entry : null, page)),
+    ];
+
+    private static IEnumerable<Block> Head(CarPicture picture, TextMeasure measure, double width)
+    {
+        var words = PictureWords.Heading(picture);
+        var style = TextStyle.Title.Fitting(measure.Printable(words), width);
+        return
+        [
+            .. Paragraph.Of(words, style, measure, width).Select(line => line with { Role = Role.Title, KeepWithNext = true }),
+            Block.Space(2) with { KeepWithNext = true },
+        ];
+    }
+
+    private static Block Views(CarPicture picture, ViewsDrawing views) => new(views.Layout.Height, views.Draw)
+    {
+        Role = Role.Figure,
+        Alternative = PictureWords.Alternative(picture, views.Layout.Denominator),
+    };
+
+    private static List<Block> Below(CarPicture picture, IReadOnlySet<int> numbers, TextMeasure measure, double width)
+    {
+        List<Block> blocks = [Block.Space(2), .. PictureKey.Legend(picture, measure, width), Block.Space(1)];
+        if (!picture.NotDrawn.IsEmpty)
+        {
+            blocks.Add(Paragraph.Heading(PictureWords.NotDrawnHeading));
+            blocks.AddRange(picture.NotDrawn.SelectMany(sentence => Paragraph.Of(sentence, TextStyle.Body, measure, width)));
+            blocks.Add(Block.Space(1));
+        }
+
+        blocks.Add(Paragraph.Heading(PictureWords.KeyHeading));
+        blocks.AddRange(PictureKey.Table(picture, measure, width));
+        foreach (var sentence in new[] { PictureWords.ByNumber(picture, numbers), PictureWords.KeptClear(picture) })
+        {
+            if (sentence.Length > 0)
+            {
+                blocks.Add(Block.Space(1.5));
+                blocks.AddRange(Paragraph.Of(sentence, TextStyle.Body, measure, width));
+            }
+        }
+
+        return blocks;
+    }
+
+    private static double Sum(IEnumerable<Block> blocks) => blocks.Sum(block => block.Height);
+}

@@ -1,0 +1,197 @@
+using BendSheet.Core.Picture;
+using BendSheet.Sheets.Drawing;
+
+namespace BendSheet.Sheets.Picture;
+
+/// <summary>The three views of the car with their labels, their arrows, and a bar to scale.</summary>
+internal sealed class ViewsDrawing
+{
+    /// <summary>So many smaller scales are tried where labels find no room.</summary>
+    private const int MostScales = 5;
+
+    private const double HatchPitch = 4;
+    private const double PortSize = 1;
+    private const double LongArrow = 13;
+    private const double ShortArrow = 5.5;
+    private const double HeadLength = 2.4;
+    private const double HeadWidth = 1.1;
+    private const double MostBar = 48;
+
+    private readonly CarPicture _picture;
+
+    private ViewsDrawing(CarPicture picture, PictureLayout layout, IReadOnlyList<IReadOnlyList<PictureLabel>> labels)
+    {
+        (_picture, Layout, Labels) = (picture, layout, labels);
+        Numbers = labels.SelectMany(ofView => ofView).Where(label => !label.IsName).Select(label => label.Item.Number).ToHashSet();
+    }
+
+    /// <summary>Scale and cells.</summary>
+    public PictureLayout Layout { get; }
+
+    /// <summary>Of each view.</summary>
+    public IReadOnlyList<IReadOnlyList<PictureLabel>> Labels { get; }
+
+    /// <summary>What has a number somewhere instead of its name.</summary>
+    public IReadOnlySet<int> Numbers { get; }
+
+    /// <summary>Items that some view shows without a label, view by view.</summary>
+    public int Missing => Layout.Drawn.Zip(Labels, (drawn, labels) => drawn.Count - labels.Count).Sum();
+
+    /// <summary>At the largest scale at which everything has a label in each view, or else of those tried the one with most labels.
+    /// </summary>
+    public static ViewsDrawing Of(CarPicture picture, TextMeasure measure, double width, double height)
+    {
+        var items = PictureItem.Of(picture, measure.Printable);
+        var best = At(0);
+        var next = best;
+        for (var i = 1; i < MostScales && best.Missing > 0; i++)
+        {
+            next = At(next.Layout.Denominator);
+            best = next.Missing < best.Missing ? next : best;
+        }
+
+        return best;
+
+        ViewsDrawing At(double larger)
+        {
+            var layout = PictureLayout.Of(items, width, height, larger);
+            return new(picture, layout, [.. layout.Drawn.Zip(layout.Cells, PictureLabels.Of)]);
+        }
+    }
+
+    /// <summary>Draws it.</summary>
+    public void Draw(Canvas canvas, double top)
+    {
+        for (var i = 0; i < PictureView.All.Count; i++)
+        {
+            DrawItems(canvas, Moved(Layout.Drawn[i], top));
+            DrawLabels(canvas, Labels[i], top);
+            DrawCaption(canvas, PictureView.All[i], Layout.Cells[i], top);
+        }
+
+        DrawScale(canvas, top);
+    }
+
+    private static List<DrawnItem> Moved(IReadOnlyList<DrawnItem> drawn, double down) =>
+        [.. drawn.Select(item => new DrawnItem(item.Item, [.. item.Points.Select(point => point with { Y = point.Y + down })]))];
+
+    private static void DrawItems(Canvas canvas, List<DrawnItem> drawn)
+    {
+        foreach (var item in drawn.OrderByDescending(one => one.Item.Kind))
+        {
+            switch (item.Item.Kind)
+            {
+                case ItemKind.Zone:
+                    canvas.Path([.. item.Points], Canvas.Thin);
+                    Hatch(canvas, item);
+                    break;
+                case ItemKind.Part:
+                    canvas.Box(item.Box.Left, item.Box.Top, item.Box.Width, item.Box.Height);
+                    foreach (var port in item.Points)
+                    {
+                        canvas.Black(port.X - (PortSize / 2), port.Y - (PortSize / 2), PortSize, PortSize);
+                    }
+
+                    break;
+                default:
+                    CircuitMarks.Run(canvas, item.Item.Run!, item.Points);
+                    break;
+            }
+        }
+    }
+
+    /// <summary>Lines at 45° from side to side of an outline that nowhere turns inwards.</summary>
+    private static void Hatch(Canvas canvas, DrawnItem zone)
+    {
+        var (low, high) = (zone.Points.Min(point => point.X + point.Y), zone.Points.Max(point => point.X + point.Y));
+        for (var sum = low + HatchPitch; sum < high; sum += HatchPitch)
+        {
+            List<PagePoint> crossed = [.. zone.Pieces.SelectMany(piece => Crossed(piece.From, piece.To, sum)).OrderBy(point => point.X)];
+            if (crossed.Count > 1)
+            {
+                canvas.Line(crossed[0].X, crossed[0].Y, crossed[^1].X, crossed[^1].Y, Canvas.Thin);
+            }
+        }
+    }
+
+    private static IEnumerable<PagePoint> Crossed(PagePoint from, PagePoint to, double sum)
+    {
+        var (one, other) = (from.X + from.Y - sum, to.X + to.Y - sum);
+        return one * other < 0 ? [from + (one / (one - other) * (to - from))] : [];
+    }
+
+    private static void DrawLabels(Canvas canvas, IReadOnlyList<PictureLabel> labels, double top)
+    {
+        foreach (var label in labels)
+        {
+            var leader = label.Leader;
+            canvas.Line(leader.From.X, top + leader.From.Y, leader.To.X, top + leader.To.Y, Canvas.Thin);
+            if (label.Item.Kind == ItemKind.Run)
+            {
+                canvas.Circle(leader.From with { Y = top + leader.From.Y }, 0.3, Canvas.Thick);
+            }
+        }
+
+        foreach (var label in labels)
+        {
+            var box = label.Box with { Top = top + label.Box.Top };
+            var (middle, style) = (box.Left + (box.Width / 2), label.IsName ? PictureLabels.NameStyle : TextStyle.Label);
+            var baseline = box.Top + (box.Height / 2) + (style.CapHeight / 2);
+            if (!label.IsName && label.Item.Kind == ItemKind.Run)
+            {
+                canvas.Bubble(label.Text, style, middle, box.Top + (box.Height / 2), box.Width / 2, PictureLabels.Radius);
+                continue;
+            }
+
+            canvas.Blank(box.Left, box.Top, box.Width, box.Height);
+            if (!label.IsName)
+            {
+                canvas.Box(box.Left, box.Top, box.Width, box.Height);
+            }
+
+            canvas.Text(label.Text, style, middle, baseline, Align.Centre);
+        }
+    }
+
+    private static void DrawCaption(Canvas canvas, PictureView view, PageBox cell, double top)
+    {
+        var middle = top + cell.Top + cell.Height + (PictureLayout.CaptionHeight / 2);
+        var baseline = middle + (TextStyle.Label.CapHeight / 2);
+        canvas.Text(view.Projection.Caption, TextStyle.Label, cell.Left, baseline);
+        var right = cell.Left + cell.Width;
+        foreach (var (way, word) in view.Arrows.Reverse())
+        {
+            var isForward = string.Equals(word, PictureWords.Forward, StringComparison.Ordinal);
+            var style = isForward ? TextStyle.Label : TextStyle.Small;
+            var length = isForward ? LongArrow : ShortArrow;
+            canvas.Text(word, style, right, baseline, Align.Right);
+            right -= style.Width(word) + 1.5;
+            var reach = Math.Max(HeadWidth, Math.Abs(way.X) * length / 2);
+            Arrow(canvas, new PagePoint(right - reach, middle) - (length / 2 * way), way, length, isForward ? Canvas.Thick : Canvas.Medium);
+            right -= (2 * reach) + 3;
+        }
+    }
+
+    private static void Arrow(Canvas canvas, PagePoint tail, PagePoint way, double length, double pen)
+    {
+        var tip = tail + (length * way);
+        var (neck, aside) = (tip - (HeadLength * way), new PagePoint(-way.Y, way.X));
+        canvas.Path([tail, neck], pen);
+        canvas.Path([neck + (HeadWidth * aside), tip, neck - (HeadWidth * aside), neck + (HeadWidth * aside)], Canvas.Medium);
+        canvas.Path([neck, tip - (0.5 * way)], HeadWidth);
+    }
+
+    private void DrawScale(Canvas canvas, double top)
+    {
+        var (length, words) = PictureWords.Bar(_picture.Notation, MostBar * Layout.Denominator);
+        var width = length.Millimetres / Layout.Denominator;
+        var middle = Layout.Cells[1].Top + top - (PictureLayout.CaptionHeight / 2);
+        var baseline = middle + (TextStyle.Label.CapHeight / 2);
+        canvas.Text(PictureWords.Scale(Layout.Denominator), TextStyle.Label, 0, baseline - 6.5);
+        canvas.Path([new(0, middle - 1), new(0, middle + 1)], Canvas.Medium, flatEnds: true);
+        canvas.Path([new(width, middle - 1), new(width, middle + 1)], Canvas.Medium, flatEnds: true);
+        canvas.Line(0, middle, width, middle);
+        canvas.Black(0, middle - 0.5, width / 2, 1);
+        canvas.Text(words, TextStyle.Small, width + 2, baseline);
+    }
+}
