@@ -3,6 +3,7 @@ using BendSheet.Cli.Input;
 using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
+using BendSheet.Core.Picture;
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Pdf;
@@ -66,7 +67,12 @@ internal sealed class PrintCommand : CarCommand
         var target = asked.Options.GetValue(_options.Output);
         var wanted = _options.In(asked.Options, plan.Measured);
         var printing = _options.WantsSvg(asked.Options)
-            ? PrintDrawings([.. plan.SheetsToPrint(wanted.Notation)], asked.Name, target, surroundings)
+            ? PrintDrawings(
+                [.. plan.SheetsToPrint(wanted.Notation)],
+                plan.IsWhole ? plan.Picture(wanted.Notation) : null,
+                asked.Name,
+                target,
+                surroundings)
             : PrintPages(plan, PrintTarget.Of(asked.Name, target), wanted, asked.Lines, surroundings);
         SayWhatIsMissing(plan, printing, surroundings);
         if (printing == Printing.Done && asked.Options.GetValue(_options.Open) && !_shown)
@@ -171,7 +177,8 @@ internal sealed class PrintCommand : CarCommand
         return Printing.NothingToPrint;
     }
 
-    private static Printing PrintDrawings(IReadOnlyList<SheetContent> sheets, string name, string? target, Surroundings surroundings)
+    private static Printing PrintDrawings(
+        IReadOnlyList<SheetContent> sheets, CarPicture? car, string name, string? target, Surroundings surroundings)
     {
         var piped = string.Equals(name, TypedFile.StandardInput, StringComparison.Ordinal);
         if (string.Equals(target, PrintTarget.StandardOutput, StringComparison.Ordinal) || (piped && target is null))
@@ -191,7 +198,7 @@ internal sealed class PrintCommand : CarCommand
             return Printing.WrongInput;
         }
 
-        return DrawingFiles.Write(sheets, target, piped ? null : name, surroundings);
+        return DrawingFiles.Write(sheets, car, target, piped ? null : name, surroundings);
     }
 
     private static Printing Write(PrintedSheets printed, string target, Surroundings surroundings)

@@ -1,12 +1,16 @@
+using BendSheet.Core.Picture;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets;
 
 namespace BendSheet.Cli.Output;
 
-/// <summary>Writes every drawing of every line as an SVG of its own, named by line and drawing.</summary>
+/// <summary>Writes every drawing of every line as an SVG of its own, named by line and drawing, and the picture of the car.</summary>
 internal static class DrawingFiles
 {
     internal const string Ending = ".svg";
+
+    /// <summary>Of the picture of the car. No drawing of a line has this name: each of them ends with the name of the drawing.</summary>
+    private const string Car = "car";
 
     /// <summary>Why no drawing's name can begin with what was typed behind -o, in a sentence.</summary>
     /// <param name="target">As typed.</param>
@@ -26,10 +30,12 @@ internal static class DrawingFiles
 
     /// <summary>Writes them all, or up to the first that the disk does not take.</summary>
     /// <param name="sheets">A line each.</param>
+    /// <param name="car">All of them in one picture; null for none.</param>
     /// <param name="target">A folder that is there, or what all names begin with; null puts them beside the file.</param>
     /// <param name="source">The file with the measurements; null for standard input.</param>
     /// <param name="surroundings">To say what was written.</param>
-    public static Printing Write(IReadOnlyCollection<SheetContent> sheets, string? target, string? source, Surroundings surroundings)
+    public static Printing Write(
+        IReadOnlyCollection<SheetContent> sheets, CarPicture? car, string? target, string? source, Surroundings surroundings)
     {
         var begins = PrintTarget.Begins(target, Path.ChangeExtension(source, null), Ending);
         if (Path.GetDirectoryName(begins) is { Length: > 0 } folder && !Directory.Exists(folder))
@@ -48,14 +54,20 @@ internal static class DrawingFiles
             var line = Unused(sheet.Line, names);
             foreach (var drawing in drawn.Drawings)
             {
-                var path = $"{begins}{line}-{drawing.Name}{Ending}";
-                if (OutputFile.ReplaceDrawing(path, drawing.Svg.Span) is { } problem)
+                if (!Wrote($"{begins}{line}-{drawing.Name}{Ending}", drawing.Svg, surroundings))
                 {
-                    surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
                     return Printing.NotWritten;
                 }
+            }
+        }
 
-                surroundings.Output.WriteLine(Visible.Text(path));
+        if (car is not null)
+        {
+            var drawn = CarDrawing.Of(car);
+            missing.AddRange(drawn.MissingCharacters.Except(missing, StringComparer.Ordinal));
+            if (!Wrote($"{begins}{Car}{Ending}", drawn.Svg, surroundings))
+            {
+                return Printing.NotWritten;
             }
         }
 
@@ -65,6 +77,18 @@ internal static class DrawingFiles
         }
 
         return Printing.Done;
+    }
+
+    private static bool Wrote(string path, ReadOnlyMemory<byte> svg, Surroundings surroundings)
+    {
+        if (OutputFile.ReplaceDrawing(path, svg.Span) is { } problem)
+        {
+            surroundings.Say($"{Visible.Text(path)} was not written: {problem}");
+            return false;
+        }
+
+        surroundings.Output.WriteLine(Visible.Text(path));
+        return true;
     }
 
     /// <summary>Of two lines whose names differ only in capitals, which many disks take for one name, the second gets a number.</summary>

@@ -58,6 +58,9 @@ public static class PictureWords
     /// <summary>Nothing between two parts.</summary>
     public const string ScrewedIn = "one part sits in the other";
 
+    /// <summary>Where some item has no label in some view.</summary>
+    public const string Crowded = "Where a view has no room for a number, look for it in the other views.";
+
     /// <summary>In a box of what is made.</summary>
     public const string Tick = "✓";
 
@@ -122,9 +125,14 @@ public static class PictureWords
     }
 
     /// <summary>Of parts and zones that have a number in the picture instead of a name.</summary>
-    public static string ByNumber(CarPicture picture, IReadOnlySet<int> numbers)
+    public static string ByNumber(CarPicture picture, IReadOnlySet<int>? numbers)
     {
         ArgumentNullException.ThrowIfNull(picture);
+        if (numbers is null)
+        {
+            return string.Empty;
+        }
+
         var parts = picture.Parts.Where(part => numbers.Contains(part.Number)).Select(part => $"{Number(part.Number)} {part.Name}");
         var zones = picture.Zones.Where(zone => numbers.Contains(zone.Number)).Select(zone => $"{Number(zone.Number)} {zone.Name}");
         var all = string.Join("; ", parts.Concat(zones));
@@ -148,13 +156,14 @@ public static class PictureWords
 
     /// <summary>The picture in words, for somebody who does not see it.</summary>
     /// <param name="picture">The picture.</param>
-    /// <param name="denominator">Its scale is 1 : this; null for a diagram.</param>
+    /// <param name="denominator">Its scale is 1 : this; null where there is none to speak of.</param>
     public static string Alternative(CarPicture picture, double? denominator)
     {
         ArgumentNullException.ThrowIfNull(picture);
         var runs = string.Join("; ", picture.Shown.Select(run => $"{Kind(run)} {Label(run)}, {Ends(run)}"));
-        return denominator is { } scale
-            ? $"The car from above, from the left and from the front, {Scale(scale)}. Drawn: {runs}. Forward is to the left."
+        var scale = denominator is { } known ? $", {Scale(known)}" : string.Empty;
+        return picture.HasPlaces
+            ? $"The car from above, from the left and from the front{scale}. Drawn: {runs}. Forward is to the left."
             : $"What leads where, from the master cylinders outwards: {runs}.";
     }
 

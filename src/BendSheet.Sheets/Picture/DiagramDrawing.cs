@@ -22,39 +22,45 @@ internal sealed class DiagramDrawing
 
     private static readonly TextStyle Style = TextStyle.Small;
 
+    private readonly CarPicture _picture;
     private readonly TextMeasure _measure;
+    private readonly IReadOnlyList<DiagramBand> _bands;
     private readonly double _pitch;
     private readonly double _boxWidth;
 
-    private DiagramDrawing(TextMeasure measure, double width, int columns)
+    private DiagramDrawing(CarPicture picture, TextMeasure measure, double width, double most)
     {
+        var roots = PlumbingTree.Of(picture);
+        var columns = Math.Clamp(roots.Select(Depth).DefaultIfEmpty(1).Max(), FewestColumns, MostColumns);
+        _picture = picture;
         _measure = measure;
-        _boxWidth = width / (columns - 1 + BoxShare) * BoxShare;
         _pitch = width / (columns - 1 + BoxShare);
+        _boxWidth = _pitch * BoxShare;
+        _bands = DiagramBand.Of(roots, columns, Math.Max(1, (int)((most - 2) / RowHeight) - 1));
+        Numbers = picture.Parts.Where(part => Wrapped(part.Name).Count > 2).Select(part => part.Number).ToHashSet();
     }
 
-    /// <summary>A block for each band.</summary>
+    /// <summary>Parts whose names are too long for a box and have their number in it.</summary>
+    public IReadOnlySet<int> Numbers { get; }
+
+    /// <summary>Some box stands in two places.</summary>
+    public bool GoesOn => _bands.Any(band => band.Boxes.Any(box => box.IsAgain));
+
+    /// <summary>Lays it out.</summary>
     /// <param name="picture">Without places.</param>
     /// <param name="measure">Measures texts.</param>
     /// <param name="width">Of the type area.</param>
     /// <param name="most">Height of a block at most.</param>
-    public static IEnumerable<Block> Of(CarPicture picture, TextMeasure measure, double width, double most)
+    public static DiagramDrawing Of(CarPicture picture, TextMeasure measure, double width, double most) =>
+        new(picture, measure, width, most);
+
+    /// <summary>A block for each band.</summary>
+    public IEnumerable<Block> Blocks() => _bands.Select((band, i) => new Block(
+        (band.Rows * RowHeight) + 1, (canvas, top) => Draw(canvas, band, top))
     {
-        var roots = PlumbingTree.Of(picture);
-        var columns = Math.Clamp(roots.Select(Depth).DefaultIfEmpty(1).Max(), FewestColumns, MostColumns);
-        var drawing = new DiagramDrawing(measure, width, columns);
-        var rows = Math.Max(1, (int)((most - 2) / RowHeight) - 1);
-        var first = true;
-        foreach (var band in DiagramBand.Of(roots, columns, rows))
-        {
-            yield return new((band.Rows * RowHeight) + 1, (canvas, top) => drawing.Draw(canvas, band, top))
-            {
-                Role = first ? Role.Figure : Role.Decoration,
-                Alternative = first ? PictureWords.Alternative(picture, null) : null,
-            };
-            first = false;
-        }
-    }
+        Role = i == 0 ? Role.Figure : Role.Decoration,
+        Alternative = i == 0 ? PictureWords.Alternative(_picture, null) : null,
+    });
 
     /// <summary>Boxes on the longest way from a root; counted no further than matters.</summary>
     private static int Depth(PlumbingNode root)
@@ -74,11 +80,8 @@ internal sealed class DiagramDrawing
         foreach (var link in band.Links)
         {
             var (begin, end) = (Middle(link.From, top), Middle(link.To, top));
-            var parts = begin.X + (_boxWidth / 2) + Trunk;
-            PagePoint[] way =
-            [
-                begin with { X = begin.X + (_boxWidth / 2) }, new(parts, begin.Y), new(parts, end.Y), end with { X = end.X - (_boxWidth / 2) },
-            ];
+            var (right, left) = (begin.X + (_boxWidth / 2), end.X - (_boxWidth / 2));
+            PagePoint[] way = [new(right, begin.Y), new(right + Trunk, begin.Y), new(right + Trunk, end.Y), new(left, end.Y)];
             canvas.Path(way.AsSpan(0, 3), Canvas.Thin);
             CircuitMarks.Run(canvas, link.Branch.Run, [way[2], way[3]]);
             Label(canvas, link.Branch.Run, way[2], way[3].X);
@@ -92,6 +95,8 @@ internal sealed class DiagramDrawing
 
     private PagePoint Middle(DiagramBox box, double top) =>
         new((box.Column * _pitch) + (_boxWidth / 2), top + ((box.Row + 0.5) * RowHeight));
+
+    private IReadOnlyList<string> Wrapped(string name) => _measure.Wrap(name, Style, _boxWidth - 1.6);
 
     /// <summary>The name above its line and the length below; the number in a circle where they are too long.</summary>
     private static string[] Words(PicturedRun run) =>
@@ -115,10 +120,10 @@ internal sealed class DiagramDrawing
             return;
         }
 
-        canvas.Text(words[0], Style, middle, from.Y - 1.8, Align.Centre);
+        canvas.Text(words[0], Style, middle, from.Y - 2.1, Align.Centre);
         if (words.Length > 1)
         {
-            canvas.Text(words[1], Style, middle, from.Y + 1.8 + Style.CapHeight, Align.Centre);
+            canvas.Text(words[1], Style, middle, from.Y + 1.9 + Style.CapHeight, Align.Centre);
         }
     }
 
@@ -136,7 +141,7 @@ internal sealed class DiagramDrawing
             canvas.Box(left, top, _boxWidth, BoxHeight, box.Node.Part.IsSource ? Canvas.Thick : Canvas.Medium);
         }
 
-        var lines = _measure.Wrap(box.Node.Name, Style, _boxWidth - 1.6);
+        var lines = Wrapped(box.Node.Name);
         if (lines.Count > 2 && box.Node.Part is { } part)
         {
             lines = [PictureWords.Number(part.Number)];
@@ -149,15 +154,5 @@ internal sealed class DiagramDrawing
             var off = (i - ((lines.Count - 1) / 2.0)) * Style.LineHeight;
             canvas.Text(lines[i], Style, middle.X, middle.Y + off + (Style.CapHeight / 2), Align.Centre);
         }
-    }
-
-    /// <summary>Parts whose names are too long for a box and have their number in it.</summary>
-    public static IReadOnlySet<int> Numbers(CarPicture picture, TextMeasure measure, double width)
-    {
-        var roots = PlumbingTree.Of(picture);
-        var columns = Math.Clamp(roots.Select(Depth).DefaultIfEmpty(1).Max(), FewestColumns, MostColumns);
-        var drawing = new DiagramDrawing(measure, width, columns);
-        return picture.Parts.Where(part => measure.Wrap(part.Name, Style, drawing._boxWidth - 1.6).Count > 2)
-            .Select(part => part.Number).ToHashSet();
     }
 }

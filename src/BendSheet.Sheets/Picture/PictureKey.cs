@@ -23,9 +23,13 @@ internal static class PictureKey
     private static readonly TextStyle Style = TextStyle.Small;
 
     /// <summary>What the lines and marks mean.</summary>
-    public static IEnumerable<Block> Legend(CarPicture picture, TextMeasure measure, double width)
+    /// <param name="picture">What it shows.</param>
+    /// <param name="goesOn">It is a diagram some of whose parts stand in two places.</param>
+    /// <param name="measure">Measures texts.</param>
+    /// <param name="width">Of the type area.</param>
+    public static IEnumerable<Block> Legend(CarPicture picture, bool goesOn, TextMeasure measure, double width)
     {
-        List<(Action<Canvas, double, double> Draw, string Words)> all = [.. Samples(picture)];
+        List<(Action<Canvas, double, double> Draw, string Words)> all = [.. Samples(picture, goesOn)];
         var column = width / LegendColumns;
         foreach (var row in all.Chunk(LegendColumns))
         {
@@ -131,7 +135,7 @@ internal static class PictureKey
             }
         });
 
-    private static IEnumerable<(Action<Canvas, double, double> Draw, string Words)> Samples(CarPicture picture)
+    private static IEnumerable<(Action<Canvas, double, double> Draw, string Words)> Samples(CarPicture picture, bool goesOn)
     {
         List<PicturedRun> shown = [.. picture.Shown];
         foreach (var (run, words) in new[]
@@ -154,7 +158,7 @@ internal static class PictureKey
             yield return (PartSample(picture.HasPlaces), picture.HasPlaces ? PictureWords.Part : PictureWords.PartOfDiagram);
         }
 
-        if (!picture.HasPlaces)
+        if (goesOn)
         {
             yield return (AgainSample, PictureWords.Again);
         }

@@ -1,7 +1,6 @@
 using BendSheet.Core.Picture;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Labels;
-using BendSheet.Sheets.Shape;
 
 namespace BendSheet.Sheets.Picture;
 
@@ -18,6 +17,9 @@ internal sealed class PictureLabels
     private const double Step = 1.2;
     private const int Directions = 16;
 
+    /// <summary>No leader is longer than this, in millimetres.</summary>
+    private const double FurthestNumber = 70;
+
     /// <summary>A name further away than this is no help.</summary>
     private const double FurthestName = 11;
 
@@ -31,13 +33,12 @@ internal sealed class PictureLabels
     private const double AnchorCost = 0.4;
 
     private readonly IReadOnlyList<DrawnItem> _drawn;
-    private readonly PageBox _cell;
     private readonly TakenRoom _room;
     private readonly LabelPlacer<PictureLabel> _placer;
 
     private PictureLabels(IReadOnlyList<DrawnItem> drawn, PageBox cell)
     {
-        (_drawn, _cell, _room) = (drawn, cell, new(drawn, cell));
+        (_drawn, _room) = (drawn, new(drawn, cell));
         _placer = new(IsFree, Crossing);
     }
 
@@ -82,10 +83,10 @@ internal sealed class PictureLabels
     private IEnumerable<Candidate<PictureLabel>> Candidates(DrawnItem item, string text, bool isName, double width, double height)
     {
         var anchors = item.Anchors();
-        var furthest = isName ? FurthestName : _cell.Width + _cell.Height;
-        if (item.Item.Kind == ItemKind.Zone && isName)
+        var furthest = isName ? FurthestName : FurthestNumber;
+        if (item.Item.Kind == ItemKind.Zone && Around(anchors[0], width, height) is var inside && _room.IsFree(inside))
         {
-            yield return new(0, 0, new(item.Item, text, isName, Around(anchors[0], width, height), anchors[0]));
+            yield return new(0, 0, new(item.Item, text, isName, inside, anchors[0]));
         }
 
         for (var distance = Nearest; distance < furthest; distance += Step)
@@ -99,10 +100,14 @@ internal sealed class PictureLabels
                     var anchor = anchors[i];
                     var reach = distance + (item.Item.Kind == ItemKind.Part ? Math.Min(item.Box.Width, item.Box.Height) / 2 : 0);
                     var middle = anchor + new PagePoint((reach * sin) + (sin * width / 2), (-reach * cos) - (cos * height / 2));
-                    yield return new(
-                        distance,
-                        distance + (AnchorCost * i),
-                        new(item.Item, text, isName, Around(middle, width, height), Outside(item, anchor, middle)));
+                    var box = Around(middle, width, height);
+                    if (_room.IsFree(box))
+                    {
+                        yield return new(
+                            distance,
+                            distance + (AnchorCost * i),
+                            new(item.Item, text, isName, box, Outside(item, anchor, middle)));
+                    }
                 }
             }
         }
@@ -118,13 +123,8 @@ internal sealed class PictureLabels
             Math.Clamp(towards.Y, item.Box.Top, item.Box.Top + item.Box.Height))
         : anchor;
 
-    private bool IsFree(PictureLabel label, IReadOnlyList<PictureLabel> placed)
+    private static bool IsFree(PictureLabel label, IReadOnlyList<PictureLabel> placed)
     {
-        if (!_room.IsFree(label.Box))
-        {
-            return false;
-        }
-
         foreach (var other in placed)
         {
             // The number that a name stands in the place of is not drawn.

@@ -19,7 +19,7 @@ internal sealed record PictureLayout(
     private const double Gutter = 4;
 
     /// <summary>Around the drawing in its cell at least, for labels.</summary>
-    private const double Pad = 9;
+    private const double Pad = 7;
 
     /// <summary>No cell is narrower: its caption and arrows have to fit.</summary>
     private const double LeastWidth = 62;
@@ -51,13 +51,13 @@ internal sealed record PictureLayout(
         return new(
             denominator,
             cells,
-            [.. PictureView.All.Select((view, i) => Drawn(items, view, boxes[i], cells[i], denominator))],
+            [.. PictureView.All.Select((view, i) => InView(items, view, boxes[i], cells[i], denominator))],
             lower + below + CaptionHeight);
     }
 
     private static double Column(double drawing) => Math.Max(LeastWidth, drawing + (2 * Pad));
 
-    private static IReadOnlyList<DrawnItem> Drawn(
+    private static IReadOnlyList<DrawnItem> InView(
         IReadOnlyList<PictureItem> items, PictureView view, PageBox box, PageBox cell, double denominator)
     {
         var middle = new PagePoint(box.Left + (box.Width / 2), box.Top + (box.Height / 2));

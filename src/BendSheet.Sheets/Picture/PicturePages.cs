@@ -16,6 +16,9 @@ internal static class PicturePages
     /// <summary>Below this the views are no picture any more.</summary>
     private const double LeastHeight = 70;
 
+    /// <summary>For what is only known when the labels are placed.</summary>
+    private const double ForSentences = 8;
+
     /// <summary>Pages, in reading order.</summary>
     public static IReadOnlyList<FullSizePage> Of(CarPicture picture, TextMeasure measure, PaperSize paper)
     {
@@ -24,17 +27,16 @@ internal static class PicturePages
         if (!picture.HasPlaces)
         {
             var diagram = DiagramDrawing.Of(picture, measure, area.Width, area.Height - Sum(head));
-            var numbers = DiagramDrawing.Numbers(picture, measure, area.Width);
-            return Pages(paper, [.. head, .. diagram, .. Below(picture, numbers, measure, area.Width)], area.Height);
+            return Pages(paper, [.. head, .. diagram.Blocks(), .. Below(picture, diagram, measure, area.Width)], area.Height);
         }
 
-        var below = Sum(Below(picture, new HashSet<int>(), measure, area.Width));
-        var room = area.Height - Sum(head) - below;
+        var below = Sum(Below(picture, null, isWhole: true, measure, area.Width));
+        var room = area.Height - Sum(head) - below - ForSentences;
         if (room >= LeastHeight && ItemsOf(picture) <= MostUpright)
         {
             var views = ViewsDrawing.Of(picture, measure, area.Width, room);
-            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, measure, area.Width)];
-            if (views.Missing == 0)
+            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.IsWhole, measure, area.Width)];
+            if (views.IsWhole)
             {
                 return Pages(paper, all, area.Height);
             }
@@ -46,7 +48,7 @@ internal static class PicturePages
         return
         [
             .. Pages(across, [.. wideHead, Views(picture, alone)], wide.Height),
-            .. Pages(paper, [.. Below(picture, alone.Numbers, measure, area.Width)], area.Height)
+            .. Pages(paper, [.. Below(picture, alone.Numbers, alone.IsWhole, measure, area.Width)], area.Height)
                 .Select(page => page with { Begins = null }),
         ];
     }
@@ -62,11 +64,11 @@ internal static class PicturePages
         if (!picture.HasPlaces)
         {
             var diagram = DiagramDrawing.Of(picture, measure, width, most);
-            return [.. head, .. diagram, .. Below(picture, DiagramDrawing.Numbers(picture, measure, width), measure, width)];
+            return [.. head, .. diagram.Blocks(), .. Below(picture, diagram, measure, width)];
         }
 
         var views = ViewsDrawing.Of(picture, measure, width, most);
-        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, measure, width)];
+        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.IsWhole, measure, width)];
     }
 
     /// <summary>Whether a drawing of its own is better wide.</summary>
@@ -97,9 +99,18 @@ internal static class PicturePages
         Alternative = PictureWords.Alternative(picture, views.Layout.Denominator),
     };
 
-    private static List<Block> Below(CarPicture picture, IReadOnlySet<int> numbers, TextMeasure measure, double width)
+    private static List<Block> Below(CarPicture picture, DiagramDrawing diagram, TextMeasure measure, double width) =>
+        [.. Legend(picture, diagram.GoesOn, measure, width), .. Key(picture, diagram.Numbers, isWhole: true, measure, width)];
+
+    private static List<Block> Below(CarPicture picture, IReadOnlySet<int>? numbers, bool isWhole, TextMeasure measure, double width) =>
+        [.. Legend(picture, goesOn: false, measure, width), .. Key(picture, numbers, isWhole, measure, width)];
+
+    private static IEnumerable<Block> Legend(CarPicture picture, bool goesOn, TextMeasure measure, double width) =>
+        [Block.Space(2), .. PictureKey.Legend(picture, goesOn, measure, width), Block.Space(1)];
+
+    private static List<Block> Key(CarPicture picture, IReadOnlySet<int>? numbers, bool isWhole, TextMeasure measure, double width)
     {
-        List<Block> blocks = [Block.Space(2), .. PictureKey.Legend(picture, measure, width), Block.Space(1)];
+        List<Block> blocks = [];
         if (!picture.NotDrawn.IsEmpty)
         {
             blocks.Add(Paragraph.Heading(PictureWords.NotDrawnHeading));
@@ -109,7 +120,11 @@ internal static class PicturePages
 
         blocks.Add(Paragraph.Heading(PictureWords.KeyHeading));
         blocks.AddRange(PictureKey.Table(picture, measure, width));
-        foreach (var sentence in new[] { PictureWords.ByNumber(picture, numbers), PictureWords.KeptClear(picture) })
+        string[] sentences =
+        [
+            PictureWords.ByNumber(picture, numbers), isWhole ? string.Empty : PictureWords.Crowded, PictureWords.KeptClear(picture),
+        ];
+        foreach (var sentence in sentences)
         {
             if (sentence.Length > 0)
             {

@@ -7,7 +7,7 @@ namespace BendSheet.Sheets.Picture;
 internal sealed class ViewsDrawing
 {
     /// <summary>So many smaller scales are tried where labels find no room.</summary>
-    private const int MostScales = 5;
+    private const int MostScales = 3;
 
     private const double HatchPitch = 4;
     private const double PortSize = 1;
@@ -34,20 +34,25 @@ internal sealed class ViewsDrawing
     /// <summary>What has a number somewhere instead of its name.</summary>
     public IReadOnlySet<int> Numbers { get; }
 
-    /// <summary>Items that some view shows without a label, view by view.</summary>
-    public int Missing => Layout.Drawn.Zip(Labels, (drawn, labels) => drawn.Count - labels.Count).Sum();
+    /// <summary>Every item has its label in every view.</summary>
+    public bool IsWhole => Layout.Drawn.Zip(Labels).All(view => view.Second.Count == view.First.Count);
 
-    /// <summary>At the largest scale at which everything has a label in each view, or else of those tried the one with most labels.
+    /// <summary>What no view has a label for.</summary>
+    public IReadOnlyList<PictureItem> Unlabelled =>
+        [.. Layout.Drawn[0].Select(drawn => drawn.Item).Where(item => !Labels.Any(view => view.Any(label => ReferenceEquals(label.Item, item))))];
+
+    /// <summary>
+    /// At the largest scale at which everything has a label in some view, or else of those tried the one that leaves the fewest without.
     /// </summary>
     public static ViewsDrawing Of(CarPicture picture, TextMeasure measure, double width, double height)
     {
         var items = PictureItem.Of(picture, measure.Printable);
         var best = At(0);
         var next = best;
-        for (var i = 1; i < MostScales && best.Missing > 0; i++)
+        for (var i = 1; i < MostScales && best.Unlabelled.Count > 0; i++)
         {
             next = At(next.Layout.Denominator);
-            best = next.Missing < best.Missing ? next : best;
+            best = next.Unlabelled.Count < best.Unlabelled.Count ? next : best;
         }
 
         return best;
