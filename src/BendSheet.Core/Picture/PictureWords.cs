@@ -86,6 +86,13 @@ public static class PictureWords
     /// <summary>The scale of the views.</summary>
     public static string Scale(double denominator) => string.Create(CultureInfo.InvariantCulture, $"scale 1 : {denominator:0.#}");
 
+    /// <summary>What no view has room to name; empty for nothing.</summary>
+    public static string WithoutLabel(IEnumerable<string> labels)
+    {
+        var all = string.Join("; ", labels);
+        return all.Length == 0 ? string.Empty : $"Drawn without a label, because no view has room: {all}.";
+    }
+
     /// <summary>A bar of a round length, and its words.</summary>
     /// <param name="notation">Of the picture.</param>
     /// <param name="mostMm">It is at most so long, on the car.</param>

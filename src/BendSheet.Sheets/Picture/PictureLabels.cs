@@ -14,11 +14,14 @@ internal sealed class PictureLabels
     public const double Radius = 2.3;
 
     private const double Nearest = 1.9;
-    private const double Step = 1.2;
+
+    /// <summary>From one ring of places to the next, for each millimetre from the middle, and at least.</summary>
+    private const double Widening = 0.12;
+    private const double LeastStep = 1.2;
     private const int Directions = 16;
 
     /// <summary>No leader is longer than this, in millimetres.</summary>
-    private const double FurthestNumber = 70;
+    private const double FurthestNumber = 55;
 
     /// <summary>A name further away than this is no help.</summary>
     private const double FurthestName = 11;
@@ -46,11 +49,14 @@ internal sealed class PictureLabels
     public static TextStyle NameStyle => TextStyle.Small;
 
     /// <summary>The labels of a view, at most one for each item.</summary>
-    public static IReadOnlyList<PictureLabel> Of(IReadOnlyList<DrawnItem> drawn, PageBox cell)
+    /// <param name="drawn">The items.</param>
+    /// <param name="cell">That no label leaves.</param>
+    /// <param name="labelled">Numbers of items that another view has a label for: where room is short they come last.</param>
+    public static IReadOnlyList<PictureLabel> Of(IReadOnlyList<DrawnItem> drawn, PageBox cell, IReadOnlySet<int> labelled)
     {
         var labels = new PictureLabels(drawn, cell);
         var placed = new Dictionary<int, PictureLabel>();
-        foreach (var item in drawn.OrderBy(one => one.Item.Kind))
+        foreach (var item in drawn.OrderBy(one => labelled.Contains(one.Item.Number)).ThenBy(one => one.Item.Kind))
         {
             if (labels.Place(item, isName: false) is { } number)
             {
@@ -89,7 +95,7 @@ internal sealed class PictureLabels
             yield return new(0, 0, new(item.Item, text, isName, inside, anchors[0]));
         }
 
-        for (var distance = Nearest; distance < furthest; distance += Step)
+        for (var distance = Nearest; distance < furthest; distance += Math.Max(LeastStep, Widening * distance))
         {
             for (var i = 0; i < anchors.Count; i++)
             {

@@ -30,12 +30,12 @@ internal static class PicturePages
             return Pages(paper, [.. head, .. diagram.Blocks(), .. Below(picture, diagram, measure, area.Width)], area.Height);
         }
 
-        var below = Sum(Below(picture, null, isWhole: true, measure, area.Width));
+        var below = Sum(Below(picture, null, [], measure, area.Width));
         var room = area.Height - Sum(head) - below - ForSentences;
         if (room >= LeastHeight && ItemsOf(picture) <= MostUpright)
         {
             var views = ViewsDrawing.Of(picture, measure, area.Width, room);
-            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.IsWhole, measure, area.Width)];
+            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.Remarks, measure, area.Width)];
             if (views.IsWhole)
             {
                 return Pages(paper, all, area.Height);
@@ -48,7 +48,7 @@ internal static class PicturePages
         return
         [
             .. Pages(across, [.. wideHead, Views(picture, alone)], wide.Height),
-            .. Pages(paper, [.. Below(picture, alone.Numbers, alone.IsWhole, measure, area.Width)], area.Height)
+            .. Pages(paper, [.. Below(picture, alone.Numbers, alone.Remarks, measure, area.Width)], area.Height)
                 .Select(page => page with { Begins = null }),
         ];
     }
@@ -68,7 +68,7 @@ internal static class PicturePages
         }
 
         var views = ViewsDrawing.Of(picture, measure, width, most);
-        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.IsWhole, measure, width)];
+        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.Remarks, measure, width)];
     }
 
     /// <summary>Whether a drawing of its own is better wide.</summary>
@@ -100,15 +100,17 @@ internal static class PicturePages
     };
 
     private static List<Block> Below(CarPicture picture, DiagramDrawing diagram, TextMeasure measure, double width) =>
-        [.. Legend(picture, diagram.GoesOn, measure, width), .. Key(picture, diagram.Numbers, isWhole: true, measure, width)];
+        [.. Legend(picture, diagram.GoesOn, measure, width), .. Key(picture, diagram.Numbers, [], measure, width)];
 
-    private static List<Block> Below(CarPicture picture, IReadOnlySet<int>? numbers, bool isWhole, TextMeasure measure, double width) =>
-        [.. Legend(picture, goesOn: false, measure, width), .. Key(picture, numbers, isWhole, measure, width)];
+    private static List<Block> Below(
+        CarPicture picture, IReadOnlySet<int>? numbers, IEnumerable<string> remarks, TextMeasure measure, double width) =>
+        [.. Legend(picture, goesOn: false, measure, width), .. Key(picture, numbers, remarks, measure, width)];
 
     private static IEnumerable<Block> Legend(CarPicture picture, bool goesOn, TextMeasure measure, double width) =>
         [Block.Space(2), .. PictureKey.Legend(picture, goesOn, measure, width), Block.Space(1)];
 
-    private static List<Block> Key(CarPicture picture, IReadOnlySet<int>? numbers, bool isWhole, TextMeasure measure, double width)
+    private static List<Block> Key(
+        CarPicture picture, IReadOnlySet<int>? numbers, IEnumerable<string> remarks, TextMeasure measure, double width)
     {
         List<Block> blocks = [];
         if (!picture.NotDrawn.IsEmpty)
@@ -122,7 +124,7 @@ internal static class PicturePages
         blocks.AddRange(PictureKey.Table(picture, measure, width));
         string[] sentences =
         [
-            PictureWords.ByNumber(picture, numbers), isWhole ? string.Empty : PictureWords.Crowded, PictureWords.KeptClear(picture),
+            PictureWords.ByNumber(picture, numbers), .. remarks, PictureWords.KeptClear(picture),
         ];
         foreach (var sentence in sentences)
         {

@@ -37,6 +37,10 @@ internal sealed class ViewsDrawing
     /// <summary>Every item has its label in every view.</summary>
     public bool IsWhole => Layout.Drawn.Zip(Labels).All(view => view.Second.Count == view.First.Count);
 
+    /// <summary>What a crowded picture says of its own labels, in sentences.</summary>
+    public IEnumerable<string> Remarks =>
+        IsWhole ? [] : [PictureWords.Crowded, PictureWords.WithoutLabel(Unlabelled.Select(item => item.Label))];
+
     /// <summary>What no view has a label for.</summary>
     public IReadOnlyList<PictureItem> Unlabelled =>
         [.. Layout.Drawn[0].Select(drawn => drawn.Item).Where(item => !Labels.Any(view => view.Any(label => ReferenceEquals(label.Item, item))))];
@@ -60,7 +64,14 @@ internal sealed class ViewsDrawing
         ViewsDrawing At(double larger)
         {
             var layout = PictureLayout.Of(items, width, height, larger);
-            return new(picture, layout, [.. layout.Drawn.Zip(layout.Cells, PictureLabels.Of)]);
+            var (labels, labelled) = (new List<IReadOnlyList<PictureLabel>>(), new HashSet<int>());
+            foreach (var (drawn, cell) in layout.Drawn.Zip(layout.Cells))
+            {
+                labels.Add(PictureLabels.Of(drawn, cell, labelled));
+                labelled.UnionWith(labels[^1].Select(label => label.Item.Number));
+            }
+
+            return new(picture, layout, labels);
         }
     }
 
