@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Commissioning;
+using BendSheet.Core.Picture;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.FullSize;
 
@@ -15,6 +16,9 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
 
     /// <summary>Null for none.</summary>
     public CoverContent? Cover { get; init; }
+
+    /// <summary>The car in one picture, with the cover or alone; null for none.</summary>
+    public CarPicture? Car { get; init; }
 
     /// <summary>The work after the last bend, behind everything else; null for none.</summary>
     public CommissioningContent? Commissioning { get; init; }

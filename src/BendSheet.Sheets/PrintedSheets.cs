@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Commissioning;
+using BendSheet.Core.Picture;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
+using BendSheet.Sheets.Picture;
 using BendSheet.Sheets.Steps;
 
 namespace BendSheet.Sheets;
@@ -55,6 +57,11 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             {
                 _all.Add(measure => Cover(cover, measure));
             }
+            else if (job.Car is { } car)
+            {
+                _all.Add(measure => Drawn(
+                    PicturePages.Of(car, measure, _paper), PictureWords.Entry, new(string.Empty, car.Project), measure));
+            }
 
             _all.AddRange(job.Lines.Select<SheetContent, Func<TextMeasure, IDrawnPart>>(line => measure => Line(line, measure)));
             if (job.Commissioning is { } commissioning)
@@ -73,7 +80,8 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
         }
 
         private IDrawnPart Cover(CoverContent cover, TextMeasure measure) => Drawn(
-            Upright(CoverPage.Pages(cover, measure, _area.Width, _area.Height)),
+            Upright(CoverPage.Pages(cover, measure, _area.Width, _area.Height))
+                .Concat(_job.Car is { } car ? PicturePages.Of(car, measure, _paper) : []),
             CoverWords.Entry,
             new(string.Empty, cover.Project),
             measure);

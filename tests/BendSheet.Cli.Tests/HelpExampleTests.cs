@@ -36,7 +36,7 @@ public class HelpExampleTests : AtTheTerminal
             + "finch-front-left.pdf finch-front-right.pdf finch-rear-axle-left.pdf finch-rear-axle-right.pdf finch-rear.pdf "
             + "finch.pdf finch.yaml rear.pdf",
             string.Join(' ', others));
-        Assert.Equal(35, drawings.Count());
+        Assert.Equal(36, drawings.Count());
 
         static bool IsDrawing(string name) => name.EndsWith(".svg", StringComparison.Ordinal);
     }

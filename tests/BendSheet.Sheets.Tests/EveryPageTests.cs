@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
+using BendSheet.Sheets.Tests.Picture;
 
 namespace BendSheet.Sheets.Tests;
 
@@ -33,6 +34,13 @@ public class EveryPageTests
         ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
+        ["the car"] = new([], Paper.A4) { Car = RandomCar.Placed(new(1), 12) },
+        ["a crowded car on Letter"] = new([], Paper.Letter) { Car = RandomCar.Placed(new(2), 40) },
+        ["a cover and a diagram"] = new([], Paper.A4)
+        {
+            Cover = CoverPageTests.Cover(3, "rear"),
+            Car = RandomCar.Network(new(3), 30),
+        },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },
     };
 

@@ -145,7 +145,7 @@ internal sealed class PrintCommand : CarCommand
         }
 
         var sheets = plan.SheetsToPrint(wanted.Notation, wanted.Steps).ToList();
-        if (sheets.Count == 0 && wanted.Pages != PrintedPages.Commissioning)
+        if (sheets.Count == 0 && (wanted.Pages & PrintedPages.Usual) != PrintedPages.None)
         {
             return NothingToPrint(surroundings);
         }
@@ -238,6 +238,11 @@ internal sealed class PrintCommand : CarCommand
         else if (job.Cover is not null)
         {
             said.Add("the cover");
+        }
+
+        if (job is { Car: not null, Cover: null })
+        {
+            said.Add("the picture of the car");
         }
 
         if (job.Commissioning is not null)

@@ -25,6 +25,7 @@ internal sealed class PrintOptions
         ("cover", PrintedPages.Cover),
         ("sheets", PrintedPages.Sheets),
         ("commissioning", PrintedPages.Commissioning),
+        ("car", PrintedPages.Car),
     ];
 
     private const string Metric = "mm";
@@ -49,7 +50,8 @@ internal sealed class PrintOptions
     public Option<string[]> Pages { get; } = new("--pages")
     {
         Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are "
-            + "several lines. commissioning: what to do after the last bend, to tick off.",
+            + "several lines. commissioning: what to do after the last bend, to tick off. car: the car in one picture, which the cover has "
+            + "as well.",
         HelpName = string.Join('|', PageWords.Select(known => known.Word)),
     };
 

@@ -16,9 +16,12 @@ internal enum PrintedPages
     /// <summary>The work after the last bend, to tick off and to sign.</summary>
     Commissioning = 4,
 
+    /// <summary>The car in one picture; it comes with the cover, too.</summary>
+    Car = 8,
+
     /// <summary>What is printed where nothing was asked for.</summary>
     Usual = Cover | Sheets,
 
     /// <summary>What is about the car and not about a line.</summary>
-    OfCar = Cover | Commissioning,
+    OfCar = Cover | Commissioning | Car,
 }

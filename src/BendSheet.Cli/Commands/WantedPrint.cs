@@ -34,6 +34,11 @@ internal sealed record WantedPrint(
             return why;
         }
 
+        if (Has(PrintedPages.Car) && WhyNotCar(plan) is { } whyNot)
+        {
+            return whyNot;
+        }
+
         var alike = plan.Printable.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
             .FirstOrDefault(names => names.Count() > 1);
         return Each && alike is not null
@@ -56,11 +61,26 @@ internal sealed record WantedPrint(
             : null;
     }
 
+    private static string? WhyNotCar(CarPlan plan)
+    {
+        var pages = $"`--pages {PrintOptions.WordFor(PrintedPages.Car)}`";
+        if (!plan.IsWhole)
+        {
+            return $"{pages} is about the whole car: leave it or `--line` out.";
+        }
+
+        return plan.Picture() is null
+            ? $"{pages} needs a line whose place is known, or `parts:` with their ports: add them, and mend what is wrong with the file, "
+                + "or leave it out."
+            : null;
+    }
+
     /// <summary>All lines in one file.</summary>
     public PrintJob Set(CarPlan plan, IReadOnlyList<SheetContent> sheets) => new(Has(PrintedPages.Sheets) ? [.. sheets] : [], Paper)
     {
         Title = plan.Measured.Project,
         Cover = Has(PrintedPages.Cover) && plan.HasCover ? plan.Cover(Notation) : null,
+        Car = Has(PrintedPages.Car) || (Has(PrintedPages.Cover) && plan.HasCover && plan.IsWhole) ? plan.Picture(Notation) : null,
         Commissioning = Has(PrintedPages.Commissioning) ? plan.Commissioning(Notation) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,

@@ -19,6 +19,37 @@ public class PrintDrawingsTests : AtTheTerminal
         Assert.Equal("svg", XDocument.Load(Place("car-rear-pictorial.svg")).Root!.Name.LocalName);
     }
 
+    [Fact]
+    public async Task A_line_by_the_name_of_the_picture_of_the_car_loses_no_drawing()
+    {
+        const string Car = """
+            tube: {od: 3/16 in, wall: 0.028 in}
+            bender: {radius: 15}
+            units: mm
+            wanted: {miss: 1 m, askew: 90}
+            lines:
+              car:
+                start: {at: {forward: 0, left: 0, up: 0}, heading: forward, towards: left}
+                rows: [{straight: 200, bend: 90}, {straight: 80}]
+              CAR: {rows: [{straight: 200, bend: 90}, {straight: 80}]}
+
+            """;
+        var ran = await Run("print", Typed(Car), "--format", "svg");
+        Assert.Equal(
+            "car-CAR-2-end.svg car-CAR-2-pictorial.svg car-CAR-2-side.svg car-CAR-2-strip.svg car-CAR-2-top.svg car-car-end.svg "
+            + "car-car-pictorial.svg car-car-side.svg car-car-strip.svg car-car-top.svg car-car.svg car.yaml",
+            InTheFolder());
+        Assert.Equal(11, ran.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+        var drawn = XDocument.Load(Place("car-car.svg")).Root!;
+        Assert.Contains("from the left", drawn.Value, StringComparison.Ordinal);
+        Assert.Contains("CAR (", drawn.Value, StringComparison.Ordinal);
+
+        // Of one line alone there is no picture of the car.
+        File.Delete(Place("car-car.svg"));
+        await Run("print", Place("car.yaml"), "--format", "svg", "--line", "car");
+        Assert.False(File.Exists(Place("car-car.svg")));
+    }
+
     [Theory]
     [InlineData("drawings", "drawings/car-rear-strip.svg")]
     [InlineData("bench", "bench-rear-strip.svg")]
