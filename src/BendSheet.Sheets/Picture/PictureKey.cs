@@ -168,7 +168,7 @@ internal static class PictureKey
             yield return (ZoneSample, PictureWords.Zone);
         }
 
-        foreach (var circuit in Enumerable.Range(0, picture.Circuits.Length))
+        foreach (var circuit in shown.Select(run => run.Circuit).OfType<int>().Distinct().Order())
         {
             var made = new PicturedRun(ConnectionKind.Line, string.Empty, string.Empty, Nowhere, Nowhere, IsMade: true)
             {

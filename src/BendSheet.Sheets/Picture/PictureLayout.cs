@@ -16,7 +16,7 @@ internal sealed record PictureLayout(
     public const double CaptionHeight = 8;
 
     /// <summary>Between the columns.</summary>
-    private const double Gutter = 4;
+    private const double Gutter = 3;
 
     /// <summary>Around the drawing in its cell at least, for labels.</summary>
     private const double Pad = 7;

@@ -71,7 +71,8 @@ public class CarPictureTests
                 $"Lines without a known place: rear ({rear}).", "Lines without a template: later (about 420.0 mm).",
                 "Hoses without a known place at both ends: flex (350.0 mm).", "Parts without a known place: tee.",
             ],
-            picture!.NotDrawn);
+            picture!.NotDrawn,
+            StringComparer.Ordinal);
         Assert.Equal("60.0 mm", Assert.Single(picture.Zones).Clearance);
         Assert.Equal([1, 2], picture.Shown.Select(run => run.Number));
     }
@@ -90,7 +91,8 @@ public class CarPictureTests
             """);
         Assert.False(picture!.HasPlaces);
         Assert.Empty(picture.NotDrawn);
-        Assert.Equal(["feed, about 300.0 mm", "left, about 500.0 mm"], picture.Shown.Select(PictureWords.Label));
+        Assert.Equal(
+            ["feed, about 300.0 mm", "left, about 500.0 mm"], picture.Shown.Select(PictureWords.Label), StringComparer.Ordinal);
     }
 
     [Fact]
