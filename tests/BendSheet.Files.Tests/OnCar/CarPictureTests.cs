@@ -24,12 +24,14 @@ public class CarPictureTests
           master:
             kind: master-cylinder
             ports: {front: {circuit: front, at: {forward: 0, left: 0, up: 0}, faces: forward}, rear: {circuit: rear}}
-          bracket: {kind: bulkhead, ports: {in: {at: {forward: 200, left: 100, up: 0}}, out: }}
+          bracket:
+            kind: other
+            ports: {in: {at: {forward: 200, left: 100, up: 0}}, side: {at: {forward: 200, left: 100, up: 0}}, out: }
           caliper: {kind: caliper, ports: {inlet: {at: {forward: 200, left: 400, up: 0}}, bleeder: bleed}}
           tee: {kind: tee, ports: [in, left, right]}
         hoses:
           flex: {from: bracket.out, to: caliper.inlet, length: 350}
-          reach: {from: bracket.in, to: caliper.inlet, length: 360, have: 1}
+          reach: {from: bracket.side, to: caliper.inlet, length: 360, have: 1}
         keep-clear:
           exhaust: {box: {from: {forward: 0, right: 200}, to: {forward: 900, right: 100, up: 50}}, clearance: 60}
         lines:
