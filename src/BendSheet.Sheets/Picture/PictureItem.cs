@@ -32,7 +32,8 @@ internal sealed record PictureItem(ItemKind Kind, int Number, string Label, IRea
     /// <summary>All that the views show.</summary>
     public static IReadOnlyList<PictureItem> Of(CarPicture picture, Func<string, string> printable) =>
     [
-        .. picture.Shown.Select(run => new PictureItem(ItemKind.Run, run.Number, printable(PictureWords.Label(run)), Way(run)) { Run = run }),
+        .. picture.Shown.Select(
+            run => new PictureItem(ItemKind.Run, run.Number, printable(PictureWords.Label(run)), Way(run)) { Run = run }),
         .. picture.Parts.Where(part => !part.Places.IsEmpty)
             .Select(part => new PictureItem(ItemKind.Part, part.Number, printable(part.Name), part.Places)),
         .. picture.Zones.Select(zone => new PictureItem(ItemKind.Zone, zone.Number, printable(zone.Name), Rim(zone.Shape))),

@@ -43,7 +43,10 @@ internal sealed class ViewsDrawing
 
     /// <summary>What no view has a label for.</summary>
     public IReadOnlyList<PictureItem> Unlabelled =>
-        [.. Layout.Drawn[0].Select(drawn => drawn.Item).Where(item => !Labels.Any(view => view.Any(label => ReferenceEquals(label.Item, item))))];
+    [
+        .. Layout.Drawn[0].Select(drawn => drawn.Item)
+            .Where(item => !Labels.Any(view => view.Any(label => ReferenceEquals(label.Item, item)))),
+    ];
 
     /// <summary>
     /// At the largest scale at which everything has a label in some view, or else of those tried the one that leaves the fewest without.
