@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -33,7 +34,11 @@ internal sealed class ObservedLine
     {
         _template = template;
         Figures = figures;
-        _index = figures.Index().ToDictionary(figure => figure.Item.Observation, figure => figure.Index);
+        _index = new(figures.Length);
+        for (var i = 0; i < figures.Length; i++)
+        {
+            _index.Add(figures[i].Observation, i);
+        }
     }
 
     /// <summary>The figures that may be wrong, along the line.</summary>
@@ -271,12 +276,14 @@ internal sealed class ObservedLine
     /// <summary>By the number of the leg or the bend; a figure of a slope by that of the bend before it.</summary>
     private static string NameOf(ObservationKind kind, int leg, int bend) => kind switch
     {
-        ObservationKind.Leg => FormattableString.Invariant($"leg {leg}"),
-        ObservationKind.Bend => FormattableString.Invariant($"bend {bend}"),
-        ObservationKind.Rotation => FormattableString.Invariant($"rotation {bend}"),
-        ObservationKind.Offset => FormattableString.Invariant($"offset {bend}"),
-        ObservationKind.Run => FormattableString.Invariant($"run {bend}"),
-        ObservationKind.Saddle => FormattableString.Invariant($"saddle {bend}"),
-        _ => FormattableString.Invariant($"width {bend}"),
+        ObservationKind.Leg => "leg " + Number(leg),
+        ObservationKind.Bend => "bend " + Number(bend),
+        ObservationKind.Rotation => "rotation " + Number(bend),
+        ObservationKind.Offset => "offset " + Number(bend),
+        ObservationKind.Run => "run " + Number(bend),
+        ObservationKind.Saddle => "saddle " + Number(bend),
+        _ => "width " + Number(bend),
     };
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,3 +1,4 @@
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Survey;
@@ -36,14 +37,44 @@ internal sealed class PlaceSlopes
     public double[] Of(Func<Places, double> quantity) =>
         [.. _moved.Value.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
 
-    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
-    public double[] Of(TapedQuantity quantity)
+    /// <summary>The same of what follows from the place of one point, which is there: nothing else is moved for it.</summary>
+    public double[] Of(int point, Func<Vector3D, double> quantity)
     {
-        if (quantity is not { Kind: TapedKind.Distance, Back: null })
+        var (at, slopes) = (At.Points[point]!.Value, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
         {
-            return Of(places => places.ValueOf(quantity));
+            var way = _motions[i].Points[point];
+            slopes[i] = (quantity(at + (Step * way)) - quantity(at + (-Step * way))) / (2 * Step);
         }
 
+        return slopes;
+    }
+
+    /// <summary>The same of what follows from end B and the direction of its straight.</summary>
+    public double[] OfLastStraight(Func<Vector3D, Vector3D, double> quantity)
+    {
+        var (b, last, slopes) = (At.EndB, At.LastDirection, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            var (way, turning) = (_motions[i].Points[^1], _motions[i].LastDirection);
+            slopes[i] = (quantity(b + (Step * way), last + (Step * turning)) - quantity(b + (-Step * way), last + (-Step * turning)))
+                / (2 * Step);
+        }
+
+        return slopes;
+    }
+
+    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
+    public double[] Of(TapedQuantity quantity) => quantity switch
+    {
+        { Kind: TapedKind.Distance, Back: null } => OfDistance(quantity),
+        { Kind: TapedKind.Ahead, Back: null } => Of(quantity.To, static point => point.X),
+        { Kind: TapedKind.Aside, Back: null } => Of(quantity.To, Places.AsideOf),
+        _ => Of(places => places.ValueOf(quantity)),
+    };
+
+    private double[] OfDistance(TapedQuantity quantity)
+    {
         var (from, to) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value);
         var apart = from.DistanceTo(to);
         var way = apart > 0 ? 1 / apart * (to - from) : default;
