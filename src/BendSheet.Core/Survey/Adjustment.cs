@@ -102,13 +102,8 @@ internal sealed class Adjustment
                 return new(values, moved, weights, slopes, rows, misses);
             }
 
-            (values, moved) = next;
-            if (PlaceSlopes.Near(line, values) is not { } moving)
-            {
-                return null;
-            }
-
-            slopes = moving;
+            (values, moved) = (next.Values, next.Moved);
+            slopes = PlaceSlopes.Near(line, next.Walked, values);
             misses = MissesOf(slopes.At, beside);
         }
     }
@@ -172,7 +167,7 @@ internal sealed class Adjustment
     internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside) =>
         [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity)) / one.Deviation)];
 
-    private static (double[] Values, double[] Moved)? Next(
+    private static (double[] Values, double[] Moved, WalkedRoute Walked)? Next(
         ObservedLine line,
         double[] typed,
         IReadOnlyList<WeighedQuantity> beside,
@@ -197,10 +192,10 @@ internal sealed class Adjustment
         {
             double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
             double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
-            if (line.PlacesWith(values) is { } places
-                && Sum(moved, MissesOf(places, beside), weights) <= before * (1 + 1e-12))
+            if (line.WalkWith(values) is { } walked
+                && Sum(moved, MissesOf(walked.Places, beside), weights) <= before * (1 + 1e-12))
             {
-                return (values, moved);
+                return (values, moved, walked);
             }
         }
 

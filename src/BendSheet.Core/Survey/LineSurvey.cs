@@ -187,18 +187,27 @@ public sealed record LineSurvey(
             };
         }
 
-        private IEnumerable<SurveyedMeasurement> Figures() => _line.Figures.Index().Where(figure => !figure.Item.IsUnmeasured).Select(
-            figure => new SurveyedMeasurement(
-                figure.Item.Name,
-                figure.Item.Observation.Value,
-                figure.Item.Deviation,
-                _adjustment.Values[figure.Index],
-                _adjustment.RedundancyOfFigure(figure.Index),
-                figure.Item.Observation.IsAngle,
-                figure.Item.Observation.At)
+        private IEnumerable<SurveyedMeasurement> Figures()
+        {
+            for (var i = 0; i < _line.Figures.Length; i++)
             {
-                IsRotation = figure.Item.Observation.Kind == ObservationKind.Rotation,
-            });
+                var figure = _line.Figures[i];
+                if (!figure.IsUnmeasured)
+                {
+                    yield return new(
+                        figure.Name,
+                        figure.Observation.Value,
+                        figure.Deviation,
+                        _adjustment.Values[i],
+                        _adjustment.RedundancyOfFigure(i),
+                        figure.Observation.IsAngle,
+                        figure.Observation.At)
+                    {
+                        IsRotation = figure.Observation.Kind == ObservationKind.Rotation,
+                    };
+                }
+            }
+        }
 
         private IEnumerable<SurveyedMeasurement> Quantities() => _beside.Select((one, i) => new SurveyedMeasurement(
             one.Quantity.Name(_template.Route.Bends.Length),

@@ -65,9 +65,15 @@ internal sealed class ObservedLine
     /// <param name="adjustment">Of this line.</param>
     public ObservedLine ToFirstOrder(Adjustment adjustment)
     {
-        var flat = Figures.Index().Where(figure => IsFlat(figure.Item, adjustment, figure.Index))
-            .Select(figure => figure.Item.Observation)
-            .ToHashSet();
+        var flat = new HashSet<Observation>();
+        for (var i = 0; i < Figures.Length; i++)
+        {
+            if (IsFlat(Figures[i], adjustment, i))
+            {
+                flat.Add(Figures[i].Observation);
+            }
+        }
+
         return flat.Count == 0 ? this : OfShape(_template, bend => bend.RotationFrom is Observation roll && !flat.Contains(roll));
     }
 
@@ -215,24 +221,17 @@ internal sealed class ObservedLine
     /// </returns>
     public Places? PlacesWith(double[] values) => WalkWith(values)?.Places;
 
-    /// <summary>The same, and how they move with each figure.</summary>
+    /// <summary>How the places of the line move with each figure.</summary>
+    /// <param name="walked">The line with these values.</param>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
-    /// <returns>
-    /// Null where a leg beside a bend without a corner was measured to a corner, or two corners would lie in one place.
-    /// </returns>
-    public (Places Places, PlaceMotion[] Motions)? MotionsWith(double[] values)
+    public PlaceMotion[] Motions(WalkedRoute walked, double[] values)
     {
-        if (WalkWith(values) is not { } walked)
-        {
-            return null;
-        }
-
         var valueOf = ValuesOf(values);
-        return (walked.Places, _template.Corners.IsEmpty
+        return _template.Corners.IsEmpty
             ? walked.Motions(SlopesOf, Figures.Length)
-            : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length));
+            : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length);
 
-        IReadOnlyList<FigureSlope> SlopesOf(Term? term)
+        List<FigureSlope> SlopesOf(Term? term)
         {
             var slopes = new List<FigureSlope>();
             term?.SlopesWith(valueOf, 1, (observation, slope) =>
@@ -245,11 +244,13 @@ internal sealed class ObservedLine
             return slopes;
         }
 
-        IReadOnlyList<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
+        List<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 
-    private WalkedRoute? WalkWith(double[] values)
+    /// <summary>The line walked from end A; null where it has no places.</summary>
+    /// <param name="values">For each of <see cref="Figures"/>.</param>
+    public WalkedRoute? WalkWith(double[] values)
     {
         var valueOf = ValuesOf(values);
         return HasCornersInOnePlace(valueOf) ? null : WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), valueOf);

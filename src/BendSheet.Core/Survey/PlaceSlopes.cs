@@ -31,7 +31,11 @@ internal sealed class PlaceSlopes
 
     /// <summary>The slopes of a line near some values of its figures; null where it has no shape.</summary>
     public static PlaceSlopes? Near(ObservedLine line, double[] values) =>
-        line.MotionsWith(values) is var (at, motions) ? new(at, motions) : null;
+        line.WalkWith(values) is { } walked ? Near(line, walked, values) : null;
+
+    /// <summary>The same of a line that is walked already.</summary>
+    public static PlaceSlopes Near(ObservedLine line, WalkedRoute walked, double[] values) =>
+        new(walked.Places, line.Motions(walked, values));
 
     /// <summary>What a quantity changes by when each figure changes by its standard deviation.</summary>
     public double[] Of(Func<Places, double> quantity) =>
@@ -70,8 +74,26 @@ internal sealed class PlaceSlopes
         { Kind: TapedKind.Distance, Back: null } => OfDistance(quantity),
         { Kind: TapedKind.Ahead, Back: null } => Of(quantity.To, static point => point.X),
         { Kind: TapedKind.Aside, Back: null } => Of(quantity.To, Places.AsideOf),
+        { Kind: TapedKind.Part, Back: null } => OfPart(quantity),
         _ => Of(places => places.ValueOf(quantity)),
     };
+
+    private double[] OfPart(TapedQuantity quantity)
+    {
+        var (from, to, slopes) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            slopes[i] = (Moved(_motions[i], Step) - Moved(_motions[i], -Step)) / (2 * Step);
+        }
+
+        return slopes;
+
+        double Moved(PlaceMotion motion, double by)
+        {
+            var way = to + (by * motion.Points[quantity.To]) - (from + (by * motion.Points[quantity.From]));
+            return quantity.Axis.Dot(Places.OnCar(motion.Moved(At.Start, by), way));
+        }
+    }
 
     private double[] OfDistance(TapedQuantity quantity)
     {
