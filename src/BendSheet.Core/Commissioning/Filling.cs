@@ -158,8 +158,8 @@ public static class BleederLow
             {
                 yield return Rule.Warning(
                     highest.Lie!.At,
-                    $"{part.Name}.{highest.Name} lies {FindingFigures.Mm(below)} lower than {part.Name}.{top.Name}: air stays above it; turn "
-                        + "the part or change sides so that the bleed screw is at the top, or correct the places");
+                    $"{part.Name}.{highest.Name} lies {FindingFigures.Mm(below)} lower than {part.Name}.{top.Name}: air stays above it; "
+                        + "turn the part or change sides so that the bleed screw is at the top, or correct the places");
             }
         }
     }
