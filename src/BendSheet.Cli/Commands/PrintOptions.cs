@@ -15,6 +15,7 @@ internal sealed class PrintOptions
         ("strips", FullSizePages.Strips),
         ("gauges", FullSizePages.Gauges),
         ("dial", FullSizePages.Dial),
+        ("clips", FullSizePages.Clips),
         ("all", FullSizePages.All),
     ];
 
@@ -69,7 +70,7 @@ internal sealed class PrintOptions
     public Option<string[]> FullSize { get; } = new("--full-size")
     {
         Description = "Pages at full size (1:1), after each line's sheet: strips to lay the tube on and mark it, gauges to hold its "
-            + "bends against, a dial to read rotation. Give it again for more than one.",
+            + "bends against, a dial to read rotation, clips to drill their holes by. Give it again for more than one.",
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 

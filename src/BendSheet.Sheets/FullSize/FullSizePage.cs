@@ -33,6 +33,11 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
             pages = pages.Concat(Part(FullSizeWords.Dial, sheet, upright, measure, DialPages.Blocks));
         }
 
+        if (wanted.HasFlag(FullSizePages.Clips) && !sheet.DrillingStrips.IsEmpty)
+        {
+            pages = pages.Concat(Part(FullSizeWords.Clips, sheet, upright.Turned(), measure, ClipPages.Blocks));
+        }
+
         return pages;
     }
 
