@@ -49,9 +49,6 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
     /// <summary>Lines further apart than this share no clip, in millimetres (common practice, no source).</summary>
     private const double MostBesideMm = 100;
 
-    /// <summary>From the edge to the furthest end of a straight.</summary>
-    public Length Length => Lines.Max(line => line.To);
-
     /// <summary>The rail of one straight of a line, its edge where the straight begins.</summary>
     public static ClipRail Of(SolvedLine line, ClipRun run) => Of(null, [new(line, run, Length.Zero, Reversed: false)]);
 

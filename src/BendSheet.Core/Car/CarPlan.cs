@@ -280,6 +280,11 @@ public sealed class CarPlan
         return cover with { Missing = [.. NotPrinted.Select(Missing)] };
     }
 
+    /// <summary>A tag for each of these lines, made or not; rough ones have no number.</summary>
+    /// <param name="notation">How lengths are shown.</param>
+    public TagSheet Tags(LengthNotation notation) =>
+        TagWriter.Of(Measured.Project, Printable, RoughLines, notation, Measured.Notation);
+
     private MissingLine Missing(string name)
     {
         var ofFile = Measured.FindingsOf(name).Where(finding => finding.Severity == Severity.Error).ToList();

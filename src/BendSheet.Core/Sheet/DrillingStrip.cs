@@ -5,15 +5,12 @@ namespace BendSheet.Core.Sheet;
 
 /// <summary>A strip to lay along a rail and drill its holes by, at full size.</summary>
 /// <param name="Name">Whose holes: <c>rear, straight 3</c>.</param>
-/// <param name="Length">From the edge to its end.</param>
+/// <param name="Length">From the edge to just beyond the last hole.</param>
 /// <param name="Holes">From the edge on.</param>
 public sealed record DrillingStrip(string Name, Length Length, ImmutableArray<DrillingHole> Holes)
 {
     /// <summary>What the edge is.</summary>
     public required string Edge { get; init; }
-
-    /// <summary>What the other end is.</summary>
-    public required string End { get; init; }
 
     /// <summary>Which ends of the lines lie towards the edge.</summary>
     public required string Left { get; init; }

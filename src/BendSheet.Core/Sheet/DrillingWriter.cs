@@ -44,7 +44,6 @@ public static class DrillingWriter
     {
         var names = string.Join(", ", rail.Lines.Select(line => FormattableString.Invariant($"{line.Line}, straight {line.Straight}")));
         var edge = rail.Lines.MinBy(line => line.From)!;
-        var end = rail.Lines.MaxBy(line => line.To)!;
         var holes = rail.Holes.Select((hole, i) => new DrillingHole(
             i + 1,
             hole.Place,
@@ -53,11 +52,9 @@ public static class DrillingWriter
             hole.Clips.Select(clip => clip.Width).Max(),
             hole.Clips.Select(clip => clip.Drill).Max())).ToImmutableArray();
         var left = edge.Reversed ? DrillingWords.To(edge) : DrillingWords.From(edge);
-        var right = end.Reversed ? DrillingWords.From(end) : DrillingWords.To(end);
-        return new(rail.Name is null ? names : $"rail {rail.Name}: {names}", rail.Length, holes)
+        return new(rail.Name is null ? names : $"rail {rail.Name}: {names}", holes[^1].Place + holes[^1].Width, holes)
         {
             Edge = $"edge: {left}",
-            End = right,
             Left = "← " + string.Join(", ", rail.Lines.Select(line => $"{(line.Reversed ? "B" : "A")} of {line.Line}")),
             Right = string.Join(", ", rail.Lines.Select(line => $"{(line.Reversed ? "A" : "B")} of {line.Line}")) + " →",
             HowTo = [.. HowTo(rail, holes, left, remark, notation)],

@@ -11,11 +11,8 @@ internal static class ClipPages
     /// <summary>A joint keeps so clear of the box of a clip.</summary>
     private const double ClearOfClip = 1;
 
-    /// <summary>For each strip how it is used, then its tiles.</summary>
-    public static IEnumerable<Block> Blocks(SheetContent sheet, TextMeasure measure, double width, double height) =>
-        sheet.DrillingStrips.SelectMany(strip => Blocks(sheet, strip, measure, width, height));
-
-    private static IEnumerable<Block> Blocks(SheetContent sheet, DrillingStrip strip, TextMeasure measure, double width, double height)
+    /// <summary>How a strip is used, then its tiles.</summary>
+    public static IEnumerable<Block> Blocks(SheetContent sheet, DrillingStrip strip, TextMeasure measure, double width, double height)
     {
         var room = TileRoom.Of(sheet.Notation, width);
         if (room.IsTooSmallFor(strip.Length))
@@ -33,9 +30,6 @@ internal static class ClipPages
             ? Paragraph.Of(DrillingWords.DoesNotFit, TextStyle.Body, measure, width)
             :
             [
-                .. sheet.DrillingStrips.Length > 1
-                    ? [Paragraph.Heading(measure.Wrap(strip.Name, TextStyle.Heading, width)[0])]
-                    : Array.Empty<Block>(),
                 .. DrillingWords.Gluing(tiles.Count).Concat(strip.HowTo).SelectMany(text => Paragraph.Step(text, measure, width)),
                 Block.Space(1.5),
                 .. drawn,

@@ -14,6 +14,9 @@ internal static class ClipTileDrawing
     /// <summary>Half a stroke of a cross: longer than a drill of 10 mm is wide, so that it still shows beside the hole.</summary>
     private const double CrossArm = 7;
 
+    /// <summary>Names below a figure are broken into lines so long.</summary>
+    private const double LongestName = 60;
+
     /// <summary>The tile as one block that is never broken.</summary>
     /// <param name="sheet">Of the line.</param>
     /// <param name="strip">Which.</param>
@@ -27,10 +30,14 @@ internal static class ClipTileDrawing
 
         List<DrillingHole> holes = [.. strip.Holes.Where(hole => tile.Has(hole.Place))];
         var labels = TileLabels.Of(
-            holes.Select(hole => new TileMark(hole.Number, At(hole.Place), hole.Label, [.. hole.Clips.Select(measure.Printable)])),
+            holes.Select(hole => new TileMark(hole.Number, At(hole.Place), hole.Label, Clips(hole, measure))),
             tileWidth);
         var names = TileNames.Of(
-            [.. Names(sheet, strip, tile).Select(name => (At(name.Place), measure.Printable(name.Text), true))], tileWidth);
+            [
+                .. Names(sheet, strip, tile).Select(
+                    name => (At(name.Place), measure.Wrap(name.Text, TextStyle.Small, tileWidth - TileJoints.Inset)[0], true)),
+            ],
+            tileWidth);
         var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - TileJoints.Inset);
         var titleStyle = TextStyle.Body with { Bold = true };
         var title = measure.Wrap(DrillingWords.Title(strip, tile.Number, tile.Count, sheet), titleStyle, tileWidth - TileJoints.Inset)[0];
@@ -61,10 +68,14 @@ internal static class ClipTileDrawing
         yield return tile.First
             ? (tile.Start, strip.Edge)
             : (tile.Start, DrillingWords.JointAt(tile.Number - 1, tile.Start, sheet.Notation));
-        yield return tile.Last
-            ? (tile.End, strip.End)
-            : (tile.End, DrillingWords.JointAt(tile.Number, tile.End, sheet.Notation));
+        if (!tile.Last)
+        {
+            yield return (tile.End, DrillingWords.JointAt(tile.Number, tile.End, sheet.Notation));
+        }
     }
+
+    private static IReadOnlyList<string> Clips(DrillingHole hole, TextMeasure measure) =>
+        [.. hole.Clips.SelectMany(clip => measure.Wrap(clip, TextStyle.Small, LongestName))];
 
     /// <summary>Which ends of the lines lie which way, on the first and the last tile.</summary>
     private static IReadOnlyList<string>[] Ends(DrillingStrip strip, StripTile tile, TextMeasure measure, double width) =>
@@ -92,11 +103,6 @@ internal static class ClipTileDrawing
         var end = at(tile.End);
         var middle = top + (BoxHeight / 2);
         canvas.DashedLine(0, middle, end, middle);
-        if (tile.Last)
-        {
-            canvas.Line(end, top - 2, end, top + BoxHeight + 2);
-        }
-
         foreach (var hole in strip.Holes.Where(hole => tile.Has(hole.Place)))
         {
             var x = at(hole.Place);

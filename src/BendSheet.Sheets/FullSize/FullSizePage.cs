@@ -33,9 +33,14 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
             pages = pages.Concat(Part(FullSizeWords.Dial, sheet, upright, measure, DialPages.Blocks));
         }
 
-        if (wanted.HasFlag(FullSizePages.Clips) && !sheet.DrillingStrips.IsEmpty)
+        if (wanted.HasFlag(FullSizePages.Clips))
         {
-            pages = pages.Concat(Part(FullSizeWords.Clips, sheet, upright.Turned(), measure, ClipPages.Blocks));
+            pages = pages.Concat(sheet.DrillingStrips.SelectMany(strip => Part(
+                FullSizeWords.Clips,
+                sheet,
+                upright.Turned(),
+                measure,
+                (of, texts, width, height) => ClipPages.Blocks(of, strip, texts, width, height))));
         }
 
         return pages;
