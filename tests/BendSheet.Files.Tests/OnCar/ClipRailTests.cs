@@ -10,6 +10,8 @@ public class ClipRailTests
 {
     private const string Clips = "clips: {every: 300, from-ends: 60, hole: 5, rail: left}";
 
+    private const string Second = $"two: {{from: far.out, to: end.in, {Clips}, rows: [{{straight: 1300, bend: 90}}, {{straight: 100}}]}}";
+
     [Fact]
     public void All_holes_count_from_where_the_line_begins_that_reaches_furthest_back()
     {
@@ -88,17 +90,17 @@ public class ClipRailTests
     private static string At(double forward, double left, string? faces = null) =>
         FormattableString.Invariant($"{{at: {{forward: {forward}, left: {left}, up: 600}}{(faces is null ? "" : $", faces: {faces}")}}}");
 
-    private static string Car(string second, string end, string? line = null) => TypedCars.Top + $$"""
+    private static string Car(string second, string end, string line = Second) => TypedCars.Top + $$$"""
         wanted: {miss: 1 m, askew: 90}
         clearance: 0
         parts:
           near: {kind: other, ports: {out: {at: {forward: 1500, left: 240, up: 600}, faces: back}}}
-          far: {kind: other, ports: {out: {{second}}}}
+          far: {kind: other, ports: {out: {{{second}}}}}
           tee: {kind: other, ports: {in: {at: {forward: 200, left: 340, up: 600}}}}
-          end: {kind: other, ports: {in: {{end}}}}
+          end: {kind: other, ports: {in: {{{end}}}}}
         lines:
-          one: {from: near.out, to: tee.in, {{Clips}}, rows: [{straight: 1300, bend: 90}, {straight: 100}]}
-          {{line ?? $"two: {{from: far.out, to: end.in, {Clips}, rows: [{{straight: 1300, bend: 90}}, {{straight: 100}}]}}"}}
+          one: {from: near.out, to: tee.in, {{{Clips}}}, rows: [{straight: 1300, bend: 90}, {straight: 100}]}
+          {{{line}}}
 
         """;
 }
