@@ -3,6 +3,7 @@ using System.Xml.Linq;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
+using BendSheet.Sheets.Tests.FullSize;
 
 namespace BendSheet.Sheets.Tests;
 
@@ -31,6 +32,7 @@ public class EveryPageTests
             Mirrored = true,
         },
         ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
+        ["clip holes"] = new(Printed.Contents(ClipPagesTests.InInches), Paper.Letter) { FullSize = FullSizePages.Clips },
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },

@@ -83,8 +83,8 @@ public static class DrillingWriter
                 + " fall together, so one clip for all of them stands midway. Check that it stands clear of bends and nuts.";
         }
 
-        yield return "Before you drill look behind the rail for lines, cables and tanks, and ask the car maker's instructions where no hole "
-            + "may be. Take off burrs and protect the bare edge against rust.";
+        yield return "Before you drill look behind the rail for lines, cables and tanks, and ask the car maker's instructions where no "
+            + "hole may be. Take off burrs and protect the bare edge against rust.";
     }
 
     private static string Drill(ClipRail rail, LengthNotation notation)
@@ -119,8 +119,8 @@ public static class DrillingWriter
             [.. sharing.Select(line => line.Template.Name).Except(shared.Lines.Select(line => line.Line), StringComparer.Ordinal)];
         return left.Count == 0
             ? null
-            : $"Not on this strip: {string.Join(", ", left)}, of which it is not known that {(left.Count == 1 ? "it runs" : "they run")} along "
-                + $"rail {rail} beside these lines.";
+            : $"Not on this strip: {string.Join(", ", left)}, of which it is not known that "
+                + $"{(left.Count == 1 ? "it runs" : "they run")} along rail {rail} beside these lines.";
     }
 
     private static bool Same(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);

@@ -8,9 +8,11 @@ namespace BendSheet.Core.Sheet;
 /// <param name="EndA">Where it runs from: <c>A: front-tee.left</c>.</param>
 /// <param name="EndB">Where it runs to.</param>
 /// <param name="Length">What was cut off the roll, in words.</param>
+/// <param name="LengthOther">The same in the other unit.</param>
 /// <param name="Sheet">The number of its sheet, in words; of a line without one, that it has none.</param>
 /// <param name="TubeDiameter">Outside, to reach round it.</param>
-public sealed record TagContent(string Name, string EndA, string EndB, string Length, string Sheet, Length TubeDiameter);
+public sealed record TagContent(
+    string Name, string EndA, string EndB, string Length, string LengthOther, string Sheet, Length TubeDiameter);
 
 /// <summary>The tags of a car.</summary>
 /// <param name="Project">What they belong to; empty where the file does not say.</param>

@@ -15,10 +15,10 @@ public static class TagWords
     /// <summary>How they are used.</summary>
     public static IReadOnlyList<string> HowTo { get; } =
     [
-        "Cut along the solid lines. Lay the part between the dashed lines round the finished line, fold there, and stick the two halves back "
-            + "to back.",
-        "Cover the tag with clear tape: brake fluid takes off ink and paint. Put it where it cannot chafe or catch, away from heat and from "
-            + "anything that moves, and never on a nut or a flare.",
+        "Cut along the solid lines. Lay the part between the dashed lines round the finished line, fold there, and stick the two halves "
+            + "back to back.",
+        "Cover the tag with clear tape: brake fluid takes off ink and paint. Put it where it cannot chafe or catch, away from heat and "
+            + "from anything that moves, and never on a nut or a flare.",
     ];
 
     /// <summary>Head of each page.</summary>
@@ -34,6 +34,6 @@ public static class TagWords
     public static string Alternative(TagContent tag)
     {
         ArgumentNullException.ThrowIfNull(tag);
-        return $"Tag of {tag.Name}: {tag.EndA}, {tag.EndB}, {tag.Length}, {tag.Sheet}.";
+        return $"Tag of {tag.Name}: {tag.EndA}, {tag.EndB}, {tag.Length} ({tag.LengthOther}), {tag.Sheet}.";
     }
 }

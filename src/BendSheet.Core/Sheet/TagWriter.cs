@@ -29,7 +29,8 @@ public static class TagWriter
         line.Template.Name,
         $"A: {EndWords.A(line.Template.From)}",
         $"B: {EndWords.B(line.Template.To)}",
-        $"cut {notation.InBoth(line.Plan!.CutLength)}",
+        $"cut {notation.WithUnit(line.Plan!.CutLength)}",
+        notation.Other.WithUnit(line.Plan.CutLength),
         SheetWords.Numbered(Fingerprint.Of(line.Template, project, typed)),
         line.Template.Tube.OutsideDiameter);
 
@@ -37,7 +38,8 @@ public static class TagWriter
         line.Name,
         $"A: {EndWords.A(line.From)}",
         $"B: {EndWords.B(line.To)}",
-        $"about {notation.InBoth(line.Length)}",
+        $"about {notation.WithUnit(line.Length)}",
+        notation.Other.WithUnit(line.Length),
         TagWords.NoSheet,
         line.Tube.OutsideDiameter);
 }

@@ -36,14 +36,28 @@ internal sealed class TagDrawing
         var room = Half - (2 * Inset);
         var style = NameStyle(measure.Printable(tag.Name), room);
         Add(tag.Name, style);
-        Add(tag.EndA, TextStyle.Body);
-        Add(tag.EndB, TextStyle.Body);
+        AddEnd(tag.EndA);
+        AddEnd(tag.EndB);
         Add(tag.Length, TextStyle.Label);
+        Add(tag.LengthOther, TextStyle.Small);
         Add(tag.Sheet, TextStyle.Small);
         Height = Math.Max(
             _lines.Sum(line => line.Style.LineHeight), _middle.Count * TextStyle.Small.LineHeight) + (2 * Inset);
 
         void Add(string text, TextStyle of) => _lines.AddRange(measure.Wrap(text, of, room).Select(line => (line, of)));
+
+        // Smaller where that is enough, or else the port below its part.
+        void AddEnd(string text)
+        {
+            var printable = measure.Printable(text);
+            var of = TextStyle.Body.Fitting(printable, room);
+            var port = of.Width(printable) <= room ? -1 : printable.LastIndexOf('.');
+            Add(port > 0 ? printable[..port] : printable, of);
+            if (port > 0)
+            {
+                Add(printable[port..], of);
+            }
+        }
     }
 
     /// <summary>What it says.</summary>

@@ -21,7 +21,7 @@ public class ClipPagesTests
     private const string AfterABend = Printed.Head
         + "  rail:\n    clips: {every: 90, width: 20}\n    rows: [{straight: 150, bend: 90}, {straight: 1800, bend: 30}, {straight: 80}]\n";
 
-    private const string InInches = """
+    public const string InInches = """
         units: in
         tube: {od: 3/8}
         bender: {radius: 1 1/4}
@@ -63,8 +63,8 @@ public class ClipPagesTests
     {
         var text = Printed.Text(OnPaper.Pages(Metric, FullSizePages.Clips, paper));
         var run = ClipRun.Of(Printed.Solved(Metric)[0])[0];
-        Assert.All(run.Holes.Select((hole, i) => (Figure: Rounded(run.FirstAlongTube.Millimetres + hole.Millimetres), Number: i + 1)), hole =>
-            Assert.Contains(FormattableString.Invariant($"{hole.Number}{hole.Figure}"), text, StringComparison.Ordinal));
+        Assert.All(run.Holes.Select((hole, i) => $"{i + 1}{Rounded((run.FirstAlongTube + hole).Millimetres)}"), hole =>
+            Assert.Contains(hole, text, StringComparison.Ordinal));
         Assert.Contains("edge:thefinishedendAofrail", text, StringComparison.Ordinal);
         Assert.Contains("Drill5mm.", text, StringComparison.Ordinal);
 
@@ -133,7 +133,8 @@ public class ClipPagesTests
         foreach (var bar in OnPaper.Bars(page))
         {
             bool Inside(DrawnLine line) => line.IsUpright && line.From.Y > above && line.From.Y < bar.Top;
-            var ends = OnPaper.Lines(page, CutPen).Where(line => line.Length > 25 && Inside(line)).Select(line => line.From.X).Order().ToList();
+            var ends = OnPaper.Lines(page, CutPen).Where(line => line.Length > 25 && Inside(line))
+                .Select(line => line.From.X).Order().ToList();
             var crosses = OnPaper.Lines(page, MarkPen).Where(Inside).Select(line => line.From.X).Order().ToList();
             Assert.InRange(ends.Count, 1, 2);
             var letters = page.Letters.Where(letter => Y(letter) > above && Y(letter) < bar.Top).Select(letter => letter.Value);

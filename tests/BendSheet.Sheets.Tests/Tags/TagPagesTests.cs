@@ -38,7 +38,7 @@ public class TagPagesTests
         var sheet = Printed.Contents(yaml)[0];
         var tag = Assert.Single(Typed(yaml).Tags);
         Assert.Equal(("front-left", "A: master cylinder", "B: hose bracket"), (tag.Name, tag.EndA, tag.EndB));
-        Assert.Equal($"cut {sheet.CutLength.Main} ({sheet.CutLength.Other})", tag.Length);
+        Assert.Equal(($"cut {sheet.CutLength.Main}", sheet.CutLength.Other), (tag.Length, tag.LengthOther));
         Assert.Equal($"sheet {sheet.Fingerprint}", tag.Sheet);
     }
 
@@ -51,7 +51,7 @@ public class TagPagesTests
             for (var i = 0; i < 300; i++)
             {
                 var tag = new TagContent(
-                    Name(random, 90), "A: " + Name(random, 70), "B: " + Name(random, 70), "cut 454.0 mm (17 7/8 in)", "sheet f03ea5",
+                    Name(random, 90), "A: " + Name(random, 70), "B: " + Name(random, 70), "cut 454.0 mm", "17 7/8 in", "sheet f03ea5",
                     Length.FromMillimetres(2 + (random.NextDouble() * 10)));
                 var measure = new TextMeasure();
                 var drawing = TagDrawing.Of(tag, measure, width);
@@ -66,7 +66,8 @@ public class TagPagesTests
                 ];
                 Assert.All(halves[0], thing => Assert.InRange(thing.Box.Left + thing.Box.Width, 1, drawing.Half - 1));
                 Assert.All(halves[1], thing => Assert.InRange(thing.Box.Left + thing.Box.Width, width - drawing.Half, width - 1));
-                var said = Printed.WithoutBlanks(measure.Printable(tag.Name + tag.EndA + tag.EndB + tag.Length + tag.Sheet));
+                var said = Printed.WithoutBlanks(
+                    measure.Printable(tag.Name + tag.EndA + tag.EndB + tag.Length + tag.LengthOther + tag.Sheet));
                 Assert.All(halves, half => Assert.Equal(said, Printed.WithoutBlanks(string.Concat(half.Select(thing => thing.Text)))));
             }
         }
@@ -79,7 +80,7 @@ public class TagPagesTests
     {
         var random = new Random(4);
         var sheet = new TagSheet("Finch", [.. Enumerable.Range(0, 300).Select(i => new TagContent(
-            Name(random, i % 10 == 0 ? 400 : 40), "A: " + Name(random, 60), "B: " + Name(random, 60), "cut 1 mm", "sheet 0",
+            Name(random, i % 10 == 0 ? 400 : 40), "A: " + Name(random, 60), "B: " + Name(random, 60), "cut 1 mm", "0 in", "sheet 0",
             Length.FromMillimetres(i % 25 == 0 ? 40 : 4.75)))]);
         var area = TypeArea.Of(Size(paper));
         var pages = Drawn(sheet, paper);
@@ -97,8 +98,8 @@ public class TagPagesTests
         var tag = Assert.Single(Typed(Printed.WorkedExample).Tags);
         var page = new RecordingPage();
         TagDrawing.Of(tag, new(), 93).Draw(new(page, 0, 93), 0, 30);
-        var folds = page.Things.Where(thing => thing.Text is null && thing.Box.Width < 1).Select(thing => thing.Box.Left + (thing.Box.Width / 2))
-            .Order().ToList();
+        var folds = page.Things.Where(thing => thing.Text is null && thing.Box.Width < 1)
+            .Select(thing => thing.Box.Left + (thing.Box.Width / 2)).Order().ToList();
         Assert.Equal(2, folds.Count);
         Assert.InRange(folds[1] - folds[0], Math.PI * BrakeTube.Millimetres, (Math.PI * BrakeTube.Millimetres) + 2);
     }
@@ -112,7 +113,7 @@ public class TagPagesTests
         static double CapHeight(string name)
         {
             var page = new RecordingPage();
-            TagDrawing.Of(new(name, "A", "B", "cut", "sheet", BrakeTube), new(), 93).Draw(new(page, 0, 93), 0, 30);
+            TagDrawing.Of(new(name, "A", "B", "cut", "cut", "sheet", BrakeTube), new(), 93).Draw(new(page, 0, 93), 0, 30);
             return page.Things.First(thing => thing.Text is not null).Box.Height;
         }
     }
@@ -123,14 +124,14 @@ public class TagPagesTests
         return name.Length > 0 ? name : "x";
     }
 
-    private static string SixtyLines() => Printed.Head + string.Concat(Enumerable.Range(0, 60).Select(i => i switch
+    public static string SixtyLines() => Printed.Head + string.Concat(Enumerable.Range(0, 60).Select(i => i switch
     {
         7 or 31 => FormattableString.Invariant($"  line {i:00}: {{rough: 420}}\n"),
         8 => FormattableString.Invariant($"  line {i:00}: {{made: true, rows: [{{straight: {300 + i}}}]}}\n"),
         _ => FormattableString.Invariant($"  line {i:00}: {{rows: [{{straight: {300 + i}, bend: 45}}, {{straight: 100}}]}}\n"),
     }));
 
-    private static TagSheet Typed(string yaml)
+    public static TagSheet Typed(string yaml)
     {
         var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
         return CarPlan.Of(file, []).Tags(file.Notation);
