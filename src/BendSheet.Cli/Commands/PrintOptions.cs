@@ -26,6 +26,7 @@ internal sealed class PrintOptions
         ("cover", PrintedPages.Cover),
         ("sheets", PrintedPages.Sheets),
         ("commissioning", PrintedPages.Commissioning),
+        ("tags", PrintedPages.Tags),
     ];
 
     private const string Metric = "mm";
@@ -50,7 +51,7 @@ internal sealed class PrintOptions
     public Option<string[]> Pages { get; } = new("--pages")
     {
         Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are "
-            + "several lines. commissioning: what to do after the last bend, to tick off.",
+            + "several lines. commissioning: what to do after the last bend, to tick off. tags: to wrap round finished lines.",
         HelpName = string.Join('|', PageWords.Select(known => known.Word)),
     };
 
