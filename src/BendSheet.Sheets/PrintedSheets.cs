@@ -5,6 +5,7 @@ using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Steps;
+using BendSheet.Sheets.Tags;
 
 namespace BendSheet.Sheets;
 
@@ -61,6 +62,11 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             {
                 _all.Add(measure => Commissioning(commissioning, measure));
             }
+
+            if (job.Tags is { } tags)
+            {
+                _all.Add(measure => Tags(tags, measure));
+            }
         }
 
         public int Count => _all.Count;
@@ -90,6 +96,12 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             Upright(CommissioningPage.Pages(content, measure, _area.Width, _area.Height)),
             content.Entry,
             new(string.Empty, content.Heading),
+            measure);
+
+        private IDrawnPart Tags(TagSheet tags, TextMeasure measure) => Drawn(
+            Upright(TagPages.Pages(tags, measure, _area.Width, _area.Height)),
+            TagWords.Entry,
+            new(string.Empty, tags.Project),
             measure);
 
         private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>

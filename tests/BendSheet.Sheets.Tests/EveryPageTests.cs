@@ -3,6 +3,8 @@ using System.Xml.Linq;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
+using BendSheet.Sheets.Tests.FullSize;
+using BendSheet.Sheets.Tests.Tags;
 
 namespace BendSheet.Sheets.Tests;
 
@@ -31,6 +33,8 @@ public class EveryPageTests
             Mirrored = true,
         },
         ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
+        ["tags"] = new([], Paper.A4) { Tags = TagPagesTests.Typed(TagPagesTests.SixtyLines()) },
+        ["clip holes"] = new(Printed.Contents(ClipPagesTests.InInches), Paper.Letter) { FullSize = FullSizePages.Clips },
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
         ["a cover and sheets"] = new(Printed.Contents(Printed.WorkedExample), Paper.Letter) { Cover = CoverPageTests.Cover(3, "rear") },

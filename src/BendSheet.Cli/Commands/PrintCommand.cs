@@ -139,7 +139,9 @@ internal sealed class PrintCommand : CarCommand
         }
 
         var sheets = plan.SheetsToPrint(wanted.Notation, wanted.Steps).ToList();
-        if (sheets.Count == 0 && wanted.Pages != PrintedPages.Commissioning)
+        if (sheets.Count == 0
+            && wanted.Pages != PrintedPages.Commissioning
+            && !(wanted.Pages == PrintedPages.Tags && plan.RoughLines.Length > 0))
         {
             return NothingToPrint(surroundings);
         }
@@ -236,6 +238,11 @@ internal sealed class PrintCommand : CarCommand
         if (job.Commissioning is not null)
         {
             said.Add("the commissioning page");
+        }
+
+        if (job.Tags is { } tags)
+        {
+            said.Add(Counted.Words(tags.Tags.Length, "tag"));
         }
 
         return string.Join(" and ", said);

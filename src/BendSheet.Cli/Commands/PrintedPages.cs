@@ -16,9 +16,12 @@ internal enum PrintedPages
     /// <summary>The work after the last bend, to tick off and to sign.</summary>
     Commissioning = 4,
 
+    /// <summary>Tags to wrap round finished lines.</summary>
+    Tags = 8,
+
     /// <summary>What is printed where nothing was asked for.</summary>
     Usual = Cover | Sheets,
 
     /// <summary>What is about the car and not about a line.</summary>
-    OfCar = Cover | Commissioning,
+    OfCar = Cover | Commissioning | Tags,
 }

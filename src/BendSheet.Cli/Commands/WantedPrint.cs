@@ -62,6 +62,7 @@ internal sealed record WantedPrint(
         Title = plan.Measured.Project,
         Cover = Has(PrintedPages.Cover) && plan.HasCover ? plan.Cover(Notation) : null,
         Commissioning = Has(PrintedPages.Commissioning) ? plan.Commissioning(Notation) : null,
+        Tags = Has(PrintedPages.Tags) ? plan.Tags(Notation) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };

@@ -71,6 +71,8 @@ public class PrintOptionTests : AtTheTerminal
     }
 
     [Theory]
+    [InlineData("2 tags on 1 page", "Tags", "tags")]
+    [InlineData("the commissioning page and 2 tags on 3 pages", "Before the first drive|Tags", "commissioning", "tags")]
     [InlineData("the commissioning page on 2 pages", "Before the first drive", "commissioning")]
     [InlineData("the cover and the commissioning page on 3 pages", "Cover|Before the first drive", "cover", "commissioning")]
     [InlineData(
