@@ -23,6 +23,9 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
     /// <summary>The work after the last bend, behind everything else; null for none.</summary>
     public CommissioningContent? Commissioning { get; init; }
 
+    /// <summary>Tags to wrap round finished lines, behind everything else; null for none.</summary>
+    public TagSheet? Tags { get; init; }
+
     /// <summary>Pages drawn at full size, behind each line's sheet.</summary>
     public FullSizePages FullSize { get; init; }
 

@@ -7,6 +7,7 @@ using BendSheet.Sheets.FullSize;
 using BendSheet.Sheets.Layout;
 using BendSheet.Sheets.Picture;
 using BendSheet.Sheets.Steps;
+using BendSheet.Sheets.Tags;
 
 namespace BendSheet.Sheets;
 
@@ -60,13 +61,21 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             else if (job.Car is { } car)
             {
                 _all.Add(measure => Drawn(
-                    PicturePages.Of(car, measure, _paper), PictureWords.Entry, new(string.Empty, car.Project), measure));
+                    PicturePages.Of(car, measure, _paper).Select(page => page with { Begins = null }),
+                    PictureWords.Entry,
+                    new(string.Empty, car.Project),
+                    measure));
             }
 
             _all.AddRange(job.Lines.Select<SheetContent, Func<TextMeasure, IDrawnPart>>(line => measure => Line(line, measure)));
             if (job.Commissioning is { } commissioning)
             {
                 _all.Add(measure => Commissioning(commissioning, measure));
+            }
+
+            if (job.Tags is { } tags)
+            {
+                _all.Add(measure => Tags(tags, measure));
             }
         }
 
@@ -98,6 +107,12 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             Upright(CommissioningPage.Pages(content, measure, _area.Width, _area.Height)),
             content.Entry,
             new(string.Empty, content.Heading),
+            measure);
+
+        private IDrawnPart Tags(TagSheet tags, TextMeasure measure) => Drawn(
+            Upright(TagPages.Pages(tags, measure, _area.Width, _area.Height)),
+            TagWords.Entry,
+            new(string.Empty, tags.Project),
             measure);
 
         private IEnumerable<FullSizePage> Upright(IEnumerable<IReadOnlyList<(Block Block, double Top)>> pages) =>

@@ -3,7 +3,9 @@ using System.Xml.Linq;
 using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.FullSize;
+using BendSheet.Sheets.Tests.FullSize;
 using BendSheet.Sheets.Tests.Picture;
+using BendSheet.Sheets.Tests.Tags;
 
 namespace BendSheet.Sheets.Tests;
 
@@ -32,6 +34,8 @@ public class EveryPageTests
             Mirrored = true,
         },
         ["steps of a coil"] = new(Printed.WithSteps(Printed.Coiled), Paper.A4),
+        ["tags"] = new([], Paper.A4) { Tags = TagPagesTests.Typed(TagPagesTests.SixtyLines()) },
+        ["clip holes"] = new(Printed.Contents(ClipPagesTests.InInches), Paper.Letter) { FullSize = FullSizePages.Clips },
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
         ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
         ["the car"] = new([], Paper.A4) { Car = RandomCar.Placed(new(1), 12) },

@@ -145,7 +145,7 @@ internal sealed class PrintCommand : CarCommand
         }
 
         var sheets = plan.SheetsToPrint(wanted.Notation, wanted.Steps).ToList();
-        if (sheets.Count == 0 && (wanted.Pages & PrintedPages.Usual) != PrintedPages.None)
+        if (sheets.Count == 0 && wanted.NeedsSheets(plan))
         {
             return NothingToPrint(surroundings);
         }
@@ -248,6 +248,11 @@ internal sealed class PrintCommand : CarCommand
         if (job.Commissioning is not null)
         {
             said.Add("the commissioning page");
+        }
+
+        if (job.Tags is { } tags)
+        {
+            said.Add(Counted.Words(tags.Tags.Length, "tag"));
         }
 
         return string.Join(" and ", said);

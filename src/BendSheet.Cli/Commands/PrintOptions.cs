@@ -15,6 +15,7 @@ internal sealed class PrintOptions
         ("strips", FullSizePages.Strips),
         ("gauges", FullSizePages.Gauges),
         ("dial", FullSizePages.Dial),
+        ("clips", FullSizePages.Clips),
         ("all", FullSizePages.All),
     ];
 
@@ -26,6 +27,7 @@ internal sealed class PrintOptions
         ("sheets", PrintedPages.Sheets),
         ("commissioning", PrintedPages.Commissioning),
         ("car", PrintedPages.Car),
+        ("tags", PrintedPages.Tags),
     ];
 
     private const string Metric = "mm";
@@ -50,8 +52,8 @@ internal sealed class PrintOptions
     public Option<string[]> Pages { get; } = new("--pages")
     {
         Description = "Only these pages; may be given several times. Without it, the sheets, and a cover before them where there are "
-            + "several lines. commissioning: what to do after the last bend, to tick off. car: the car in one picture, which the cover has "
-            + "as well.",
+            + "several lines. commissioning: what to do after the last bend, to tick off. tags: to wrap round finished lines. "
+            + "car: the car in one picture, which the cover has as well.",
         HelpName = string.Join('|', PageWords.Select(known => known.Word)),
     };
 
@@ -71,7 +73,7 @@ internal sealed class PrintOptions
     public Option<string[]> FullSize { get; } = new("--full-size")
     {
         Description = "Pages at full size (1:1), after each line's sheet: strips to lay the tube on and mark it, gauges to hold its "
-            + "bends against, a dial to read rotation. Give it again for more than one.",
+            + "bends against, a dial to read rotation, clips to drill their holes by. Give it again for more than one.",
         HelpName = string.Join('|', FullSizeWords.Select(known => known.Word)),
     };
 

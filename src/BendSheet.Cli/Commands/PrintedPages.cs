@@ -19,9 +19,12 @@ internal enum PrintedPages
     /// <summary>The car in one picture; it comes with the cover, too.</summary>
     Car = 8,
 
+    /// <summary>Tags to wrap round finished lines.</summary>
+    Tags = 16,
+
     /// <summary>What is printed where nothing was asked for.</summary>
     Usual = Cover | Sheets,
 
     /// <summary>What is about the car and not about a line.</summary>
-    OfCar = Cover | Commissioning | Car,
+    OfCar = Cover | Commissioning | Car | Tags,
 }

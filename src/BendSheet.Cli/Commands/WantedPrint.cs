@@ -29,14 +29,10 @@ internal sealed record WantedPrint(
             return "there is no cover for one line alone: leave `--pages cover` out.";
         }
 
-        if (Has(PrintedPages.Commissioning) && WhyNotCommissioning(plan) is { } why)
+        if ((WhyNot(PrintedPages.Commissioning, plan, plan.Commissioning, "`parts:` with their ports, so that it knows every joint")
+            ?? WhyNot(PrintedPages.Car, plan, plan.Picture, "a line whose place is known, or `parts:` with their ports")) is { } why)
         {
             return why;
-        }
-
-        if (Has(PrintedPages.Car) && WhyNotCar(plan) is { } whyNot)
-        {
-            return whyNot;
         }
 
         var alike = plan.Printable.Select(line => line.Template.Name).GroupBy(name => name, StringComparer.OrdinalIgnoreCase)
@@ -47,32 +43,24 @@ internal sealed record WantedPrint(
             : null;
     }
 
-    private static string? WhyNotCommissioning(CarPlan plan)
+    /// <summary>There is no page of the kinds asked for that could do without a sheet.</summary>
+    public bool NeedsSheets(CarPlan plan) =>
+        (Pages & PrintedPages.Usual) != PrintedPages.None || (Pages == PrintedPages.Tags && plan.RoughLines.IsEmpty);
+
+    private string? WhyNot(PrintedPages kind, CarPlan plan, Func<LengthNotation?, object?> content, string needed)
     {
-        var pages = $"`--pages {PrintOptions.WordFor(PrintedPages.Commissioning)}`";
+        if (!Has(kind))
+        {
+            return null;
+        }
+
+        var pages = $"`--pages {PrintOptions.WordFor(kind)}`";
         if (!plan.IsWhole)
         {
             return $"{pages} is about the whole car: leave it or `--line` out.";
         }
 
-        return plan.Commissioning() is null
-            ? $"{pages} needs `parts:` with their ports, so that it knows every joint: add them, and mend what is wrong with the file, "
-                + "or leave it out."
-            : null;
-    }
-
-    private static string? WhyNotCar(CarPlan plan)
-    {
-        var pages = $"`--pages {PrintOptions.WordFor(PrintedPages.Car)}`";
-        if (!plan.IsWhole)
-        {
-            return $"{pages} is about the whole car: leave it or `--line` out.";
-        }
-
-        return plan.Picture() is null
-            ? $"{pages} needs a line whose place is known, or `parts:` with their ports: add them, and mend what is wrong with the file, "
-                + "or leave it out."
-            : null;
+        return content(null) is null ? $"{pages} needs {needed}: add them, and mend what is wrong with the file, or leave it out." : null;
     }
 
     /// <summary>All lines in one file.</summary>
@@ -82,6 +70,7 @@ internal sealed record WantedPrint(
         Cover = Has(PrintedPages.Cover) && plan.HasCover ? plan.Cover(Notation) : null,
         Car = Has(PrintedPages.Car) || (Has(PrintedPages.Cover) && plan.HasCover && plan.IsWhole) ? plan.Picture(Notation) : null,
         Commissioning = Has(PrintedPages.Commissioning) ? plan.Commissioning(Notation) : null,
+        Tags = Has(PrintedPages.Tags) ? plan.Tags(Notation) : null,
         Mirrored = Mirrored,
         FullSize = FullSize,
     };

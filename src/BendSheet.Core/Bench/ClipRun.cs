@@ -10,8 +10,20 @@ namespace BendSheet.Core.Bench;
 /// <param name="Hole">What to drill; null where the file does not say it.</param>
 public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray<Length> Holes, Length? Hole)
 {
+    /// <summary>Where the straight begins, along the tube from the finished end A.</summary>
+    public Length Begins { get; init; }
+
+    /// <summary>How long the straight is.</summary>
+    public Length Length { get; init; }
+
+    /// <summary>The first clip's number on the line, 1 nearest to A.</summary>
+    public int FirstNumber { get; init; }
+
     /// <summary>Every straight with at least two clips, from end A; none where the file asks for no clips.</summary>
-    public static ImmutableArray<ClipRun> Of(SolvedLine line)
+    public static ImmutableArray<ClipRun> Of(SolvedLine line) => [.. OfStraights(line).Where(run => run.Holes.Length > 1)];
+
+    /// <summary>Every straight with a clip, from end A; none where the file asks for no clips.</summary>
+    public static ImmutableArray<ClipRun> OfStraights(SolvedLine line)
     {
         if (line is not { Clips: { } plan, Layout: { } layout })
         {
@@ -24,9 +36,14 @@ public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray
         {
             var end = along + layout.Legs[i].StraightLeft;
             var places = plan.Clips.Select(clip => clip.AlongTube).Where(place => place >= along && place <= end).ToList();
-            if (places.Count > 1)
+            if (places.Count > 0)
             {
-                runs.Add(new(i + 1, places[0], [.. places.Select(place => place - places[0])], line.Template.Clips?.Hole));
+                runs.Add(new(i + 1, places[0], [.. places.Select(place => place - places[0])], line.Template.Clips?.Hole)
+                {
+                    Begins = along,
+                    Length = layout.Legs[i].StraightLeft,
+                    FirstNumber = 1 + plan.Clips.Count(clip => clip.AlongTube < places[0]),
+                });
             }
 
             along = end + (i < layout.Bends.Length ? layout.Bends[i].Arc : Length.Zero);

@@ -260,7 +260,30 @@ public sealed class CarPlan
         : Sheet(line, notation));
 
     private SheetContent Sheet(SolvedLine line, LengthNotation notation) =>
-        SheetWriter.Of(line, Measured.Project, notation, Measured.Notation);
+        line.Template.Clips?.Rail is null
+            ? SheetWriter.Of(line, Measured.Project, notation, Measured.Notation)
+            : SheetWriter.Of(line, Measured.Project, notation, Measured.Notation) with { DrillingStrips = OnRail(line, notation) };
+
+    /// <summary>
+    /// The strips of a line whose rail others may share. Lines that were not asked for are on the rail all the same; its strip goes with
+    /// the first line printed.
+    /// </summary>
+    private ImmutableArray<DrillingStrip> OnRail(SolvedLine line, LengthNotation notation)
+    {
+        var known = Lines.ToDictionary(one => one.Template.Name, StringComparer.Ordinal);
+        List<SolvedLine> sharing =
+        [
+            .. Measured.Lines.Where(one => string.Equals(one.Clips?.Rail, line.Template.Clips!.Rail, StringComparison.Ordinal))
+                .Select(one => known.GetValueOrDefault(one.Name) ?? Line(one)),
+        ];
+        return DrillingWriter.Of(line, sharing, IsFirstOf, notation);
+
+        bool IsFirstOf(ClipRail rail) => string.Equals(
+            line.Template.Name,
+            Printable.Select(one => one.Template.Name)
+                .FirstOrDefault(name => rail.Lines.Any(one => string.Equals(one.Line, name, StringComparison.Ordinal))),
+            StringComparison.Ordinal);
+    }
 
     /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>
     public bool HasCover => Printable.Count() + RoughLines.Length + NotPrinted.Count() > 1;
@@ -276,6 +299,11 @@ public sealed class CarPlan
             : CoverWriter.OfSome(project, printable, notation ?? typed, typed);
         return cover with { Missing = [.. NotPrinted.Select(Missing)] };
     }
+
+    /// <summary>A tag for each of these lines, made or not; rough ones have no number.</summary>
+    /// <param name="notation">How lengths are shown.</param>
+    public TagSheet Tags(LengthNotation notation) =>
+        TagWriter.Of(Measured.Project, Printable, RoughLines, notation, Measured.Notation);
 
     private MissingLine Missing(string name)
     {

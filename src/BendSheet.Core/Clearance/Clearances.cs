@@ -43,11 +43,14 @@ public sealed record Clearances(ImmutableArray<Approach> Approaches, int Looked,
         return new([.. found], placed.Count, isWhole);
     }
 
-    /// <summary>Swept along the car: only lines that lie beside each other on the way are held against each other.</summary>
+    /// <summary>
+    /// Swept along the car, those that begin at one place in the order of the file: only lines that lie beside each other on the way are
+    /// held against each other.
+    /// </summary>
     private static bool Lines(List<PlacedLine> placed, Length between, List<Approach> found, ref long work)
     {
         var open = new List<PlacedLine>();
-        foreach (var line in placed.OrderBy(one => one.Bounds.Low.X).ThenBy(one => one.Order))
+        foreach (var line in placed.OrderBy(one => one.Bounds.Low.X))
         {
             var most = between.Millimetres + line.RadiusMm;
             open.RemoveAll(one => one.Bounds.High.X + one.RadiusMm + between.Millimetres + Widest < line.Bounds.Low.X);

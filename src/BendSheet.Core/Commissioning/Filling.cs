@@ -142,17 +142,25 @@ public static class BleederLow
         "bleeder-low", RuleSubject.Making, "Air above a bleed screw stays in its part, and a brake with air in it does not brake.");
 
     /// <summary>A warning at the place of each; silent where heights are not known.</summary>
-    public static IEnumerable<Finding> Check(PipeNetwork network) =>
-        from part in network.Car.Parts
-        let inlets = part.Ports.Where(port => !port.IsBleeder && port.Lie?.Position is not null).ToList()
-        let bleeders = part.Ports.Where(port => port.IsBleeder && port.Lie?.Position is not null).ToList()
-        where inlets.Count > 0 && bleeders.Count > 0
-        let top = inlets.MaxBy(port => port.Lie!.Position!.Value.Z)
-        let highest = bleeders.MaxBy(port => port.Lie!.Position!.Value.Z)
-        let below = Length.FromMillimetres(top.Lie!.Position!.Value.Z - highest.Lie!.Position!.Value.Z)
-        where below > Tolerances.SamePoint
-        select Rule.Warning(
-            highest.Lie!.At,
-            $"{part.Name}.{highest.Name} lies {FindingFigures.Mm(below)} lower than {part.Name}.{top.Name}: air stays above it; turn the "
-                + "part or change sides so that the bleed screw is at the top, or correct the places");
+    public static IEnumerable<Finding> Check(PipeNetwork network)
+    {
+        foreach (var part in network.Car.Parts)
+        {
+            var placed = part.Ports.Where(port => port.Lie?.Position is not null).ToLookup(port => port.IsBleeder);
+            if (placed[false].MaxBy(port => port.Lie!.Position!.Value.Z) is not { } top
+                || placed[true].MaxBy(port => port.Lie!.Position!.Value.Z) is not { } highest)
+            {
+                continue;
+            }
+
+            var below = Length.FromMillimetres(top.Lie!.Position!.Value.Z - highest.Lie!.Position!.Value.Z);
+            if (below > Tolerances.SamePoint)
+            {
+                yield return Rule.Warning(
+                    highest.Lie!.At,
+                    $"{part.Name}.{highest.Name} lies {FindingFigures.Mm(below)} lower than {part.Name}.{top.Name}: air stays above it; "
+                        + "turn the part or change sides so that the bleed screw is at the top, or correct the places");
+            }
+        }
+    }
 }

@@ -8,7 +8,7 @@ public static class FileOrder
     /// before what stands in it.
     /// </summary>
     public static IOrderedEnumerable<T> InFileOrder<T>(this IEnumerable<T> typed, Func<T, SourcePosition> at) =>
-        typed.OrderBy(one => at(one).FileNumber).ThenBy(one => at(one).Line).ThenBy(one => at(one).Column);
+        typed.OrderBy(one => (at(one).FileNumber, at(one).Line, at(one).Column));
 
     /// <summary>Findings by the place that each points at.</summary>
     public static IOrderedEnumerable<Finding> InFileOrder(this IEnumerable<Finding> findings) =>

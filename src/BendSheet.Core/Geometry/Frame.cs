@@ -34,11 +34,17 @@ public readonly record struct Frame(Vector3D Position, Vector3D Direction, Vecto
     public Frame Bent(Length radius, Angle turn)
     {
         var (sin, cos) = Math.SinCos(turn.Radians);
-        var r = radius.Millimetres;
         return Square(
-            Position + (r * sin * Direction) + (r * (1 - cos) * Side),
+            OnArc(radius.Millimetres, sin, cos),
             (cos * Direction) + (sin * Side),
             (cos * Side) - (sin * Direction));
+    }
+
+    /// <summary>Where an arc that starts here ends.</summary>
+    public Vector3D OnArc(Length radius, Angle turn)
+    {
+        var (sin, cos) = Math.SinCos(turn.Radians);
+        return OnArc(radius.Millimetres, sin, cos);
     }
 
     /// <summary>
@@ -51,6 +57,9 @@ public readonly record struct Frame(Vector3D Position, Vector3D Direction, Vecto
         side -= side.Dot(direction) * direction;
         return new(position, direction, 1 / side.Norm * side);
     }
+
+    private Vector3D OnArc(double radius, double sin, double cos) =>
+        Position + (radius * sin * Direction) + (radius * (1 - cos) * Side);
 
     private static Vector3D Mirrored(Vector3D vector) => vector with { Y = 0 - vector.Y };
 }

@@ -74,7 +74,7 @@ public sealed record PlacedTemplate
 
     private PlacedTemplate WithPorts()
     {
-        var own = _typed.Beside.IsEmpty ? _typed : LineSurvey.Of(_typed) is { IsSuspect: false } survey ? survey.Line : null;
+        var own = _typed.Beside.IsEmpty ? _typed : LineSurvey.Agreed(_typed);
         if (own is null || RouteLayout.Of(own).Layout is not { } layout || layout.Legs.Any(leg => leg.StraightLeft < Length.Zero))
         {
             return this;

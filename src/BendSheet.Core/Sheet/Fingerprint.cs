@@ -34,6 +34,10 @@ public static class Fingerprint
         if (template.Clips is { } clips)
         {
             Add(text, clips.Width);
+            if (clips.Rail is { } rail)
+            {
+                Add(text, rail);
+            }
         }
 
         AddEnd(text, template.From);

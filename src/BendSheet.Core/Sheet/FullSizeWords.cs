@@ -14,6 +14,9 @@ public static class FullSizeWords
     /// <summary>Dial and pointer.</summary>
     public const string Dial = "Full-size rotation dial";
 
+    /// <summary>Where to drill for clips.</summary>
+    public const string Clips = "Full-size clip holes";
+
     /// <summary>Head of each page, because they are taken apart.</summary>
     /// <param name="part">Which.</param>
     /// <param name="sheet">Of the line.</param>

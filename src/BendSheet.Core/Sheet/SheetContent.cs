@@ -89,6 +89,9 @@ public sealed record SheetContent
     /// <summary>How many clips hold it, and where.</summary>
     public ImmutableArray<string> Clips { get; init; } = [];
 
+    /// <summary>Where to drill for them, at full size.</summary>
+    public ImmutableArray<DrillingStrip> DrillingStrips { get; init; } = [];
+
     /// <summary>Every different bend, to be drawn at full size.</summary>
     public ImmutableArray<BendGauge> Gauges { get; init; } = [];
 

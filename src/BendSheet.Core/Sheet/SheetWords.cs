@@ -64,8 +64,11 @@ public static class SheetWords
     public static string Fingerprint(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        return $"sheet {sheet.Fingerprint}";
+        return Numbered(sheet.Fingerprint);
     }
+
+    /// <summary>A sheet's number.</summary>
+    internal static string Numbered(string fingerprint) => $"sheet {fingerprint}";
 
     /// <summary>Number of a page.</summary>
     /// <param name="number">From 1.</param>

@@ -58,6 +58,7 @@ public static class SheetWriter
             HowSure = line.Survey is { } sure && sure.FitsAs(template.Wanted) ? SurveyWords.HowSure(sure, notation) : null,
             LiesOnCar = template.LiesOnCar,
             Clips = [.. ClipWords.Of(template, line.Clips, plan, notation)],
+            DrillingStrips = DrillingWriter.Of(line, notation),
             Gauges = [.. BendGauge.Of(plan, notation)],
             DialStops = [.. DialStop.Of(plan)],
         };

@@ -46,9 +46,7 @@ public static class TileWords
         ArgumentNullException.ThrowIfNull(sheet);
         if (tiles > 1)
         {
-            yield return "Measure the bar of each tile. Cut the tiles apart at the dashed lines and at the line marked “cut”; lay that "
-                + "edge on the line of the same joint of the tile before, the tube's sides in line, and glue. Then hold a tape along the "
-                + "strip: every joint must lie at its figure, or the figures of all behind it are wrong.";
+            yield return Gluing("the tube's sides");
         }
 
         yield return $"Lay the straight tube on its picture, {sheet.DatumName} on its line, and draw every mark right across the tube. "
@@ -73,9 +71,21 @@ public static class TileWords
     public static string Title(SheetContent sheet, int number, int count)
     {
         ArgumentNullException.ThrowIfNull(sheet);
-        var before = number == 1 ? string.Empty : $" – glue on to {Joint(number - 1)}";
-        return FormattableString.Invariant($"tile {number} of {count}{before} – {SheetWords.Fingerprint(sheet)} – {sheet.Line}");
+        return $"{Tile(number, count)} – {SheetWords.Fingerprint(sheet)} – {sheet.Line}";
     }
+
+    /// <summary>How tiles are put together.</summary>
+    /// <param name="inLine">What runs on from one to the next.</param>
+    internal static string Gluing(string inLine) =>
+        "Measure the bar of each tile. Cut the tiles apart at the dashed lines and at the line marked “cut”; lay that "
+        + $"edge on the line of the same joint of the tile before, {inLine} in line, and glue. Then hold a tape along the "
+        + "strip: every joint must lie at its figure, or the figures of all behind it are wrong.";
+
+    /// <summary>A tile, and what it is glued on to.</summary>
+    /// <param name="number">From 1.</param>
+    /// <param name="count">How many there are.</param>
+    internal static string Tile(int number, int count) => FormattableString.Invariant($"tile {number} of {count}")
+        + (number == 1 ? string.Empty : $" – glue on to {Joint(number - 1)}");
 
     /// <summary>A joint and where it must lie.</summary>
     /// <param name="before">Number of the tile before it.</param>
@@ -98,5 +108,6 @@ public static class TileWords
         return [$"line at {bend.LineClock}", $"{bend.LineFigure}, held {bend.Held}"];
     }
 
-    private static string Joint(int before) => FormattableString.Invariant($"joint {before}|{before + 1}");
+    /// <summary>Between a tile and the next.</summary>
+    internal static string Joint(int before) => FormattableString.Invariant($"joint {before}|{before + 1}");
 }

@@ -37,8 +37,8 @@ internal sealed class Adjustment
     private readonly double[] _weights;
     private readonly double[][] _rows;
 
-    /// <summary>Row by row; null where there is nothing beside the route. Of a slip that is tried nobody asks it.</summary>
-    private readonly Lazy<double[][]?> _covariance;
+    /// <summary>Row by row, once somebody asks: of a slip that is tried nobody does.</summary>
+    private double[][]? _known;
 
     private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, double[] misses)
     {
@@ -48,10 +48,12 @@ internal sealed class Adjustment
         Slopes = slopes;
         _rows = rows;
         Misses = misses;
-        _covariance = new(() => rows.Length == 0
-            ? null
-            : Normal(weights, rows).Solve(Matrix<double>.Build.DenseIdentity(weights.Length)).ToRowArrays());
     }
+
+    /// <summary>Row by row; null where there is nothing beside the route.</summary>
+    private double[][]? CovarianceOfFigures => _rows.Length == 0
+        ? null
+        : _known ??= Normal(_weights, _rows).Solve(Matrix<double>.Build.DenseIdentity(_weights.Length)).ToRowArrays();
 
     /// <summary>The adjusted figures, in millimetres or radians.</summary>
     public double[] Values { get; }
@@ -100,29 +102,31 @@ internal sealed class Adjustment
                 return new(values, moved, weights, slopes, rows, misses);
             }
 
-            (values, moved) = next;
-            if (PlaceSlopes.Near(line, values) is not { } moving)
-            {
-                return null;
-            }
-
-            slopes = moving;
+            (values, moved) = (next.Values, next.Moved);
+            slopes = PlaceSlopes.Near(line, next.Walked, values);
             misses = MissesOf(slopes.At, beside);
         }
     }
 
     /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
-    public double[] Covariance(double[] slope) => _covariance.Value is { } covariance
-        ? [.. covariance.Select(row => Dot(row, slope))]
-        : [.. slope.Select((part, i) => part / _weights[i])];
+    public double[] Covariance(double[] slope)
+    {
+        var (covariance, force) = (CovarianceOfFigures, new double[slope.Length]);
+        for (var i = 0; i < force.Length; i++)
+        {
+            force[i] = covariance is null ? slope[i] / _weights[i] : Dot(covariance[i], slope);
+        }
+
+        return force;
+    }
 
     /// <summary>How sure a figure is: one standard deviation, in those it was read with.</summary>
     public double DeviationOfFigure(int figure) =>
-        Math.Sqrt(_covariance.Value is { } covariance ? covariance[figure][figure] : 1 / _weights[figure]);
+        Math.Sqrt(CovarianceOfFigures is { } covariance ? covariance[figure][figure] : 1 / _weights[figure]);
 
     /// <summary>How much of a figure's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyOfFigure(int figure) =>
-        _covariance.Value is { } covariance ? Math.Clamp(1 - (_weights[figure] * covariance[figure][figure]), 0, 1) : 0;
+        CovarianceOfFigures is { } covariance ? Math.Clamp(1 - (_weights[figure] * covariance[figure][figure]), 0, 1) : 0;
 
     /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyBeside(int quantity) => Math.Clamp(1 - Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
@@ -163,7 +167,7 @@ internal sealed class Adjustment
     internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside) =>
         [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity)) / one.Deviation)];
 
-    private static (double[] Values, double[] Moved)? Next(
+    private static (double[] Values, double[] Moved, WalkedRoute Walked)? Next(
         ObservedLine line,
         double[] typed,
         IReadOnlyList<WeighedQuantity> beside,
@@ -188,10 +192,10 @@ internal sealed class Adjustment
         {
             double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
             double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
-            if (line.PlacesWith(values) is { } places
-                && Sum(moved, MissesOf(places, beside), weights) <= before * (1 + 1e-12))
+            if (line.WalkWith(values) is { } walked
+                && Sum(moved, MissesOf(walked.Places, beside), weights) <= before * (1 + 1e-12))
             {
-                return (values, moved);
+                return (values, moved, walked);
             }
         }
 

@@ -4,61 +4,42 @@ namespace BendSheet.Core.Survey;
 
 /// <summary>
 /// What of the far end matters once the line is rolled in A to suit: how far B is ahead of A and aside of its straight, and which way the
-/// last straight goes, seen from A with B's side up.
+/// last straight goes, seen from A with B's side up. How each changes with the line's figures.
 /// </summary>
-internal static class Landing
+/// <param name="OfB">B ahead and B aside; where B lies on the line through A's straight, aside has two ways.</param>
+/// <param name="OfLastStraight">The three components of the last straight's direction.</param>
+/// <param name="AlongLastStraight">B along its last straight: what trim left on at B takes up.</param>
+/// <param name="Spread">B in A's frame, whose side is where the first bend turns to.</param>
+internal sealed record Landing(double[][] OfB, double[][] OfLastStraight, double[] AlongLastStraight, double[][] Spread)
 {
-    /// <summary>B ahead and B aside; where B lies on the line through A's straight, aside has two ways.</summary>
-    /// <param name="slopes">Of the line.</param>
-    public static double[][] OfB(PlaceSlopes slopes)
+    /// <summary>Of a line.</summary>
+    public static Landing Of(PlaceSlopes slopes)
     {
-        var ahead = slopes.Of(places => places.EndB.X);
-        var (left, up) = (slopes.Of(places => places.EndB.Y), slopes.Of(places => places.EndB.Z));
+        var (b, end) = (slopes.At.EndB, slopes.At.Points.Length - 1);
+        var ahead = slopes.Of(end, static point => point.X);
+        var (left, up) = (slopes.Of(end, static point => point.Y), slopes.Of(end, static point => point.Z));
         var spread = Math.Sqrt(Adjustment.Dot(left, left) + Adjustment.Dot(up, up));
-        return Places.AsideOf(slopes.At.EndB) <= 1e-6 * spread
-            ? [ahead, left, up]
-            : [ahead, slopes.Of(places => Places.AsideOf(places.EndB))];
+        var (asideOfB, way) = (Places.AsideOf(b), slopes.At.LastDirection);
+        var rolls = asideOfB > 1e-6;
+        var sideways = rolls ? ((way.Y * b.Y) + (way.Z * b.Z)) / asideOfB : 0;
+        return new(
+            asideOfB <= 1e-6 * spread ? [ahead, left, up] : [ahead, slopes.Of(end, Places.AsideOf)],
+            [
+                slopes.OfLastStraight(static (_, last) => last.X),
+                slopes.OfLastStraight((place, last) => Rolled(place, last, rolls).Y),
+                slopes.OfLastStraight((place, last) => Rolled(place, last, rolls).Z),
+            ],
+            slopes.Of(end, point => (way.X * point.X) + (sideways * Places.AsideOf(point))),
+            [ahead, left, up]);
     }
 
-    /// <summary>The three components of the last straight's direction.</summary>
-    public static double[][] OfLastStraight(PlaceSlopes slopes)
+    private static Vector3D Rolled(Vector3D b, Vector3D way, bool rolls)
     {
-        var rolls = Places.AsideOf(slopes.At.EndB) > 1e-6;
-        return
-        [
-            slopes.Of(places => places.LastDirection.X),
-            slopes.Of(places => Rolled(places, rolls).Y),
-            slopes.Of(places => Rolled(places, rolls).Z),
-        ];
-    }
-
-    /// <summary>B along its last straight: what trim left on at B takes up.</summary>
-    public static double[] AlongLastStraight(PlaceSlopes slopes)
-    {
-        var b = slopes.At.EndB;
-        var aside = Places.AsideOf(b);
-        var way = slopes.At.LastDirection;
-        var sideways = aside > 1e-6 ? ((way.Y * b.Y) + (way.Z * b.Z)) / aside : 0;
-        return slopes.Of(places => (way.X * places.EndB.X) + (sideways * Places.AsideOf(places.EndB)));
-    }
-
-    /// <summary>B in A's frame, whose side is where the first bend turns to.</summary>
-    public static double[][] Spread(PlaceSlopes slopes) =>
-    [
-        slopes.Of(places => places.EndB.X),
-        slopes.Of(places => places.EndB.Y),
-        slopes.Of(places => places.EndB.Z),
-    ];
-
-    private static Vector3D Rolled(Places places, bool rolls)
-    {
-        var way = places.LastDirection;
         if (!rolls)
         {
             return way;
         }
 
-        var b = places.EndB;
         var aside = Places.AsideOf(b);
         return new(way.X, ((way.Y * b.Y) + (way.Z * b.Z)) / aside, ((way.Z * b.Y) - (way.Y * b.Z)) / aside);
     }

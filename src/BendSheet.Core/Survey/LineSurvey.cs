@@ -77,38 +77,12 @@ public sealed record LineSurvey(
 
     /// <summary>Adjusts a line and says how sure it is. First order: JCGM 100:2008, 5.1 and JCGM 102:2011, 6.2.</summary>
     /// <returns>Null where the line has no bend, no shape, nothing that was measured, or more than can be adjusted.</returns>
-    public static LineSurvey? Of(LineTemplate template)
-    {
-        if (template.Route.Bends.IsEmpty)
-        {
-            return null;
-        }
+    public static LineSurvey? Of(LineTemplate template) => Surveying.Of(template)?.Survey();
 
-        var tolerance = template.Tolerance ?? MeasuringTolerance.CommonPractice;
-        var line = ObservedLine.Of(template, tolerance);
-        if (line.Figures.IsEmpty || line.Figures.Length > MostFigures || line.PlacesWith(line.Typed) is not { } typed)
-        {
-            return null;
-        }
-
-        List<TapedMeasurement> beside =
-        [
-            .. Distances(template),
-            .. template.Beside.Where(one => typed.Has(one.Quantity)),
-        ];
-        var weighed = beside.ConvertAll(one => Weighing.Of(one, typed, tolerance));
-        if (Adjustment.Of(line, line.Typed, weighed) is not { } adjustment)
-        {
-            return null;
-        }
-
-        if (line.ToFirstOrder(adjustment) is var known && known != line)
-        {
-            (line, adjustment) = (known, Adjustment.Of(known, known.Typed, weighed)!);
-        }
-
-        return new Surveying(template, line, adjustment, beside, weighed, tolerance).Survey();
-    }
+    /// <summary>The adjusted line alone, before anything is said of it.</summary>
+    /// <returns>Null where <see cref="Of"/> says nothing, and where its measurements do not agree.</returns>
+    public static LineTemplate? Agreed(LineTemplate template) =>
+        Surveying.Of(template) is { IsSuspect: false } surveying ? surveying.Adjusted : null;
 
     /// <summary>What a route of nothing but distances was measured by.</summary>
     private static IEnumerable<TapedMeasurement> Distances(LineTemplate template) => (template.Taped?.Residuals ?? []).Select(
@@ -124,63 +98,136 @@ public sealed record LineSurvey(
         });
 
     /// <summary>From an adjustment to what is said of it.</summary>
-    private sealed record Surveying(
-        LineTemplate Template,
-        ObservedLine Line,
-        Adjustment Adjustment,
-        List<TapedMeasurement> Beside,
-        List<WeighedQuantity> Weighed,
-        MeasuringTolerance Tolerance)
+    private sealed class Surveying
     {
+        private readonly LineTemplate _template;
+        private readonly MeasuringTolerance _tolerance;
+        private readonly ObservedLine _line;
+        private readonly Places _typed;
+        private readonly Adjustment _adjustment;
+        private readonly List<TapedMeasurement> _beside;
+        private readonly List<WeighedQuantity> _weighed;
+        private readonly ImmutableArray<SurveyedMeasurement> _measurements;
+        private readonly int _toSpare;
+
+        private Surveying(
+            LineTemplate template,
+            (ObservedLine Line, Places Typed, Adjustment Adjustment) adjusted,
+            List<TapedMeasurement> beside,
+            List<WeighedQuantity> weighed,
+            MeasuringTolerance tolerance)
+        {
+            (_template, _tolerance, _beside, _weighed) = (template, tolerance, beside, weighed);
+            (_line, _typed, _adjustment) = adjusted;
+            _measurements = [.. Figures(), .. Quantities()];
+            _toSpare = weighed.Count - _line.Figures.Count(figure => figure.IsUnmeasured);
+            IsSuspect = !template.Beside.IsEmpty && SlipSearch.IsSuspect(_adjustment.ChiSquare, _toSpare, _measurements);
+        }
+
+        /// <summary>The measurements do not agree.</summary>
+        public bool IsSuspect { get; }
+
+        /// <summary>The line they agree on best.</summary>
+        public LineTemplate Adjusted => _template.Beside.IsEmpty ? _template : _line.With(_adjustment.Values);
+
+        public static Surveying? Of(LineTemplate template)
+        {
+            if (template.Route.Bends.IsEmpty)
+            {
+                return null;
+            }
+
+            var tolerance = template.Tolerance ?? MeasuringTolerance.CommonPractice;
+            var line = ObservedLine.Of(template, tolerance);
+            if (line.Figures.IsEmpty || line.Figures.Length > MostFigures || line.PlacesWith(line.Typed) is not { } typed)
+            {
+                return null;
+            }
+
+            List<TapedMeasurement> beside =
+            [
+                .. Distances(template),
+                .. template.Beside.Where(one => typed.Has(one.Quantity)),
+            ];
+            var weighed = beside.ConvertAll(one => Weighing.Of(one, typed, tolerance));
+            if (Adjustment.Of(line, line.Typed, weighed) is not { } adjustment)
+            {
+                return null;
+            }
+
+            if (line.ToFirstOrder(adjustment) is var known && known != line)
+            {
+                (line, typed) = (known, known.PlacesWith(known.Typed)!);
+                adjustment = Adjustment.Of(line, line.Typed, weighed)!;
+            }
+
+            return new(template, (line, typed, adjustment), beside, weighed, tolerance);
+        }
+
         public LineSurvey Survey()
         {
-            ImmutableArray<SurveyedMeasurement> measurements = [.. Figures(), .. Quantities()];
-            var toSpare = Weighed.Count - Line.Figures.Count(figure => figure.IsUnmeasured);
-            var isSuspect = !Template.Beside.IsEmpty && SlipSearch.IsSuspect(Adjustment.ChiSquare, toSpare, measurements);
-            var places = Adjustment.Slopes.At;
-            var (slips, telling) = isSuspect
+            var places = _adjustment.Slopes.At;
+            var landing = Landing.Of(_adjustment.Slopes);
+            var (slips, telling) = IsSuspect
                 ? SlipSearch.Of(
-                    Line, Weighed, measurements, toSpare, NextMeasurements.Quantities(Template.Route, places))
+                    _line, _weighed, _measurements, _toSpare, NextMeasurements.Quantities(_template.Route, places))
                 : ([], null);
-            return new(Template.Beside.IsEmpty ? Template : Line.With(Adjustment.Values), measurements, Adjustment.ChiSquare, toSpare)
+            return new(Adjusted, _measurements, _adjustment.ChiSquare, _toSpare)
             {
-                Miss = Length.FromMillimetres(Root(Landing.OfB(Adjustment.Slopes))),
-                Along = Length.FromMillimetres(Root([Landing.AlongLastStraight(Adjustment.Slopes)])),
-                Askew = Angle.FromRadians(Root(Landing.OfLastStraight(Adjustment.Slopes))),
-                Spread = Length.FromMillimetres(Root(Landing.Spread(Adjustment.Slopes))),
-                Next = isSuspect ? [] : NextMeasurements.Of(Line, Adjustment, Template, Tolerance, Template.Wanted),
-                IsSuspect = isSuspect,
+                Miss = Length.FromMillimetres(Root(landing.OfB)),
+                Along = Length.FromMillimetres(Root([landing.AlongLastStraight])),
+                Askew = Angle.FromRadians(Root(landing.OfLastStraight)),
+                Spread = Length.FromMillimetres(Root(landing.Spread)),
+                Next = IsSuspect ? [] : NextMeasurements.Of(_adjustment, landing, _typed, _template, _tolerance),
+                IsSuspect = IsSuspect,
                 Slips = slips,
-                TellsSlipsApart = telling?.Name(Template.Route.Bends.Length),
-                IsCommonPractice = Template.Tolerance is null,
-                IsAtLeast = Line.IsNearFlat,
+                TellsSlipsApart = telling?.Name(_template.Route.Bends.Length),
+                IsCommonPractice = _template.Tolerance is null,
+                IsAtLeast = _line.IsNearFlat,
             };
         }
 
-        private IEnumerable<SurveyedMeasurement> Figures() => Line.Figures.Index().Where(figure => !figure.Item.IsUnmeasured).Select(
-            figure => new SurveyedMeasurement(
-                figure.Item.Name,
-                figure.Item.Observation.Value,
-                figure.Item.Deviation,
-                Adjustment.Values[figure.Index],
-                Adjustment.RedundancyOfFigure(figure.Index),
-                figure.Item.Observation.IsAngle,
-                figure.Item.Observation.At)
+        private IEnumerable<SurveyedMeasurement> Figures()
+        {
+            for (var i = 0; i < _line.Figures.Length; i++)
             {
-                IsRotation = figure.Item.Observation.Kind == ObservationKind.Rotation,
-            });
+                var figure = _line.Figures[i];
+                if (!figure.IsUnmeasured)
+                {
+                    yield return new(
+                        figure.Name,
+                        figure.Observation.Value,
+                        figure.Deviation,
+                        _adjustment.Values[i],
+                        _adjustment.RedundancyOfFigure(i),
+                        figure.Observation.IsAngle,
+                        figure.Observation.At)
+                    {
+                        IsRotation = figure.Observation.Kind == ObservationKind.Rotation,
+                    };
+                }
+            }
+        }
 
-        private IEnumerable<SurveyedMeasurement> Quantities() => Beside.Select((one, i) => new SurveyedMeasurement(
-            one.Quantity.Name(Template.Route.Bends.Length),
+        private IEnumerable<SurveyedMeasurement> Quantities() => _beside.Select((one, i) => new SurveyedMeasurement(
+            one.Quantity.Name(_template.Route.Bends.Length),
             one.Value.Millimetres,
-            Weighed[i].Deviation,
-            one.Value.Millimetres - (Adjustment.Misses[i] * Weighed[i].Deviation),
-            Adjustment.RedundancyBeside(i),
+            _weighed[i].Deviation,
+            one.Value.Millimetres - (_adjustment.Misses[i] * _weighed[i].Deviation),
+            _adjustment.RedundancyBeside(i),
             IsAngle: false,
             one.At));
 
         /// <summary>The root of the trace of a covariance.</summary>
-        private double Root(double[][] slopes) =>
-            Math.Sqrt(slopes.Sum(slope => Adjustment.Dot(slope, Adjustment.Covariance(slope))));
+        private double Root(ReadOnlySpan<double[]> slopes)
+        {
+            var trace = 0.0;
+            foreach (var slope in slopes)
+            {
+                trace += Adjustment.Dot(slope, _adjustment.Covariance(slope));
+            }
+
+            return Math.Sqrt(trace);
+        }
     }
 }

@@ -30,35 +30,55 @@ internal sealed class NextMeasurements
     private const double ClearOfStraight = 3;
 
     private readonly Adjustment _adjustment;
-    private readonly List<Candidate> _candidates;
+    private readonly List<Candidate> _candidates = [];
     private readonly List<Candidate> _taken = [];
-    private readonly List<double[]> _endB;
-    private readonly List<double[]> _lastStraight;
+    private readonly Landing _landing;
 
-    private NextMeasurements(Adjustment adjustment, List<Candidate> candidates)
+    /// <summary>The covariance times each slope of end B, with what was taken.</summary>
+    private readonly double[][] _spread;
+
+    /// <summary>The same of the last straight's direction.</summary>
+    private readonly double[][] _turned;
+
+    private NextMeasurements(Adjustment adjustment, Landing landing)
     {
         _adjustment = adjustment;
-        _candidates = candidates;
-        _endB = [.. Landing.OfB(adjustment.Slopes)];
-        _lastStraight = [.. Landing.OfLastStraight(adjustment.Slopes)];
+        _landing = landing;
+        _spread = Array.ConvertAll(landing.OfB, adjustment.Covariance);
+        _turned = Array.ConvertAll(landing.OfLastStraight, adjustment.Covariance);
     }
 
+    /// <summary>In millimetres.</summary>
+    private double Miss => Root(_landing.OfB, _spread);
+
+    /// <summary>In radians.</summary>
+    private double Askew => Root(_landing.OfLastStraight, _turned);
+
     /// <summary>What to measure next, in this order.</summary>
-    /// <param name="line">What is known of it.</param>
-    /// <param name="adjustment">Of that.</param>
-    /// <param name="template">The line as it was typed.</param>
+    /// <param name="adjustment">Of what is known of it.</param>
+    /// <param name="landing">Of that.</param>
+    /// <param name="typed">Where its figures as they were read have its places.</param>
+    /// <param name="template">The line as it was typed, with how near is near enough.</param>
     /// <param name="tolerance">Of tape and square.</param>
-    /// <param name="wanted">How near is near enough.</param>
     public static ImmutableArray<NextMeasurement> Of(
-        ObservedLine line, Adjustment adjustment, LineTemplate template, MeasuringTolerance tolerance, WantedFit wanted)
+        Adjustment adjustment, Landing landing, Places typed, LineTemplate template, MeasuringTolerance tolerance)
     {
-        var typed = line.PlacesWith(line.Typed)!;
+        var next = new NextMeasurements(adjustment, landing);
+        if (next.Fits(template.Wanted))
+        {
+            return [];
+        }
+
         var taken = template.Beside.Select(one => one.Quantity with { Back = null }).ToHashSet();
-        var candidates = Quantities(template.Route, adjustment.Slopes.At)
-            .Where(quantity => !taken.Contains(quantity))
-            .Select(quantity => Candidate.Of(quantity, adjustment, typed, tolerance))
-            .ToList();
-        return [.. new NextMeasurements(adjustment, candidates).Best(template.Route.Bends.Length, wanted)];
+        foreach (var quantity in Quantities(template.Route, adjustment.Slopes.At))
+        {
+            if (!taken.Contains(quantity))
+            {
+                next._candidates.Add(Candidate.Of(quantity, adjustment, typed, tolerance));
+            }
+        }
+
+        return [.. next.Best(template.Route.Bends.Length, template.Wanted)];
     }
 
     /// <summary>Everything between two points that a tape or a straight edge reaches, but for the legs, which the rows have.</summary>
@@ -86,68 +106,80 @@ internal sealed class NextMeasurements
 
     private IEnumerable<NextMeasurement> Best(int bends, WantedFit wanted)
     {
-        var spread = Forces(_endB);
-        var turned = Forces(_lastStraight);
-        for (var count = 0; count < Most && _candidates.Count > 0; count++)
+        for (var count = 0; count < Most && _candidates.Count > 0 && !Fits(wanted); count++)
         {
-            if (Root(_endB, spread) <= wanted.Miss.Millimetres && Root(_lastStraight, turned) <= wanted.Askew.Radians)
-            {
-                yield break;
-            }
-
-            if (BestOf(spread) is not { } best)
+            if (Best() is not { } best)
             {
                 yield break;
             }
 
             _candidates.Remove(best);
-            Take(best, spread, turned);
+            Take(best);
             yield return new(
                 best.Quantity,
                 best.Quantity.Name(bends),
                 Length.FromMillimetres(best.Expected),
                 Length.FromMillimetres(best.Deviation),
-                Length.FromMillimetres(Root(_endB, spread)),
-                Angle.FromRadians(Root(_lastStraight, turned)));
+                Length.FromMillimetres(Miss),
+                Angle.FromRadians(Askew));
         }
     }
 
-    /// <summary>The covariance times each slope.</summary>
-    private List<double[]> Forces(List<double[]> slopes) => slopes.ConvertAll(_adjustment.Covariance);
+    private bool Fits(WantedFit wanted) => Miss <= wanted.Miss.Millimetres && Askew <= wanted.Askew.Radians;
 
     /// <summary>
     /// The candidate that takes most from the trace of the covariance. None takes more than it would if it were itself sure already, so
     /// that most need not be looked at closer.
     /// </summary>
-    private Candidate? BestOf(List<double[]> forces)
+    private Candidate? Best()
     {
+        var atMost = new double[_candidates.Count];
+        for (var i = 0; i < atMost.Length; i++)
+        {
+            foreach (var force in _spread)
+            {
+                atMost[i] += Squared(force, _candidates[i].Slope);
+            }
+        }
+
         Candidate? best = null;
         var most = 0.0;
-        foreach (var (candidate, atMost) in _candidates.Select(one => (one, forces.Sum(force => Squared(force, one.Slope))))
-            .OrderByDescending(one => one.Item2))
+        for (var at = FirstLargest(atMost); atMost[at] > most; at = FirstLargest(atMost))
         {
-            if (atMost <= most)
-            {
-                break;
-            }
-
+            var candidate = _candidates[at];
             candidate.Follow(_taken, _adjustment);
-            if (candidate.IsOffered && atMost / (1 + candidate.Variance) is var gain && gain > most)
+            if (candidate.IsOffered && atMost[at] / (1 + candidate.Variance) is var gain && gain > most)
             {
                 (best, most) = (candidate, gain);
             }
+
+            atMost[at] = 0;
         }
 
         return best;
     }
 
+    private static int FirstLargest(double[] values)
+    {
+        var largest = 0;
+        for (var i = 1; i < values.Length; i++)
+        {
+            largest = values[i].CompareTo(values[largest]) > 0 ? i : largest;
+        }
+
+        return largest;
+    }
+
     /// <summary>The covariance as if the candidate had been measured.</summary>
-    private void Take(Candidate best, List<double[]> spread, List<double[]> turned)
+    private void Take(Candidate best)
     {
         _taken.Add(best);
-        foreach (var force in spread.Concat(turned))
+        foreach (var forces in (ReadOnlySpan<double[][]>)[_spread, _turned])
         {
-            best.TakeFrom(force, Adjustment.Dot(force, best.Slope));
+            foreach (var force in forces)
+            {
+                best.TakeFrom(force, Adjustment.Dot(force, best.Slope));
+            }
         }
     }
 
@@ -157,8 +189,16 @@ internal sealed class NextMeasurements
         return part * part;
     }
 
-    private static double Root(List<double[]> slopes, List<double[]> forces) =>
-        Math.Sqrt(Math.Max(0, slopes.Zip(forces, Adjustment.Dot).Sum()));
+    private static double Root(double[][] slopes, double[][] forces)
+    {
+        var trace = 0.0;
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            trace += Adjustment.Dot(slopes[i], forces[i]);
+        }
+
+        return Math.Sqrt(Math.Max(0, trace));
+    }
 
     /// <summary>Something that could be measured.</summary>
     private sealed class Candidate

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
@@ -33,7 +34,11 @@ internal sealed class ObservedLine
     {
         _template = template;
         Figures = figures;
-        _index = figures.Index().ToDictionary(figure => figure.Item.Observation, figure => figure.Index);
+        _index = new(figures.Length);
+        for (var i = 0; i < figures.Length; i++)
+        {
+            _index.Add(figures[i].Observation, i);
+        }
     }
 
     /// <summary>The figures that may be wrong, along the line.</summary>
@@ -60,9 +65,15 @@ internal sealed class ObservedLine
     /// <param name="adjustment">Of this line.</param>
     public ObservedLine ToFirstOrder(Adjustment adjustment)
     {
-        var flat = Figures.Index().Where(figure => IsFlat(figure.Item, adjustment, figure.Index))
-            .Select(figure => figure.Item.Observation)
-            .ToHashSet();
+        var flat = new HashSet<Observation>();
+        for (var i = 0; i < Figures.Length; i++)
+        {
+            if (IsFlat(Figures[i], adjustment, i))
+            {
+                flat.Add(Figures[i].Observation);
+            }
+        }
+
         return flat.Count == 0 ? this : OfShape(_template, bend => bend.RotationFrom is Observation roll && !flat.Contains(roll));
     }
 
@@ -210,24 +221,17 @@ internal sealed class ObservedLine
     /// </returns>
     public Places? PlacesWith(double[] values) => WalkWith(values)?.Places;
 
-    /// <summary>The same, and how they move with each figure.</summary>
+    /// <summary>How the places of the line move with each figure.</summary>
+    /// <param name="walked">The line with these values.</param>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
-    /// <returns>
-    /// Null where a leg beside a bend without a corner was measured to a corner, or two corners would lie in one place.
-    /// </returns>
-    public (Places Places, PlaceMotion[] Motions)? MotionsWith(double[] values)
+    public PlaceMotion[] Motions(WalkedRoute walked, double[] values)
     {
-        if (WalkWith(values) is not { } walked)
-        {
-            return null;
-        }
-
         var valueOf = ValuesOf(values);
-        return (walked.Places, _template.Corners.IsEmpty
+        return _template.Corners.IsEmpty
             ? walked.Motions(SlopesOf, Figures.Length)
-            : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length));
+            : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length);
 
-        IReadOnlyList<FigureSlope> SlopesOf(Term? term)
+        List<FigureSlope> SlopesOf(Term? term)
         {
             var slopes = new List<FigureSlope>();
             term?.SlopesWith(valueOf, 1, (observation, slope) =>
@@ -240,11 +244,13 @@ internal sealed class ObservedLine
             return slopes;
         }
 
-        IReadOnlyList<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
+        List<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 
-    private WalkedRoute? WalkWith(double[] values)
+    /// <summary>The line walked from end A; null where it has no places.</summary>
+    /// <param name="values">For each of <see cref="Figures"/>.</param>
+    public WalkedRoute? WalkWith(double[] values)
     {
         var valueOf = ValuesOf(values);
         return HasCornersInOnePlace(valueOf) ? null : WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), valueOf);
@@ -271,12 +277,14 @@ internal sealed class ObservedLine
     /// <summary>By the number of the leg or the bend; a figure of a slope by that of the bend before it.</summary>
     private static string NameOf(ObservationKind kind, int leg, int bend) => kind switch
     {
-        ObservationKind.Leg => FormattableString.Invariant($"leg {leg}"),
-        ObservationKind.Bend => FormattableString.Invariant($"bend {bend}"),
-        ObservationKind.Rotation => FormattableString.Invariant($"rotation {bend}"),
-        ObservationKind.Offset => FormattableString.Invariant($"offset {bend}"),
-        ObservationKind.Run => FormattableString.Invariant($"run {bend}"),
-        ObservationKind.Saddle => FormattableString.Invariant($"saddle {bend}"),
-        _ => FormattableString.Invariant($"width {bend}"),
+        ObservationKind.Leg => "leg " + Number(leg),
+        ObservationKind.Bend => "bend " + Number(bend),
+        ObservationKind.Rotation => "rotation " + Number(bend),
+        ObservationKind.Offset => "offset " + Number(bend),
+        ObservationKind.Run => "run " + Number(bend),
+        ObservationKind.Saddle => "saddle " + Number(bend),
+        _ => "width " + Number(bend),
     };
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

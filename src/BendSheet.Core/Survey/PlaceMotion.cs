@@ -25,10 +25,13 @@ internal sealed record PlaceMotion(Vector3D[] Points, Vector3D LastDirection, Ve
         return new(
             points,
             at.LastDirection + (by * LastDirection),
-            at.Start with
-            {
-                Direction = at.Start.Direction + (by * StartTurning.Cross(at.Start.Direction)),
-                Side = at.Start.Side + (by * StartTurning.Cross(at.Start.Side)),
-            });
+            Moved(at.Start, by));
     }
+
+    /// <summary>How the line then lies on the car.</summary>
+    public Frame Moved(Frame start, double by) => start with
+    {
+        Direction = start.Direction + (by * StartTurning.Cross(start.Direction)),
+        Side = start.Side + (by * StartTurning.Cross(start.Side)),
+    };
 }

@@ -1,3 +1,4 @@
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 
 namespace BendSheet.Core.Survey;
@@ -30,20 +31,72 @@ internal sealed class PlaceSlopes
 
     /// <summary>The slopes of a line near some values of its figures; null where it has no shape.</summary>
     public static PlaceSlopes? Near(ObservedLine line, double[] values) =>
-        line.MotionsWith(values) is var (at, motions) ? new(at, motions) : null;
+        line.WalkWith(values) is { } walked ? Near(line, walked, values) : null;
+
+    /// <summary>The same of a line that is walked already.</summary>
+    public static PlaceSlopes Near(ObservedLine line, WalkedRoute walked, double[] values) =>
+        new(walked.Places, line.Motions(walked, values));
 
     /// <summary>What a quantity changes by when each figure changes by its standard deviation.</summary>
     public double[] Of(Func<Places, double> quantity) =>
         [.. _moved.Value.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
 
-    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
-    public double[] Of(TapedQuantity quantity)
+    /// <summary>The same of what follows from the place of one point, which is there: nothing else is moved for it.</summary>
+    public double[] Of(int point, Func<Vector3D, double> quantity)
     {
-        if (quantity is not { Kind: TapedKind.Distance, Back: null })
+        var (at, slopes) = (At.Points[point]!.Value, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
         {
-            return Of(places => places.ValueOf(quantity));
+            var way = _motions[i].Points[point];
+            slopes[i] = (quantity(at + (Step * way)) - quantity(at + (-Step * way))) / (2 * Step);
         }
 
+        return slopes;
+    }
+
+    /// <summary>The same of what follows from end B and the direction of its straight.</summary>
+    public double[] OfLastStraight(Func<Vector3D, Vector3D, double> quantity)
+    {
+        var (b, last, slopes) = (At.EndB, At.LastDirection, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            var (way, turning) = (_motions[i].Points[^1], _motions[i].LastDirection);
+            slopes[i] = (quantity(b + (Step * way), last + (Step * turning)) - quantity(b + (-Step * way), last + (-Step * turning)))
+                / (2 * Step);
+        }
+
+        return slopes;
+    }
+
+    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
+    public double[] Of(TapedQuantity quantity) => quantity switch
+    {
+        { Kind: TapedKind.Distance, Back: null } => OfDistance(quantity),
+        { Kind: TapedKind.Ahead, Back: null } => Of(quantity.To, static point => point.X),
+        { Kind: TapedKind.Aside, Back: null } => Of(quantity.To, Places.AsideOf),
+        { Kind: TapedKind.Part, Back: null } => OfPart(quantity),
+        _ => Of(places => places.ValueOf(quantity)),
+    };
+
+    private double[] OfPart(TapedQuantity quantity)
+    {
+        var (from, to, slopes) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value, new double[Count]);
+        for (var i = 0; i < slopes.Length; i++)
+        {
+            slopes[i] = (Moved(_motions[i], Step) - Moved(_motions[i], -Step)) / (2 * Step);
+        }
+
+        return slopes;
+
+        double Moved(PlaceMotion motion, double by)
+        {
+            var way = to + (by * motion.Points[quantity.To]) - (from + (by * motion.Points[quantity.From]));
+            return quantity.Axis.Dot(Places.OnCar(motion.Moved(At.Start, by), way));
+        }
+    }
+
+    private double[] OfDistance(TapedQuantity quantity)
+    {
         var (from, to) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value);
         var apart = from.DistanceTo(to);
         var way = apart > 0 ? 1 / apart * (to - from) : default;

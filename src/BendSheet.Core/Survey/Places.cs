@@ -30,7 +30,7 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
         {
             TapedKind.Ahead => to.X,
             TapedKind.Aside => AsideOf(to),
-            TapedKind.Part => quantity.Axis.Dot(OnCar(to - from)),
+            TapedKind.Part => quantity.Axis.Dot(OnCar(Start, to - from)),
             _ => from.DistanceTo(to),
         };
     }
@@ -48,5 +48,6 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
         return BackOfBend.Of(point, 1 / before.Norm * before, 1 / after.Norm * after, back.Radius!.Value, back.Diameter!.Value);
     }
 
-    private Vector3D OnCar(Vector3D way) => (way.X * Start.Direction) + (way.Y * Start.Side) + (way.Z * Start.Axis);
+    /// <summary>A way in the axes of the car.</summary>
+    public static Vector3D OnCar(Frame start, Vector3D way) => (way.X * start.Direction) + (way.Y * start.Side) + (way.Z * start.Axis);
 }

@@ -53,14 +53,15 @@ public static class CornerRoute
     /// legs become one.</returns>
     public static (CornerLine? Line, ImmutableArray<Finding> Findings) Read(IReadOnlyList<CornerPoint> points, Bender bender)
     {
-        var same = points.Skip(1).Where((point, i) => point.Position.DistanceTo(points[i].Position) <= Tolerances.SamePoint.Millimetres)
-            .Select(
-                point => SamePoint.Error(
-                    point.At, "this corner lies where the one before it does: measure it again, or take one of the two out"))
-            .ToImmutableArray();
-        if (!same.IsEmpty)
+        var same = points.Skip(1)
+            .Where((point, i) => point.Position.DistanceTo(points[i].Position) <= Tolerances.SamePoint.Millimetres).ToList();
+        if (same.Count > 0)
         {
-            return (null, same);
+            return (null,
+            [
+                .. same.Select(point => SamePoint.Error(
+                    point.At, "this corner lies where the one before it does: measure it again, or take one of the two out")),
+            ]);
         }
 
         var corners = WithoutStraightOnes(points);

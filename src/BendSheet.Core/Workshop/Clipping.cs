@@ -16,6 +16,9 @@ public sealed record Clipping(Length Every, SourcePosition EveryAt, Length FromE
     /// <summary>What a clip takes of the tube, along it.</summary>
     public Length Width { get; init; } = UsualWidth;
 
+    /// <summary>The rail that its clips sit on, where other lines' clips sit on it too; null where the file does not say it.</summary>
+    public string? Rail { get; init; }
+
     /// <summary>From a clip's middle to the next bend: its whole body keeps a tube's diameter clear of it.</summary>
     public Length Beside(Tube tube) => (0.5 * Width) + tube.OutsideDiameter;
 }

@@ -50,6 +50,10 @@ internal static class ClipsReader
                     + "smaller"));
         }
 
-        return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole) { Width = width };
+        return new(spacing, clips.Value("every")!.Position, fromEnds ?? (0.5 * spacing), hole)
+        {
+            Width = width,
+            Rail = clips.FreeText("rail"),
+        };
     }
 }

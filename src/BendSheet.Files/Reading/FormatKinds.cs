@@ -164,6 +164,7 @@ public static class FormatKinds
             ["from-ends"] = Length,
             ["hole"] = Length,
             ["width"] = Length,
+            ["rail"] = Name,
         });
     }
 

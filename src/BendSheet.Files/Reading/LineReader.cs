@@ -103,6 +103,9 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
             Made = known.Made,
         };
 
+    /// <summary>The other side of the car has a rail of its own.</summary>
+    private static Clipping? Mirrored(Clipping? clips) => clips is null ? null : clips with { Rail = null };
+
     /// <summary>A line that is the mirror image of another one, but for what it says itself.</summary>
     /// <param name="entry">The mirrored line.</param>
     /// <param name="other">The one it is the mirror image of.</param>
@@ -110,7 +113,7 @@ internal sealed class LineReader(LineHeadReader head, FileDefaults file, FileCon
     {
         var map = FieldReader.Of(entry.Value, Vocabulary.Line, context)!;
         var known = head.Mirrored(map, entry, new(other.Tube, other.From, other.To, other.Made));
-        var held = map.Has("clips") ? ClipsReader.Read(map, context) : other.Clips;
+        var held = map.Has("clips") ? ClipsReader.Read(map, context) : Mirrored(other.Clips);
         var piece = PieceReader.Read(map, other.Route, context);
         return known is null ? null : other.Mirrored() with
         {

@@ -113,7 +113,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
         "a distance", "{from: A, to: 2, distance: 168 mm}", ["from", "to", "distance", "within"]);
 
     /// <summary>How a line is held.</summary>
-    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole", "width"]);
+    public static Vocabulary Clips { get; } = new("`clips`", "{every: 300 mm}", ["every", "from-ends", "hole", "width", "rail"]);
 
     /// <summary>A roll or a stick of tube.</summary>
     public static Vocabulary Roll { get; } = new(

@@ -34,6 +34,9 @@ public sealed record TextStyle(double Points, bool Bold = false, bool Tabular = 
     /// <summary>Sentences of a step page.</summary>
     public static TextStyle StepText { get; } = new(10.5);
 
+    /// <summary>The line's name on its tag.</summary>
+    public static TextStyle TagName { get; } = new(13, Bold: true);
+
     /// <summary>Headings of the sheet's parts.</summary>
     public static TextStyle Heading { get; } = new(10, Bold: true);
 

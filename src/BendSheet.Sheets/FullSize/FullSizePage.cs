@@ -33,6 +33,16 @@ internal sealed record FullSizePage(PaperSize Size, string? Begins, IReadOnlyLis
             pages = pages.Concat(Part(FullSizeWords.Dial, sheet, upright, measure, DialPages.Blocks));
         }
 
+        if (wanted.HasFlag(FullSizePages.Clips))
+        {
+            pages = pages.Concat(sheet.DrillingStrips.SelectMany(strip => Part(
+                FullSizeWords.Clips,
+                sheet,
+                upright.Turned(),
+                measure,
+                (of, texts, width, height) => ClipPages.Blocks(of, strip, texts, width, height))));
+        }
+
         return pages;
     }
 

@@ -16,6 +16,9 @@ public enum FullSizePages
     /// <summary>A dial to put round the tube.</summary>
     Dial = 4,
 
+    /// <summary>Where to drill for clips along a straight run.</summary>
+    Clips = 8,
+
     /// <summary>All of them.</summary>
-    All = Strips | Gauges | Dial,
+    All = Strips | Gauges | Dial | Clips,
 }

@@ -29,18 +29,27 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     /// As few tiles as will do. Joints lie at round figures from where the marks count, so that each can be measured, and not at a mark.
     /// </summary>
     /// <param name="strip">The straight tube.</param>
-    /// <param name="step">Joints lie at multiples of this.</param>
-    /// <param name="room">The longest tile with a joint behind it, some steps long.</param>
-    /// <param name="lastRoom">The longest last tile.</param>
-    public static IReadOnlyList<StripTile> Spread(Strip strip, Length step, Length room, Length lastRoom)
+    /// <param name="room">On the paper.</param>
+    public static IReadOnlyList<StripTile> Spread(Strip strip, TileRoom room) => Spread(
+        strip.Length,
+        strip.Datum,
+        joint => strip.Bends.All(bend => Math.Abs((bend.Mark - joint).Millimetres) >= LeastFromMark),
+        room);
+
+    /// <summary>The same for anything that is long.</summary>
+    /// <param name="length">Of it.</param>
+    /// <param name="datum">Where its figures count from.</param>
+    /// <param name="isFree">Whether nothing is in the way of a joint there.</param>
+    /// <param name="room">On the paper.</param>
+    public static IReadOnlyList<StripTile> Spread(Length length, Length datum, Func<Length, bool> isFree, TileRoom room)
     {
         var joints = new List<int>();
-        for (var reached = Length.Zero; strip.Length - reached > lastRoom; reached = Place(joints[^1]))
+        for (var reached = Length.Zero; length - reached > room.LongestLast; reached = Place(joints[^1]))
         {
-            var furthest = (int)Math.Floor(((reached + room - strip.Datum) / step) + 1e-9);
+            var furthest = (int)Math.Floor(((reached + room.Longest - datum) / room.Step) + 1e-9);
             var most = furthest - (joints.Count == 0 ? 0 : joints[^1]);
             var free = Enumerable.Range(0, Math.Min(Tries, most)).Select(back => furthest - back)
-                .FirstOrDefault(joint => IsFree(strip, Place(joint)), furthest);
+                .FirstOrDefault(joint => isFree(Place(joint)), furthest);
             joints.Add(free);
         }
 
@@ -48,11 +57,8 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
             i + 1,
             joints.Count + 1,
             i == 0 ? Length.Zero : Place(joints[i - 1]),
-            i == joints.Count ? strip.Length : Place(joints[i])))];
+            i == joints.Count ? length : Place(joints[i])))];
 
-        Length Place(int joint) => strip.Datum + (joint * step);
+        Length Place(int joint) => datum + (joint * room.Step);
     }
-
-    private static bool IsFree(Strip strip, Length joint) =>
-        strip.Bends.All(bend => Math.Abs((bend.Mark - joint).Millimetres) >= LeastFromMark);
 }

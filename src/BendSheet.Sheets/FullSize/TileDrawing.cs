@@ -1,7 +1,6 @@
 using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 using BendSheet.Sheets.Drawing;
-using BendSheet.Sheets.Labels;
 using BendSheet.Sheets.Layout;
 
 namespace BendSheet.Sheets.FullSize;
@@ -12,21 +11,8 @@ namespace BendSheet.Sheets.FullSize;
 internal static class TileDrawing
 {
     private const double HatchPitch = 1.6;
-
-    /// <summary>Left of the tile's start: cut away at a joint, the letter A at the end.</summary>
-    public const double LeftRoom = 6;
-
-    /// <summary>Right of a joint: covered by the next tile.</summary>
-    public const double FlapWidth = 12;
-
     private const double HardwareOver = 1;
     private const double ClipSize = 1.4;
-    private const double NameGap = 2;
-    private const int MostNameRows = 4;
-    private const double Foot = 3;
-
-    /// <summary>Words and bar keep clear of the line that is cut.</summary>
-    private const double Inset = 2;
 
     /// <summary>The tile as one block that is never broken.</summary>
     /// <param name="sheet">Of the line.</param>
@@ -37,56 +23,35 @@ internal static class TileDrawing
     {
         var strip = sheet.Strip;
         var diameter = sheet.TubeDiameter.Millimetres;
-        var tileWidth = tile.Last ? width - LeftRoom : (tile.End - tile.Start).Millimetres;
+        var tileWidth = tile.Last ? width - TileJoints.LeftRoom : (tile.End - tile.Start).Millimetres;
         double At(Length place) => (place - tile.Start).Millimetres;
 
-        var labels = TileLabels.Of(strip.Bends.Where(bend => tile.Has(bend.Mark)), bend => At(bend.Mark), tileWidth);
-        var all = Names(sheet, tile).Select(name => (X: At(name.Place), Text: measure.Printable(name.Text), name.Must)).ToList();
-
-        // Short names find room near the tube; what must be there goes first only where it would be left out otherwise.
-        var names = new[] { all.OrderBy(name => name.Must), all.OrderByDescending(name => name.Must) }
-            .Select(order => Placed([.. order], tileWidth))
-            .MinBy(placed => placed.Count(name => name.Must && name.At is null))!;
-        var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - Inset);
+        var labels = TileLabels.Of(
+            strip.Bends.Where(bend => tile.Has(bend.Mark))
+                .Select(bend => new TileMark(bend.Number, At(bend.Mark), bend.Label, TileWords.AtMark(bend))),
+            tileWidth);
+        var names = TileNames.Of(
+            [.. Names(sheet, tile).Select(name => (At(name.Place), measure.Printable(name.Text), name.Must))], tileWidth);
+        var bar = ProvingBar.Of(sheet.Notation, measure, tileWidth - TileJoints.Inset);
         var titleStyle = TextStyle.Body with { Bold = true };
-        var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), titleStyle, tileWidth - Inset)[0];
+        var title = measure.Wrap(TileWords.Title(sheet, tile.Number, tile.Count), titleStyle, tileWidth - TileJoints.Inset)[0];
 
         var tubeTop = TextStyle.Body.LineHeight + 2 + labels.HeightAbove;
         var namesTop = tubeTop + diameter + labels.HeightBelow + 1;
-        var barTop = namesTop + ((names.Max(name => name.At?.Row + 1) ?? 0) * TextStyle.Small.LineHeight) + 1;
-        var height = barTop + bar.Height + Foot;
+        var barTop = namesTop + names.Height + 1;
+        var height = barTop + bar.Height + TileJoints.Foot;
         return new(height, (page, top) =>
         {
-            var canvas = page.MovedRight(LeftRoom);
-            canvas.Text(title, titleStyle, Inset, top + 0.5 + TextStyle.Body.Ascent);
+            var canvas = page.MovedRight(TileJoints.LeftRoom);
+            canvas.Text(title, titleStyle, TileJoints.Inset, top + 0.5 + TextStyle.Body.Ascent);
             DrawTube(canvas, sheet, tile, top + tubeTop, At);
-            DrawJoints(canvas, tile, top, height - Foot);
-            foreach (var at in names.Select(name => name.At).OfType<RowLabel>().Where(at => at.X >= 0))
-            {
-                canvas.Line(at.X, top + tubeTop + diameter, at.X, top + namesTop + (at.Row * TextStyle.Small.LineHeight), Canvas.Thin);
-            }
-
+            TileJoints.Draw(canvas, tile, top, height - TileJoints.Foot);
+            names.DrawLines(canvas, top + tubeTop + diameter, top + namesTop);
             labels.Draw(canvas, top + tubeTop, diameter);
-            foreach (var (text, _, at) in names.Where(name => name.At is not null))
-            {
-                var nameTop = top + namesTop + (at!.Row * TextStyle.Small.LineHeight);
-                var half = TextStyle.Small.Width(text) / 2;
-                canvas.Blank(at.Middle - half, nameTop, 2 * half, TextStyle.Small.LineHeight);
-                canvas.Text(text, TextStyle.Small, at.Middle, nameTop + TextStyle.Small.Ascent, Align.Centre);
-            }
-
-            bar.Draw(canvas.MovedRight(Inset), top + barTop);
-            if (tile.Count > 1)
-            {
-                page.DashedLine(0, top + height - 1, page.Width, top + height - 1);
-            }
+            names.Draw(canvas, top + namesTop);
+            bar.Draw(canvas.MovedRight(TileJoints.Inset), top + barTop);
+            TileJoints.DrawFoot(page, tile, top + height);
         });
-    }
-
-    private static List<(string Text, bool Must, RowLabel? At)> Placed(List<(double X, string Text, bool Must)> names, double width)
-    {
-        var rows = RowLabel.Place(names.Select(name => (name.X, TextStyle.Small.Width(name.Text) + NameGap)), width, MostNameRows);
-        return [.. names.Zip(rows, (name, at) => (name.Text, name.Must, at))];
     }
 
     /// <summary>What is named below the tube: joints and ends must be there whatever else finds room.</summary>
@@ -228,28 +193,6 @@ internal static class TileDrawing
         foreach (var x in new[] { begins ? from : double.NaN, ends ? to : double.NaN }.Where(double.IsFinite))
         {
             canvas.Line(x, top - HardwareOver, x, bottom + HardwareOver);
-        }
-    }
-
-    private static void DrawJoints(Canvas canvas, StripTile tile, double top, double height)
-    {
-        if (!tile.First)
-        {
-            canvas.Line(0, top, 0, top + height);
-            canvas.Text(TileWords.Cut, TextStyle.Small, -0.6, top + TextStyle.Small.Ascent, Align.Right);
-        }
-
-        if (!tile.Last)
-        {
-            var joint = (tile.End - tile.Start).Millimetres;
-            canvas.Line(joint, top, joint, top + height);
-            var words = TileWords.OnFlap(tile.Number + 1);
-            for (var i = 0; i < words.Count; i++)
-            {
-                canvas.Text(
-                    words[i], TextStyle.Small, joint + (FlapWidth / 2), top + 4 + TextStyle.Small.Ascent
-                        + (i * TextStyle.Small.LineHeight), Align.Centre);
-            }
         }
     }
 }

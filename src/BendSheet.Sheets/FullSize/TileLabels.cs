@@ -1,8 +1,14 @@
-using BendSheet.Core.Sheet;
 using BendSheet.Sheets.Drawing;
 using BendSheet.Sheets.Labels;
 
 namespace BendSheet.Sheets.FullSize;
+
+/// <summary>Something on a tile that has a number and a figure.</summary>
+/// <param name="Number">In a circle.</param>
+/// <param name="X">Where it is.</param>
+/// <param name="Figure">Large, printable.</param>
+/// <param name="Small">Below it, printable; may be none.</param>
+internal sealed record TileMark(int Number, double X, string Figure, IReadOnlyList<string> Small);
 
 /// <summary>
 /// What stands at the marks of a tile: bend number and figure large, held side, dial and rotation small. In rows above and, where they are
@@ -49,13 +55,12 @@ internal sealed class TileLabels
 
     private int RowsAbove => (_rows + 1) / 2;
 
-    /// <summary>Places the labels of a tile's bends in as few rows as hold them.</summary>
-    /// <param name="bends">Of the tile, from left to right.</param>
-    /// <param name="at">Where a bend's mark is.</param>
+    /// <summary>Places the labels of a tile's marks in as few rows as hold them.</summary>
+    /// <param name="marks">Of the tile.</param>
     /// <param name="width">Of the tile.</param>
-    public static TileLabels Of(IEnumerable<StripBend> bends, Func<StripBend, double> at, double width)
+    public static TileLabels Of(IEnumerable<TileMark> marks, double width)
     {
-        var labels = bends.OrderBy(bend => bend.Mark).Select(bend => new Label(bend, at(bend))).ToList();
+        var labels = marks.OrderBy(mark => mark.X).Select(mark => new Label(mark)).ToList();
         var count = Enumerable.Range(1, labels.Count)
             .FirstOrDefault(rows => Rows(rows).All(row => row.Sum(label => label.Width) <= width), labels.Count);
         var middles = Rows(count).Select(row => SideBySide.Middles(row, width)).ToList();
@@ -118,15 +123,16 @@ internal sealed class TileLabels
         private readonly string _mark;
         private readonly double _markWidth;
 
-        public Label(StripBend bend, double x)
+        public Label(TileMark mark)
         {
-            X = x;
-            Number = FormattableString.Invariant($"{bend.Number}");
+            X = mark.X;
+            Number = FormattableString.Invariant($"{mark.Number}");
             NumberWidth = AtTube.Width(Number);
-            _mark = bend.Label;
+            _mark = mark.Figure;
             _markWidth = TextStyle.Mark.Width(_mark);
-            Small = TileWords.AtMark(bend);
-            Width = Math.Max((2 * BubbleRadius) + BubbleGap + _markWidth, Small.Max(text => TextStyle.Small.Width(text)));
+            Small = mark.Small;
+            Width = Math.Max(
+                (2 * BubbleRadius) + BubbleGap + _markWidth, Small.Select(text => TextStyle.Small.Width(text)).DefaultIfEmpty(0).Max());
         }
 
         public static TextStyle AtTube { get; } = TextStyle.Small with { Bold = true };

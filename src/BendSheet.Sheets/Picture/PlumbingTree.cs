@@ -31,7 +31,7 @@ internal static class PlumbingTree
         var order = new List<PlumbingNode>();
         foreach (var part in picture.Parts.OrderByDescending(part => part.IsSource))
         {
-            Node("part " + part.Name, part.Name, part);
+            Node("part:" + part.Name, part.Name, part);
         }
 
         foreach (var run in picture.Runs)
@@ -44,8 +44,8 @@ internal static class PlumbingTree
         return Grown(order, uses);
 
         PlumbingNode End(PicturedRun run, PicturedEnd end, int index) => end.Part is { } part
-            ? nodes["part " + part]
-            : Node(end.IsNamed ? "words " + end.InWords : $"end {index} {run.Kind} {run.Name}", end.InWords, null);
+            ? nodes["part:" + part]
+            : Node(end.IsNamed ? "words:" + end.InWords : $"end:{index}:{run.Kind}:{run.Name}", end.InWords, null);
 
         PlumbingNode Node(string key, string name, PicturedPart? part)
         {

@@ -71,12 +71,15 @@ public class PrintOptionTests : AtTheTerminal
     }
 
     [Theory]
+    [InlineData("2 tags on 1 page", "Tags", "tags")]
+    [InlineData("the commissioning page and 2 tags on 3 pages", "Before the first drive|Tags", "commissioning", "tags")]
     [InlineData("the commissioning page on 2 pages", "Before the first drive", "commissioning")]
-    [InlineData("the cover and the commissioning page on 3 pages", "Cover|Before the first drive", "cover", "commissioning")]
+    [InlineData("the picture of the car on 1 page", "Car", "car")]
+    [InlineData("the cover and the commissioning page on 4 pages", "Cover|Car|Before the first drive", "cover", "commissioning")]
     [InlineData(
-        "2 lines and the commissioning page on 5 pages",
-        "Cover|feed|front-left|Before the first drive", "cover", "sheets", "commissioning")]
-    public async Task I_can_have_a_page_for_the_work_after_the_last_bend(string told, string outline, params string[] pages)
+        "2 lines and the commissioning page on 6 pages",
+        "Cover|Car|feed|front-left|Before the first drive", "cover", "sheets", "commissioning")]
+    public async Task I_can_have_pages_about_the_whole_car(string told, string outline, params string[] pages)
     {
         var ran = await Run(["print", Typed(CarFiles.WithParts), .. pages.SelectMany(word => new[] { "--pages", word })]);
         Assert.Equal($"{Place("car.pdf")}: {told}. Print it at 100 %, not fitted to the page.\n", ran.Output);
@@ -84,14 +87,30 @@ public class PrintOptionTests : AtTheTerminal
     }
 
     [Theory]
-    [InlineData("`--pages commissioning` is about the whole car: leave it or `--line` out.", CarFiles.WithParts, "--line", "feed")]
+    [InlineData(
+        "`--pages commissioning` is about the whole car: leave it or `--line` out.",
+        CarFiles.WithParts,
+        "--pages",
+        "commissioning",
+        "--line",
+        "feed")]
+    [InlineData(
+        "`--pages car` is about the whole car: leave it or `--line` out.", CarFiles.WithParts, "--pages", "car", "--line", "feed")]
+    [InlineData(
+        "`--pages car` needs a line whose place is known, or `parts:` with their ports: add them, and mend what is wrong with the file, "
+            + "or leave it out.",
+        CarFiles.Sound,
+        "--pages",
+        "car")]
     [InlineData(
         "`--pages commissioning` needs `parts:` with their ports, so that it knows every joint: add them, and mend what is wrong with the "
             + "file, or leave it out.",
-        CarFiles.Sound)]
-    public async Task A_commissioning_page_needs_the_whole_car(string sentence, string file, params string[] options)
+        CarFiles.Sound,
+        "--pages",
+        "commissioning")]
+    public async Task Pages_about_the_whole_car_need_it_whole(string sentence, string file, params string[] options)
     {
-        var ran = await Run(["print", Typed(file), "--pages", "commissioning", .. options]);
+        var ran = await Run(["print", Typed(file), .. options]);
         Assert.Equal(2, ran.Code);
         Assert.EndsWith($"bendsheet: {sentence}\n", ran.Error, StringComparison.Ordinal);
         Assert.Equal("car.yaml", InTheFolder());

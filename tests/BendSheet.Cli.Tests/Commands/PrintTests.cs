@@ -44,6 +44,7 @@ public class PrintTests : AtTheTerminal
     [InlineData("Full-size strip", "strips")]
     [InlineData("Full-size angle gauges", "gauges")]
     [InlineData("Full-size rotation dial", "dial")]
+    [InlineData("", "clips")]
     [InlineData("Full-size strip, Full-size rotation dial", "strips", "dial", "strips")]
     [InlineData("Full-size strip, Full-size angle gauges, Full-size rotation dial", "all")]
     public async Task I_get_the_full_size_pages_that_I_ask_for(string parts, params string[] words)

@@ -22,13 +22,13 @@ public class StripTileTests
     public void Each_mark_is_on_one_tile_only_also_on_a_joint()
     {
         var strip = Strip(600, Enumerable.Range(1, 599).Select(mark => (double)mark));
-        var tiles = StripTile.Spread(strip, Mm(10), Mm(245), Mm(250));
+        var tiles = StripTile.Spread(strip, new(Mm(10), Mm(245), Mm(250)));
         Assert.All(strip.Bends, bend => Assert.Single(tiles, tile => tile.Has(bend.Mark)));
         Assert.All(new[] { Length.Zero, Mm(600) }, end => Assert.Single(tiles, tile => tile.Has(end)));
     }
 
     private static IEnumerable<(int, int)> Spread(double length, params double[] marks) =>
-        StripTile.Spread(Strip(length, marks), Mm(10), Mm(245), Mm(250))
+        StripTile.Spread(Strip(length, marks), new(Mm(10), Mm(245), Mm(250)))
             .Select(tile => ((int)tile.Start.Millimetres, (int)tile.End.Millimetres));
 
     private static Strip Strip(double length, IEnumerable<double> marks) =>

@@ -35,6 +35,9 @@ internal readonly record struct OrderCost(int Cramped, int LongSwings, int TurnR
         Math.Max(SwingMm, swing.Millimetres));
 
     /// <inheritdoc/>
-    public int CompareTo(OrderCost other) => (Cramped, LongSwings, TurnRounds, SwingMm)
-        .CompareTo((other.Cramped, other.LongSwings, other.TurnRounds, other.SwingMm));
+    public int CompareTo(OrderCost other) =>
+        Cramped != other.Cramped ? Cramped.CompareTo(other.Cramped)
+        : LongSwings != other.LongSwings ? LongSwings.CompareTo(other.LongSwings)
+        : TurnRounds != other.TurnRounds ? TurnRounds.CompareTo(other.TurnRounds)
+        : SwingMm.CompareTo(other.SwingMm);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Bench.Order;
@@ -74,12 +75,31 @@ internal sealed class OrderSearch : IOrderSearch
             var first = OnlyFromEnds && slot == 1 ? _task.Count - length : slot;
             foreach (var held in Ends)
             {
-                costs[(2 * slot) + (int)held] = Next(first, first + length - 1, held)
-                    .Select(next => next.Whole).DefaultIfEmpty(OrderCost.Impossible).Min();
+                costs[(2 * slot) + (int)held] = LeastBeyond(first, first + length - 1, held);
             }
         }
 
         _rest[length] = costs;
+    }
+
+    /// <summary>The best of the ways to go on from a stretch.</summary>
+    private OrderCost LeastBeyond(int first, int last, TubeEnd heldLast)
+    {
+        var least = OrderCost.Impossible;
+        foreach (var held in Ends)
+        {
+            if (last + 1 < _task.Count && Cost(last + 1, held, first, last + 1, held != heldLast) is { } towardsB && towardsB < least)
+            {
+                least = towardsB;
+            }
+
+            if (first > 0 && Cost(first - 1, held, first - 1, last, held != heldLast) is { } towardsA && towardsA < least)
+            {
+                least = towardsA;
+            }
+        }
+
+        return least;
     }
 
     /// <summary>What it takes to make all bends beyond a stretch.</summary>
@@ -120,24 +140,31 @@ internal sealed class OrderSearch : IOrderSearch
     }
 
     /// <summary>One bend at the edge of the stretch that it belongs to afterwards; null where it cannot be made so.</summary>
-    private Move? Make(int bend, TubeEnd held, int first, int last, bool turned)
+    private Move? Make(int bend, TubeEnd held, int first, int last, bool turned) =>
+        Cost(bend, held, first, last, turned) is { } whole
+            ? new(new(bend, held, Swing(bend, held, first, last)), first, last, whole)
+            : null;
+
+    /// <summary>The same, and all that comes after it.</summary>
+    private OrderCost? Cost(int bend, TubeEnd held, int first, int last, bool turned)
     {
         if (!_task.Fits(bend, held, madeTowardsA: bend > first, madeTowardsB: bend < last))
         {
             return null;
         }
 
-        var swept = held == TubeEnd.A ? last - bend : bend - first;
-        var swing = OnlyFromEnds ? _swings.AtMost(bend, held) : _swings.Of(bend, held, swept);
+        var swing = Swing(bend, held, first, last);
         var rest = Rest(first, last, held);
         return swing.Millimetres > _mostSwing || rest == OrderCost.Impossible
             ? null
-            : new(
-                new(bend, held, swing),
-                first,
-                last,
-                rest.After(_task.IsCramped(bend, swing), LongSwing.Is(swing, swept > 0), turned, swing));
+            : rest.After(_task.IsCramped(bend, swing), LongSwing.Is(swing, Swept(bend, held, first, last) > 0), turned, swing);
     }
+
+    private Length Swing(int bend, TubeEnd held, int first, int last) =>
+        OnlyFromEnds ? _swings.AtMost(bend, held) : _swings.Of(bend, held, Swept(bend, held, first, last));
+
+    /// <summary>How many bends of a stretch lie on the swept side of one at its edge.</summary>
+    private static int Swept(int bend, TubeEnd held, int first, int last) => held == TubeEnd.A ? last - bend : bend - first;
 
     private readonly record struct Move(BendStep Step, int First, int Last, OrderCost Whole);
 }

@@ -42,7 +42,11 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
         var sofar = 0.0;
         foreach (var (made, points, tail) in Walk())
         {
-            sofar = points.Aggregate(sofar, (reach, point) => Math.Max(reach, Reach(point)));
+            foreach (var point in points)
+            {
+                sofar = Math.Max(sofar, Reach(point));
+            }
+
             reaches[made] = Length.FromMillimetres(Math.Max(sofar, Reach(tail)));
         }
 
@@ -83,7 +87,7 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
     }
 
     /// <summary>Bend by bend outwards: the points that making it adds, and where the cut end is while all beyond it is straight.</summary>
-    private IEnumerable<(int Made, IEnumerable<Vector3D> Points, Vector3D Tail)> Walk()
+    private IEnumerable<(int Made, Vector3D[] Points, Vector3D Tail)> Walk()
     {
         var frame = Frame.Default.Advanced(ownTube);
         var rest = outwards.Aggregate(last, (sum, bend) => sum + bend.Straight + bend.Tube);
@@ -98,10 +102,15 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
         }
     }
 
-    private static IEnumerable<Vector3D> Along(Frame start, BendLayout bend)
+    private static Vector3D[] Along(Frame start, BendLayout bend)
     {
         var steps = (int)Math.Ceiling(bend.Bend.Turn.Degrees / SampleDegrees);
-        return Enumerable.Range(0, steps + 1)
-            .Select(i => start.Bent(bend.Radius, Angle.FromDegrees(bend.Bend.Turn.Degrees * i / steps)).Position);
+        var points = new Vector3D[steps + 1];
+        for (var i = 0; i < points.Length; i++)
+        {
+            points[i] = start.OnArc(bend.Radius, Angle.FromDegrees(bend.Bend.Turn.Degrees * i / steps));
+        }
+
+        return points;
     }
 }

@@ -57,7 +57,7 @@ internal sealed class PieceChecks
             [.. slopes.Select(slope => slope[i])],
             [.. slopes.Select((slope, error) => slope[i] * piece.Errors[error].Scatter * piece.Errors[error].Scatter)])).ToList();
         var checks = new PieceChecks(piece, candidates);
-        PieceQuantity[] chosen = [.. checks.Chosen().OrderBy(one => one.From).ThenBy(one => one.To)];
+        PieceQuantity[] chosen = [.. checks.Chosen().OrderBy(one => (one.From, one.To))];
         return [.. chosen, .. checks.Unseen()];
     }
 
