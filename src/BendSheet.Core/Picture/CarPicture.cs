@@ -28,6 +28,9 @@ public sealed record CarPicture(
     /// <summary>Some line or hose lies where it can be drawn: there are views. Otherwise there is only a diagram.</summary>
     public bool HasPlaces => Runs.Any(run => run.IsPlaced);
 
+    /// <summary>The whole plumbing without places, where the views do not show all of it; null elsewhere.</summary>
+    public CarPicture? Diagram { get; init; }
+
     /// <summary>The lines and hoses that the picture shows, in the order of their numbers.</summary>
     public IEnumerable<PicturedRun> Shown => Runs.Where(run => run.Number > 0);
 }

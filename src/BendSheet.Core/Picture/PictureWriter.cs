@@ -58,28 +58,33 @@ public sealed class PictureWriter
             return null;
         }
 
-        var number = 0;
-        ImmutableArray<PicturedRun> numbered =
-        [
-            .. runs.Select(run => IsShown(run) ? run with { Number = ++number } : run),
-        ];
-        ImmutableArray<PicturedPart> parts =
-        [
-            .. network.Car.Parts.Select(writer.Part)
-                .Select(part => hasPlaces && part.Places.IsEmpty ? part : part with { Number = ++number }),
-        ];
-        return new(
-            project,
-            notation,
-            numbered,
-            parts,
-            hasPlaces
-                ? [.. zones.Select(zone => new PicturedZone(zone.Name, notation.WithUnit(zone.Clearance), zone.Shape, ++number))]
-                : [],
-            writer.CircuitNames(),
-            [.. PictureWords.NotDrawn(hasPlaces, numbered, parts, writer._rough.Keys, mistyped)]);
+        var picture = Content(runs, hasPlaces);
+        return !network.IsEmpty && hasPlaces && runs.Exists(run => run.Kind != ConnectionKind.ScrewedIn && !run.IsPlaced)
+            ? picture with { Diagram = Content(runs.ConvertAll(run => run with { Tube = null, Hose = null }), withPlaces: false) }
+            : picture;
 
-        bool IsShown(PicturedRun run) => run.Kind != ConnectionKind.ScrewedIn && (run.IsPlaced || !hasPlaces);
+        CarPicture Content(List<PicturedRun> shown, bool withPlaces)
+        {
+            var number = 0;
+            ImmutableArray<PicturedRun> numbered = [.. shown.Select(run => IsShown(run) ? run with { Number = ++number } : run)];
+            ImmutableArray<PicturedPart> parts =
+            [
+                .. network.Car.Parts.Select(writer.Part)
+                    .Select(part => withPlaces && part.Places.IsEmpty ? part : part with { Number = ++number }),
+            ];
+            return new(
+                project,
+                notation,
+                numbered,
+                parts,
+                withPlaces
+                    ? [.. zones.Select(zone => new PicturedZone(zone.Name, notation.WithUnit(zone.Clearance), zone.Shape, ++number))]
+                    : [],
+                writer.CircuitNames(),
+                [.. PictureWords.NotDrawn(withPlaces, numbered, parts, writer._rough.Keys, mistyped)]);
+
+            bool IsShown(PicturedRun run) => run.Kind != ConnectionKind.ScrewedIn && (run.IsPlaced || !withPlaces);
+        }
     }
 
     private static (string Part, string Port) Key(PortPlace place) => (place.Part.Name, place.Port.Name);

@@ -19,8 +19,12 @@ internal static class PicturePages
     /// <summary>For what is only known when the labels are placed.</summary>
     private const double ForSentences = 8;
 
-    /// <summary>Pages, in reading order.</summary>
-    public static IReadOnlyList<FullSizePage> Of(CarPicture picture, TextMeasure measure, PaperSize paper)
+    /// <summary>Pages, in reading order; what the views cannot show whole follows as a diagram.</summary>
+    public static IReadOnlyList<FullSizePage> Of(CarPicture picture, TextMeasure measure, PaperSize paper) => picture.Diagram is { } diagram
+        ? [.. One(picture, measure, paper), .. One(diagram, measure, paper).Select(page => page with { Begins = null })]
+        : One(picture, measure, paper);
+
+    private static IReadOnlyList<FullSizePage> One(CarPicture picture, TextMeasure measure, PaperSize paper)
     {
         var area = TypeArea.Of(paper);
         List<Block> head = [.. Head(picture, measure, area.Width)];

@@ -64,6 +64,33 @@ public class CarPictureTests
     }
 
     [Fact]
+    public void What_the_views_do_not_show_whole_is_a_diagram_as_well()
+    {
+        var diagram = Of(Car).Picture!.Diagram!;
+        Assert.Equal(["flex", "reach", "front", "rear", "later"], diagram.Shown.Select(run => run.Name), StringComparer.Ordinal);
+        Assert.Equal(["master", "bracket", "caliper", "tee"], diagram.Parts.Select(part => part.Name), StringComparer.Ordinal);
+        Assert.Equal(Enumerable.Range(1, 9), diagram.Shown.Select(run => run.Number).Concat(diagram.Parts.Select(part => part.Number)));
+        Assert.False(diagram.HasPlaces);
+        Assert.Empty(diagram.NotDrawn);
+        Assert.Null(diagram.Diagram);
+    }
+
+    [Fact]
+    public void Where_all_has_a_place_there_is_no_diagram()
+    {
+        var whole = Head + """
+            parts:
+              master: {kind: master-cylinder, ports: {out: {at: {forward: 0, left: 0, up: 0}, faces: forward}}}
+              caliper: {kind: caliper, ports: {inlet: {at: {forward: 200, left: 100, up: 0}}}}
+            lines: {front: {from: master.out, to: caliper.inlet, rows: [{straight: 200, bend: 90}, {straight: 100}]}}
+
+            """;
+        var picture = Of(whole).Picture!;
+        Assert.True(picture.HasPlaces);
+        Assert.Null(picture.Diagram);
+    }
+
+    [Fact]
     public void What_has_no_place_is_named_with_its_length()
     {
         var (plan, picture) = Of(Car);
