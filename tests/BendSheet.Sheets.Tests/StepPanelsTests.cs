@@ -53,8 +53,8 @@ public class StepPanelsTests
         var begun = Steps(Printed.WorkedExample.Replace(
             "    rows:", $"    bent: [{first}]\n    rows:", StringComparison.Ordinal));
         Assert.Equal("Go on", begun[0].Heading);
-        Assert.DoesNotContain(begun, panel => panel.Heading == "Cut");
-        Assert.DoesNotContain(begun, panel => panel.Bend?.Number == first);
+        Assert.DoesNotContain(begun, panel => string.Equals(panel.Heading, "Cut", StringComparison.Ordinal));
+        Assert.DoesNotContain(begun, panel => string.Equals(panel.Bend?.Number, first, StringComparison.Ordinal));
         Assert.Equal(2, begun.Count(panel => panel.Bend is not null));
         Assert.All(
             begun.Where(panel => panel.Bend is not null),

@@ -31,8 +31,8 @@ public static class StepWords
 
     /// <summary>What to do at a flip, however the tool is mounted.</summary>
     internal static string Flip(string step) =>
-        step + " Tool lying flat: the top side of the tube goes to the bottom. Tool upright in a vice: swing the tube round, its top stays "
-            + "up. In the picture the tool stays where it is.";
+        step + " Former beside the tube (tool lying flat): the top side goes to the bottom. Former above it (tool upright): swing the tube "
+            + "round, its top stays up. In the picture the tool stays where it is.";
 
     /// <summary>Below the tube before it is turned round.</summary>
     internal static string Was(TubeEnd held) => $"{held} side held until now";
