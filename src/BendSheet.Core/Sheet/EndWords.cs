@@ -11,11 +11,19 @@ internal static class EndWords
     /// <summary>The place of end B.</summary>
     public static string B(LineEnd end) => end.At ?? "end B";
 
+    /// <summary>What a piece that is slid on looks like, as its name tells.</summary>
+    public static HardwareShape Shape(EndHardware piece) =>
+        piece.Name.Contains("sleeve", StringComparison.OrdinalIgnoreCase) ? HardwareShape.Sleeve
+        : piece.Name.Contains("nut", StringComparison.OrdinalIgnoreCase) ? HardwareShape.Nut
+        : HardwareShape.Ring;
+
     /// <summary>Which side of a piece that is slid on faces the end.</summary>
-    public static string Facing(EndHardware piece) =>
-        piece.Name.Contains("sleeve", StringComparison.OrdinalIgnoreCase) ? "coned end"
-        : piece.Name.Contains("nut", StringComparison.OrdinalIgnoreCase) ? "threaded end"
-        : "the side that seats";
+    public static string Facing(EndHardware piece) => Shape(piece) switch
+    {
+        HardwareShape.Sleeve => "coned end",
+        HardwareShape.Nut => "threaded end",
+        _ => "the side that seats",
+    };
 
     /// <summary>Both, with the letters that stand on the tube.</summary>
     public static string WithLetters(string endA, string endB) => $"A: {endA} → B: {endB}";

@@ -39,14 +39,29 @@ public static class FlareStep
         }
 
         var cone = size is null ? null : SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest);
-        var standsOut = cone is not null && fitting.Countersink is { } countersink
-            ? $", {StandOut(cone.StandOut(countersink), notation)} of tube standing out of the bar"
+        var standsOut = StandsOut(fitting, tube) is { } length
+            ? $", {StandOut(length, notation)} of tube standing out of the bar"
             : " by the tool's own stop";
         return $"{step}{standsOut}{(size is null ? ", on a practice piece first" : $"; practise until it is {across}")}"
             + (fitting.FlareAllowance > Length.Zero || cone is null
             ? string.Empty
             : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours, and put that in the file");
     }
+
+    /// <summary>What stands out of the bar, where the file says how deep that is countersunk and a publication how wide the flare is.</summary>
+    internal static Length? StandsOut(Fitting fitting, Tube tube) =>
+        fitting.Countersink is { } countersink && FlareSize.For(fitting.Flare, tube) is { } size
+        && SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest) is { } cone
+            ? cone.StandOut(countersink)
+            : null;
+
+    /// <summary>Beside the picture of the end in the bar: how far it stands out, or what says so.</summary>
+    internal static string StandsOutInWords(Fitting fitting, Tube tube, LengthNotation notation) => fitting.Flare switch
+    {
+        Flare.None => string.Empty,
+        Flare.Double45 or Flare.Bubble => "stands out by the tool's gauge",
+        _ => StandsOut(fitting, tube) is { } length ? $"stands out {StandOut(length, notation)}" : "stands out by the tool's own stop",
+    };
 
     /// <summary>As calipers show it, rounded inwards so that what fits the figures fits the limits.</summary>
     private static string Range(FlareSize size, LengthNotation notation)

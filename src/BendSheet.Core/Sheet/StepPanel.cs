@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using BendSheet.Core.Bench;
+using BendSheet.Core.Fittings;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -12,6 +13,12 @@ public sealed record StepPanel(string Heading, string Text)
 {
     /// <summary>Of a bend; null elsewhere.</summary>
     public BendStepFigures? Bend { get; init; }
+
+    /// <summary>Of the tube turned round between two bends; null elsewhere.</summary>
+    public FlipPicture? Flip { get; init; }
+
+    /// <summary>Of an end that is finished; null elsewhere.</summary>
+    public EndPicture? End { get; init; }
 
     /// <summary>The person's own note; any length; empty where there is none.</summary>
     public string Note { get; init; } = string.Empty;
@@ -82,4 +89,62 @@ public sealed record StepPicture(SolvedLine Line, (int First, int Last) Bends, I
 
     /// <summary>Which bends are made after it.</summary>
     public bool IsMadeThen(int bend) => (bend >= Bends.First && bend <= Bends.Last) || Made.Contains(bend);
+}
+
+/// <summary>The part-bent tube in a tool that stays where it is: after the last bend, and turned round for the next one.</summary>
+/// <param name="Before">The bend made last; drawn when it is made.</param>
+/// <param name="After">The bend made next; drawn before it is made.</param>
+public sealed record FlipPicture(StepPicture Before, StepPicture After)
+{
+    /// <summary>Below the tube as it was.</summary>
+    public string BeforeInWords => StepWords.Was(Before.Held);
+
+    /// <summary>Below the tube as it is then.</summary>
+    public string AfterInWords => StepWords.IsNow(After.Held);
+
+    /// <summary>The pictures in words.</summary>
+    public string Alternative => $"The part-bent tube in the tool, twice: {BeforeInWords}; then turned round, {AfterInWords}. The tool "
+        + "stays where it is, and the same side of the tube lies at the former.";
+}
+
+/// <summary>An end of the part-bent tube with its hardware, as it is about to be flared.</summary>
+/// <param name="End">Which one.</param>
+/// <param name="Tube">Of the end alone, with its nearest bend where that is made.</param>
+/// <param name="Fitting">What is put on it.</param>
+/// <param name="OutsideDiameter">Of the tube.</param>
+public sealed record EndPicture(TubeEnd End, EndOfTube Tube, Fitting Fitting, Length OutsideDiameter)
+{
+    /// <summary>From the end inwards.</summary>
+    public ImmutableArray<PieceOnEnd> Pieces { get; init; } = [];
+
+    /// <summary>What stands out of the bar, where it is known; a little is drawn where the tool says it.</summary>
+    public Length? StandsOut { get; init; }
+
+    /// <summary>Beside what stands out: how far, or what says it; empty for an end that is not flared.</summary>
+    public required string StandsOutInWords { get; init; }
+
+    /// <summary>A bar grips it.</summary>
+    public bool HasBar => Fitting.Flare != Flare.None;
+
+    /// <summary>The picture in words.</summary>
+    public required string Alternative { get; init; }
+}
+
+/// <summary>A piece of hardware on an end.</summary>
+/// <param name="Piece">As the file has it.</param>
+/// <param name="Shape">How it is drawn.</param>
+/// <param name="InWords">Beside it: what it is and which side faces the end.</param>
+public sealed record PieceOnEnd(EndHardware Piece, HardwareShape Shape, string InWords);
+
+/// <summary>What a piece of hardware looks like.</summary>
+public enum HardwareShape
+{
+    /// <summary>A plain ring.</summary>
+    Ring,
+
+    /// <summary>A hexagon behind a thread, which faces the end.</summary>
+    Nut,
+
+    /// <summary>A ring with a cone, which faces the end.</summary>
+    Sleeve,
 }

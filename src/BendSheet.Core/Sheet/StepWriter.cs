@@ -23,6 +23,7 @@ public static class StepWriter
         var begun = WorkOrder.IsBegun(template, plan);
         var panels = ImmutableArray.CreateBuilder<StepPanel>();
         var made = ImmutableHashSet<int>.Empty;
+        StepPicture? last = null;
         var firstEnds = plan.Order.FlaredFirst.ToHashSet();
         foreach (var step in WorkOrder.Steps(template, plan, notation))
         {
@@ -35,7 +36,16 @@ public static class StepWriter
                     || (step.Kind == WorkKind.Flip && IsMade(plan.InWorkingOrder.Skip(made.Count).First())));
                 if (!done)
                 {
-                    panels.Add(new(StepWords.Heading(step.Kind), step.Text));
+                    panels.Add(step.Kind switch
+                    {
+                        WorkKind.Flip => new(StepWords.Heading(step.Kind), StepWords.Flip(step.Text))
+                        {
+                            Flip = new(last!, Picture(line, Coiled(plan, made.Count), made)),
+                        },
+                        WorkKind.EndA => OfEnd(line, TubeEnd.A, step, made, notation),
+                        WorkKind.EndB => OfEnd(line, TubeEnd.B, step, made, notation),
+                        _ => new(StepWords.Heading(step.Kind), step.Text),
+                    });
                 }
 
                 continue;
@@ -48,6 +58,7 @@ public static class StepWriter
                     panels.Add(Panel(line, bends, made, notation));
                 }
 
+                last = Picture(line, bends, made);
                 made = made.Union(bends.Select(bend => bend.Number - 1));
             }
         }
@@ -77,14 +88,42 @@ public static class StepWriter
         return together;
     }
 
+    /// <summary>What is in the tool for the bend that comes after so many.</summary>
+    private static List<BenchBend> Coiled(BenchPlan plan, int after) =>
+        Together(plan.InWorkingOrder.Skip(after))[0];
+
+    private static StepPicture Picture(SolvedLine line, List<BenchBend> bends, ImmutableHashSet<int> made) =>
+        new(line, (bends.Min(one => one.Number) - 1, bends.Max(one => one.Number) - 1), made);
+
+    private static StepPanel OfEnd(SolvedLine line, TubeEnd end, WorkStep step, ImmutableHashSet<int> made, LengthNotation notation)
+    {
+        var tube = line.Template.Tube;
+        var fitting = (end == TubeEnd.A ? line.Template.From : line.Template.To).Fitting!;
+        var standsOut = FlareStep.StandsOutInWords(fitting, tube, notation);
+        ImmutableArray<PieceOnEnd> pieces =
+        [
+            .. fitting.Hardware.Reverse().Select(piece => new PieceOnEnd(piece, EndWords.Shape(piece), StepWords.Piece(piece, end))),
+        ];
+        return new(StepWords.Heading(step.Kind, fitting), step.Text)
+        {
+            End = new(end, EndOfTube.Of(line, end, made), fitting, tube.OutsideDiameter)
+            {
+                Pieces = pieces,
+                StandsOut = FlareStep.StandsOut(fitting, tube),
+                StandsOutInWords = standsOut,
+                Alternative = StepWords.OfEnd(end, pieces, standsOut),
+            },
+        };
+    }
+
     private static StepPanel Panel(SolvedLine line, List<BenchBend> bends, ImmutableHashSet<int> made, LengthNotation notation)
     {
         var (plan, bend) = (line.Plan!, bends[0]);
-        var range = (First: bends.Min(one => one.Number) - 1, Last: bends.Max(one => one.Number) - 1);
+        var picture = Picture(line, bends, made);
+        var range = picture.Bends;
         var number = range.First == range.Last
             ? FormattableString.Invariant($"{bend.Number}")
             : FormattableString.Invariant($"{bends[0].Number}–{bends[^1].Number}");
-        var picture = new StepPicture(line, range, made);
         var check = StepCheck.Of(line, range, picture.IsMadeThen);
         var swept = bend.Held == TubeEnd.A ? TubeEnd.B : TubeEnd.A;
         var swing = SheetWriter.SwingInWords(bends.Max(one => one.Swing), line.Template.Tube, notation);

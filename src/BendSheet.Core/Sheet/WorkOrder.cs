@@ -14,10 +14,10 @@ public static class WorkOrder
 {
     /// <summary>
     /// What to do where the next bend is held from the other end. Turned about the way to the former, the tube keeps the same side at the
-    /// former; spun flat it would have it at the back.
+    /// former. Whether its top comes to the bottom so or it is swung round level depends on how the tool is mounted, which no file says.
     /// </summary>
     public static string TurnRound(TubeEnd held) =>
-        $"Flip the tube end for end: top side to the bottom, not spun flat. Hold the {held} side; the dial still reads right";
+        $"Flip the tube end for end: the side at the former stays at the former. Hold the {held} side; the dial still reads right";
 
     /// <summary>The steps, each to be ticked.</summary>
     public static IEnumerable<string> Of(LineTemplate template, BenchPlan plan, LengthNotation notation) =>

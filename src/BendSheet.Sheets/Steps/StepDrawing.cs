@@ -37,13 +37,20 @@ internal sealed class StepDrawing
     private readonly PagePoint[] _after;
     private readonly IReadOnlyList<ViewLabel> _labels;
 
+    private readonly StepMoment _moment;
+
+    /// <summary>The tool seen from its other side: left and right exchanged.</summary>
+    private readonly bool _fromBehind;
+
     /// <summary>Fits it into a cell.</summary>
     /// <param name="picture">What there is to draw.</param>
     /// <param name="number">Of the bend.</param>
     /// <param name="cell">In the panel.</param>
-    public StepDrawing(StepPicture picture, string number, ViewCell cell)
+    /// <param name="moment">What is shown of the pull; where that is not all of it, the held side lies on the left.</param>
+    public StepDrawing(StepPicture picture, string number, ViewCell cell, StepMoment moment = StepMoment.Pull)
     {
-        (_picture, _number) = (picture, number);
+        (_picture, _number, _moment) = (picture, number, moment);
+        _fromBehind = moment != StepMoment.Pull && picture.Held == TubeEnd.B;
         var room = new ViewCell(
             cell.Left + ViewLayout.Margin, cell.Top + ViewLayout.Margin, cell.Width - (2 * ViewLayout.Margin),
             cell.Height - (2 * ViewLayout.Margin));
@@ -65,7 +72,7 @@ internal sealed class StepDrawing
     private PagePoint FormerMiddle => _origin + new PagePoint(0, -_picture.Radius.Millimetres * _scale);
 
     /// <summary>To the right where A is held: the swept side lies there.</summary>
-    private int Swept => _picture.Held == TubeEnd.A ? 1 : -1;
+    private int Swept => _picture.Held == TubeEnd.A || _fromBehind ? 1 : -1;
 
     /// <summary>Draws it.</summary>
     /// <param name="canvas">To draw on.</param>
@@ -78,7 +85,11 @@ internal sealed class StepDrawing
         var moves = _picture.Held == TubeEnd.A
             ? _after.Skip(_shape.First)
             : _after.Take(_after.Length - (_before.Length - 1 - _shape.Last));
-        canvas.DashedPath(moves.Select(point => point + down), Canvas.Thick);
+        if (_moment == StepMoment.Pull)
+        {
+            canvas.DashedPath(moves.Select(point => point + down), Canvas.Thick);
+        }
+
         canvas.Circle(former, radius, Canvas.Thick);
         canvas.Text(_number, TextStyle.Label, former.X, former.Y + (TextStyle.Label.CapHeight / 2), Align.Centre);
         PagePoint[] tube = [.. _before.Select(point => point + down)];
@@ -86,7 +97,11 @@ internal sealed class StepDrawing
         canvas.Path(tube, TubeWidth - (2 * Canvas.Medium), white: true, flatEnds: true);
         DrawBreaks(canvas, tube);
         DrawJaws(canvas, down);
-        DrawSweep(canvas, former, radius);
+        if (_moment == StepMoment.Pull)
+        {
+            DrawSweep(canvas, former, radius);
+        }
+
         foreach (var label in _labels)
         {
             foreach (var leader in label.Leaders)
@@ -98,10 +113,11 @@ internal sealed class StepDrawing
         }
     }
 
-    private static (PartBent Before, PagePoint[] Points, PagePoint[] Then, double Scale) Fitted(
+    private (PartBent Before, PagePoint[] Points, PagePoint[] Then, double Scale) Fitted(
         StepPicture picture, Length? longest, ViewCell room)
     {
-        var (before, after) = (picture.Before(longest), picture.After(longest));
+        var before = _moment == StepMoment.Made ? picture.After(longest) : picture.Before(longest);
+        var after = _moment == StepMoment.Pull ? picture.After(longest) : before;
         var (flat, then) = (Flat(before, picture.Held), Flat(after, picture.Held));
         var radius = picture.Radius.Millimetres;
         var bounds = Bounds(flat.Concat(then).Concat([new(-radius, -2 * radius), new(radius, 0)]));
@@ -110,11 +126,10 @@ internal sealed class StepDrawing
     }
 
     /// <summary>From the place where the held side touches the former; along the tube to the right, to the former up.</summary>
-    private static List<PagePoint> Flat(PartBent tube, TubeEnd held)
+    private List<PagePoint> Flat(PartBent tube, TubeEnd held)
     {
         var frame = held == TubeEnd.A ? tube.Start : tube.End;
-        return [.. tube.Points.Select(point => point - frame.Position)
-            .Select(point => new PagePoint(point.Dot(frame.Direction), 0 - point.Dot(frame.Side)))];
+        return [.. tube.Points.Select(point => OnPaper(point - frame.Position, frame))];
     }
 
     private static PageBox Bounds(IEnumerable<PagePoint> points)
@@ -153,7 +168,8 @@ internal sealed class StepDrawing
         }
     }
 
-    private static PagePoint OnPaper(Vector3D point, Frame frame) => new(point.Dot(frame.Direction), 0 - point.Dot(frame.Side));
+    private PagePoint OnPaper(Vector3D point, Frame frame) =>
+        new((_fromBehind ? -1 : 1) * point.Dot(frame.Direction), 0 - point.Dot(frame.Side));
 
     /// <summary>Two strokes across a straight that is longer than drawn.</summary>
     private void DrawBreaks(Canvas canvas, PagePoint[] tube)
@@ -205,4 +221,17 @@ internal sealed class StepDrawing
             canvas.Line(arc[^1].X, arc[^1].Y, barb.X, barb.Y, Canvas.Thick);
         }
     }
+}
+
+/// <summary>What is drawn of a pull.</summary>
+internal enum StepMoment
+{
+    /// <summary>Before it, and dashed after it.</summary>
+    Pull,
+
+    /// <summary>Before it.</summary>
+    Ready,
+
+    /// <summary>After it.</summary>
+    Made,
 }

@@ -60,6 +60,7 @@ internal static class StepPages
     {
         var (heading, style) = (TextStyle.StepHeading, TextStyle.StepText);
         var lines = measure.Wrap(step.Text, style, width - TextLeft);
+        var picture = Picture(step, measure, width);
         yield return new(
             Math.Max(heading.LineHeight, Math.Min(lines.Count, MostLines) * style.LineHeight) + 1,
             (canvas, top) =>
@@ -77,18 +78,32 @@ internal static class StepPages
                         canvas.Text(lines[i], style, TextLeft, top + 1 + style.Ascent + (i * style.LineHeight));
                     }
                 });
-            })
+            },
+            KeepWithNext: picture is not null && lines.Count <= MostLines)
         {
             Role = Role.Nothing,
         };
-        foreach (var line in lines.Skip(MostLines))
+        foreach (var (i, line) in lines.Index().Skip(MostLines))
         {
             yield return new(style.LineHeight, (canvas, top) => canvas.Text(line, style, TextLeft, top + style.Ascent))
             {
                 Continues = true,
+                KeepWithNext = picture is not null && i == lines.Count - 1,
             };
         }
+
+        if (picture is not null)
+        {
+            yield return picture;
+        }
     }
+
+    private static Block? Picture(StepPanel step, TextMeasure measure, double width) => step switch
+    {
+        { Flip: { } flip } => FlipDrawing.Of(flip, measure, width),
+        { End: { } end } => EndDrawing.Of(end, measure, width),
+        _ => null,
+    };
 
     private static IEnumerable<Block> OfBend(SheetContent sheet, StepPanel step, BendStepFigures bend, TextMeasure measure, double width)
     {

@@ -118,7 +118,7 @@ public class WorkOrderTests
         var tool = Lines.Bender(10) with { Grip = Lines.Mm(20), Follow = Lines.Mm(5) };
         var order = FullLine.Content(Lines.Of(tool, [16, 300, 16], (0, 90), (90, 90))).Order;
         var turn = Only(
-            order, "Flip the tube end for end: top side to the bottom, not spun flat. Hold the A side; the dial still reads right.");
+            order, "Flip the tube end for end: the side at the former stays at the former. Hold the A side; the dial still reads right.");
         Assert.StartsWith("Make bend 1: hold the B side", order[turn - 1], StringComparison.Ordinal);
         Assert.StartsWith("Make bend 2: hold the A side", order[turn + 1], StringComparison.Ordinal);
     }
