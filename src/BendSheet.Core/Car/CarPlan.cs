@@ -117,7 +117,8 @@ public sealed class CarPlan
         var isWrong = car.Findings.Verdict() == Verdict.WrongFile;
         var network = PipeNetwork.Of(car.Parts, car.Lines, car.RoughLines);
         var plumbing = PlumbingRules.Check(network);
-        var solved = templates.Select(Line).ToList();
+        var steps = SlipSearch.StepsOfFile;
+        var solved = templates.Select(line => Line(line, steps)).ToList();
         var clearances = Clearances.Of(OnCar(car, solved, wanted), car.Room);
         var room = ClearanceRules.Check(clearances);
         var lines = solved.ConvertAll(
@@ -159,10 +160,12 @@ public sealed class CarPlan
     /// <summary>
     /// One line: template → survey → layout → centreline → straight tube → order → bench plan, and at each stage what does not hold.
     /// </summary>
-    public static SolvedLine Line(LineTemplate typed)
+    public static SolvedLine Line(LineTemplate typed) => Line(typed, SlipSearch.StepsOfFile);
+
+    private static SolvedLine Line(LineTemplate typed, SearchSteps steps)
     {
         var placed = PlacedTemplate.Of(typed);
-        var survey = LineSurvey.Of(placed.Line);
+        var survey = LineSurvey.Of(placed.Line, steps);
         var ofPorts = PortRules.Check(typed, placed, survey).ToImmutableArray();
         if (survey is { IsSuspect: true })
         {

@@ -1,3 +1,5 @@
+using BendSheet.Core.Units;
+
 namespace BendSheet.Core.Stock;
 
 /// <summary>What has to come off the rolls; see <see cref="PieceSizes"/>.</summary>

@@ -1,3 +1,5 @@
+using BendSheet.Core.Units;
+
 namespace BendSheet.Core.Stock;
 
 /// <summary>How many new rolls of one length it takes beside those that are there.</summary>

@@ -1,3 +1,5 @@
+using BendSheet.Core.Units;
+
 namespace BendSheet.Core.Stock;
 
 /// <summary>

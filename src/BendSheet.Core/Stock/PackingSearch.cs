@@ -1,4 +1,5 @@
 using System.Runtime.InteropServices;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Stock;
 

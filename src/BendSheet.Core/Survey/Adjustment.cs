@@ -67,6 +67,9 @@ internal sealed class Adjustment
     /// <summary>At the adjusted figures.</summary>
     public PlaceSlopes Slopes { get; }
 
+    /// <summary>How often it was solved.</summary>
+    public int Steps { get; private init; }
+
     /// <summary>The weighed sum of squares.</summary>
     public double ChiSquare => Sum(Moved, Misses, _weights);
 
@@ -99,7 +102,7 @@ internal sealed class Adjustment
             if (step == MostSteps || beside.Count == 0
                 || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
             {
-                return new(values, moved, weights, slopes, rows, misses);
+                return new(values, moved, weights, slopes, rows, misses) { Steps = step + 1 };
             }
 
             (values, moved) = (next.Values, next.Moved);

@@ -58,6 +58,9 @@ public sealed record LineSurvey(
     /// <summary>What was probably misread, the likeliest first; none where nothing is suspected, or no single slip explains it.</summary>
     public ImmutableArray<Slip> Slips { get; private init; } = [];
 
+    /// <summary>Every likely slip was tried; otherwise there may be one that explains it and is not named.</summary>
+    public bool AllSlipsTried { get; private init; } = true;
+
     /// <summary>The measurement that would tell the slips apart; null where there is one or none.</summary>
     public string? TellsSlipsApart { get; private init; }
 
@@ -77,10 +80,13 @@ public sealed record LineSurvey(
 
     /// <summary>Adjusts a line and says how sure it is. First order: JCGM 100:2008, 5.1 and JCGM 102:2011, 6.2.</summary>
     /// <returns>Null where the line has no bend, no shape, nothing that was measured, or more than can be adjusted.</returns>
-    public static LineSurvey? Of(LineTemplate template) => Surveying.Of(template)?.Survey();
+    public static LineSurvey? Of(LineTemplate template) => Of(template, SlipSearch.StepsOfFile);
+
+    /// <summary>The same; what looking for slips may cost is shared with the other lines of the file.</summary>
+    internal static LineSurvey? Of(LineTemplate template, SearchSteps steps) => Surveying.Of(template)?.Survey(steps);
 
     /// <summary>The adjusted line alone, before anything is said of it.</summary>
-    /// <returns>Null where <see cref="Of"/> says nothing, and where its measurements do not agree.</returns>
+    /// <returns>Null where <see cref="Of(LineTemplate)"/> says nothing, and where its measurements do not agree.</returns>
     public static LineTemplate? Agreed(LineTemplate template) =>
         Surveying.Of(template) is { IsSuspect: false } surveying ? surveying.Adjusted : null;
 
@@ -164,13 +170,13 @@ public sealed record LineSurvey(
             return new(template, (line, typed, adjustment), beside, weighed, tolerance);
         }
 
-        public LineSurvey Survey()
+        public LineSurvey Survey(SearchSteps steps)
         {
             var places = _adjustment.Slopes.At;
             var landing = Landing.Of(_adjustment.Slopes);
             var (slips, telling) = IsSuspect
                 ? SlipSearch.Of(
-                    _line, _weighed, _measurements, _toSpare, NextMeasurements.Quantities(_template.Route, places))
+                    _line, _weighed, _measurements, _toSpare, NextMeasurements.Quantities(_template.Route, places), steps)
                 : ([], null);
             return new(Adjusted, _measurements, _adjustment.ChiSquare, _toSpare)
             {
@@ -181,6 +187,7 @@ public sealed record LineSurvey(
                 Next = IsSuspect ? [] : NextMeasurements.Of(_adjustment, landing, _typed, _template, _tolerance),
                 IsSuspect = IsSuspect,
                 Slips = slips,
+                AllSlipsTried = !IsSuspect || !steps.AreUsedUp,
                 TellsSlipsApart = telling?.Name(_template.Route.Bends.Length),
                 IsCommonPractice = _template.Tolerance is null,
                 IsAtLeast = _line.IsNearFlat,

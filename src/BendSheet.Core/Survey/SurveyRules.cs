@@ -69,7 +69,8 @@ public static class SurveyRules
         if (survey.Slips.IsEmpty)
         {
             var worst = survey.Measurements.MaxBy(one => Math.Abs(one.Standardised ?? 0))!;
-            return $"{Apart}, and no single slip explains it: measure again, {worst.Name} first, which is "
+            var why = survey.AllSlipsTried ? ", and no single slip explains it" : string.Empty;
+            return $"{Apart}{why}: measure again, {worst.Name} first, which is "
                 + $"{Figure(worst.Measured, worst.IsAngle)} and {Figure(worst.Adjusted, worst.IsAngle)} by the others";
         }
 

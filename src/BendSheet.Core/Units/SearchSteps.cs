@@ -1,4 +1,4 @@
-namespace BendSheet.Core.Stock;
+namespace BendSheet.Core.Units;
 
 /// <summary>How much more a search may do. Steps, not seconds: every machine finds the same plan.</summary>
 internal sealed class SearchSteps(long most)
