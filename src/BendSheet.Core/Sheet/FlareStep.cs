@@ -48,7 +48,9 @@ public static class FlareStep
             : $". By geometry it uses up {StandOut(cone.FlareAllowance, notation)}: measure yours, and put that in the file");
     }
 
-    /// <summary>What stands out of the bar, where the file says how deep that is countersunk and a publication how wide the flare is.</summary>
+    /// <summary>
+    /// What stands out of the bar, where the file says how deep that is countersunk and a publication how wide the flare is.
+    /// </summary>
     internal static Length? StandsOut(Fitting fitting, Tube tube) =>
         fitting.Countersink is { } countersink && FlareSize.For(fitting.Flare, tube) is { } size
         && SingleFlare.Of(fitting.Flare, tube.OutsideDiameter, size.Largest) is { } cone
