@@ -17,6 +17,11 @@ internal sealed class LineSheet
     private const double LeastViews = 27;
     private const double MostViews = 110;
 
+    /// <summary>
+    /// So long is the pictorial view at least, if it can be at all: drawn shorter, a tube of four bends is hidden by its own numbers.
+    /// </summary>
+    private const double LeastPicture = 15;
+
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
     private const double MoreForABend = 8;
@@ -99,6 +104,7 @@ internal sealed class LineSheet
 
         // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
         return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
+            && _views.PictureAt(_width, onOne) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
             && (_views.At(_width, onOne).Labels is var labels
                 && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels))
             ? (true, onOne)

@@ -200,8 +200,6 @@ public class PrintedSheetsTests
     [InlineData(3, Paper.A4)]
     [InlineData(3, Paper.Letter)]
     [InlineData(4, Paper.A4)]
-    [InlineData(4, Paper.Letter)]
-    [InlineData(5, Paper.A4)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);

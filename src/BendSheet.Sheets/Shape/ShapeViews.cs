@@ -54,12 +54,8 @@ internal sealed class ShapeViews
     /// <param name="height">That may be used, the heading included.</param>
     public (IReadOnlyList<Block> Blocks, int Labels) At(double width, double height)
     {
-        var inOneLine = TextStyle.Heading.Width(ViewWords.Heading(WidestScale, _sheet.Axes)) <= width;
-        IReadOnlyList<Block> axes = inOneLine
-            ? []
-            : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
-        var heads = Paragraph.Heading(string.Empty).Height + axes.Sum(line => line.Height);
-        var (projections, layout) = Laid(width, height - heads);
+        var axes = AxesBelowHeading(width);
+        var (projections, layout) = Laid(width, height - HeadsHeight(width));
         var draw = projections.Select((projection, i) =>
             View(projection, i == 0 ? layout.Pictorial : layout.Flat, layout.Cells[i], i == 0 && layout.Pictorial != layout.Flat)).ToList();
         var views = new Block(layout.Height, (canvas, top) =>
@@ -79,11 +75,17 @@ internal sealed class ShapeViews
         };
         return (
         [
-            Paragraph.Heading(ViewWords.Heading(layout.Flat, inOneLine ? _sheet.Axes : null)),
+            Paragraph.Heading(ViewWords.Heading(layout.Flat, axes.Count == 0 ? _sheet.Axes : null)),
             .. axes,
             views,
         ], draw[0].Labels);
     }
+
+    /// <summary>How long the pictorial view is drawn, in millimetres: its longer side without the room around it.</summary>
+    /// <param name="width">Of the type area.</param>
+    /// <param name="height">That may be used, the heading included.</param>
+    public double PictureAt(double width, double height) =>
+        Math.Max(_sizes[0].Width, _sizes[0].Height) / Laid(width, height - HeadsHeight(width)).Layout.Pictorial;
 
     /// <summary>No two bends share one of the labels, two of which are the ends'.</summary>
     public bool NumbersAllBends(int labels) => labels == _sheet.Shape.Arcs.Length + 2;
@@ -136,6 +138,15 @@ internal sealed class ShapeViews
         var risesToB = (_sheet.Shape.EndB - _sheet.Shape.EndA).Dot(_projections[0].Up) > 0;
         return ([_projections[0].Turned(clockwise: risesToB), .. _projections.Skip(1)], lying);
     }
+
+    /// <summary>The axes in words; none where the heading has room for them.</summary>
+    private IReadOnlyList<Block> AxesBelowHeading(double width) =>
+        TextStyle.Heading.Width(ViewWords.Heading(WidestScale, _sheet.Axes)) <= width
+            ? []
+            : [.. Paragraph.Of(_sheet.Axes, TextStyle.Small, _measure, width).Select(line => line with { KeepWithNext = true })];
+
+    private double HeadsHeight(double width) =>
+        Paragraph.Heading(string.Empty).Height + AxesBelowHeading(width).Sum(line => line.Height);
 
     private (Action<Canvas, double> Draw, int Labels) View(Projection projection, double denominator, ViewCell cell, bool withScale)
     {

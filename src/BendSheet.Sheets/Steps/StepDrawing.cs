@@ -74,6 +74,10 @@ internal sealed class StepDrawing
     /// <summary>To the right where A is held: the swept side lies there.</summary>
     private int Swept => _picture.Held == TubeEnd.A || _fromBehind ? 1 : -1;
 
+    /// <summary>The number has its corners within a former of this radius on paper, in millimetres.</summary>
+    private bool Fits(TextStyle style, double radius) =>
+        double.Hypot(style.Width(_number), style.CapHeight) / 2 <= radius - Canvas.Thick;
+
     /// <summary>Draws it.</summary>
     /// <param name="canvas">To draw on.</param>
     /// <param name="top">Of the panel.</param>
@@ -91,7 +95,8 @@ internal sealed class StepDrawing
         }
 
         canvas.Circle(former, radius, Canvas.Thick);
-        canvas.Text(_number, TextStyle.Label, former.X, former.Y + (TextStyle.Label.CapHeight / 2), Align.Centre);
+        var style = Fits(TextStyle.Label, radius) ? TextStyle.Label : ViewLabels.Style;
+        canvas.Text(_number, style, former.X, former.Y + (style.CapHeight / 2), Align.Centre);
         PagePoint[] tube = [.. _before.Select(point => point + down)];
         canvas.Path(tube, TubeWidth, flatEnds: true);
         canvas.Path(tube, TubeWidth - (2 * Canvas.Medium), white: true, flatEnds: true);

@@ -61,6 +61,20 @@ public class PrintTests : AtTheTerminal
     }
 
     [Fact]
+    public async Task I_get_a_panel_for_each_thing_done_when_I_ask_for_the_steps()
+    {
+        var file = Typed(CarFiles.Sound);
+        Assert.Equal(0, (await Run("print", file, "-o", Place("plain.pdf"))).Code);
+        Assert.DoesNotContain("Steps – rear", Text("plain.pdf"), StringComparison.Ordinal);
+        Assert.Equal(0, (await Run("print", file, "--steps", "-o", Place("steps.pdf"))).Code);
+        using var printed = PdfDocument.Open(Place("steps.pdf"));
+        var panels = string.Join('\n', printed.GetPages().Select(page => ContentOrderTextExtractor.GetText(page))
+            .Where(page => page.Contains("Steps – rear", StringComparison.Ordinal)));
+        Assert.All(["Cut", "Mark", "Bend 1", "Bend 2", "Finish"], heading => Assert.Contains(heading, panels, StringComparison.Ordinal));
+        Assert.DoesNotContain("Bend 3", panels, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task I_am_told_which_full_size_pages_there_are()
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "--full-size", "posters");
