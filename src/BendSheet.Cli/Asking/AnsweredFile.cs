@@ -132,6 +132,7 @@ internal sealed class AnsweredFile(Said said)
             AddEnd("from", line.From);
             AddEnd("to", line.To);
             AddWord("    ", "measured", line.Measured);
+            AddTaped(line);
             AddRows(line);
         }
 
@@ -147,6 +148,18 @@ internal sealed class AnsweredFile(Said said)
         {
             Add($"    {word}: {Map(("at", end.At), ("fitting", end.Fitting))}", string.Empty);
         }
+    }
+
+    private void AddTaped(SaidLine line)
+    {
+        if (line.Taped.Count > 0)
+        {
+            var taped = line.Taped.Select(one => $"{YamlWord.Of(one.What)}: {Reading(one.Reading)}");
+            Add($"    taped: {{{string.Join(", ", taped)}}}", string.Empty);
+        }
+
+        static string Reading(string typed) =>
+            FileWords.IsInBraces(typed) ? FileWords.InBraces(FileWords.Of(typed)) : YamlWord.Of(typed);
     }
 
     private void AddRows(SaidLine line)

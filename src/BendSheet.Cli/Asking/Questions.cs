@@ -86,6 +86,17 @@ internal static class Questions
         {
             Shapes = true,
         },
+        Optional(said => said.Line!.Taped.Count > 0 ? "Taped as well" : $"Taped across the wire, such as `{said.Line.ToTape?.First}: ...`",
+            "A-2: 168", "Between two of A, the corners and B. Or `B ahead: 225`: how far B lies ahead of A along a straight edge on the "
+            + "straight at A; `B aside: 237.5`: how far off that straight. Less sure than the tape: `A-2: {distance: 168, within: 3}`.",
+            said => said.Line is { HasEnded: true, TapingDone: false } line && (line.Taped.Count > 0 || NextToTape(said).First is not null),
+            TakeTaped) with
+        {
+            Empty = "no more",
+            Shapes = true,
+            Wrong = text => text.Contains(':', StringComparison.Ordinal) ? null
+                : "Type what was measured, a colon and the reading, such as `A-2: 168` or `B ahead: 225`.",
+        },
     ];
 
     private static readonly Question[] OfTheEnds =
@@ -128,6 +139,9 @@ internal static class Questions
 
     /// <summary>What comes next; null where all is said.</summary>
     public static Question? Next(Said said) => All.FirstOrDefault(question => question.IsDue(said));
+
+    /// <summary>What is to be measured across the wire of the last line, once all its legs are said.</summary>
+    public static ToTape NextToTape(Said said) => said.Line!.ToTape ??= ToTape.Of(said);
 
     /// <summary>What was said with these answers, one after the other.</summary>
     public static Said After(IEnumerable<string> answers)
@@ -174,6 +188,17 @@ internal static class Questions
         var rows = said.Line!.Rows;
         rows[^1].Bend = text;
         rows[^1].Roll = rows.Count == 1 || text.Length == 0 ? string.Empty : null;
+    }
+
+    private static void TakeTaped(Said said, string text)
+    {
+        var line = said.Line!;
+        line.ToTape = null;
+        line.TapingDone = text.Length == 0;
+        if (text.Split(':', 2, StringSplitOptions.TrimEntries) is [var what, var reading])
+        {
+            line.Taped.Add((what, reading));
+        }
     }
 
     private static void TakeFitting(Said said, SaidEnd end, string text)

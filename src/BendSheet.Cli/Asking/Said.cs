@@ -99,6 +99,15 @@ internal sealed class SaidLine(string measured)
 
     public List<SaidRow> Rows { get; } = [];
 
+    /// <summary>Measured across the wire: between what, and what it came to.</summary>
+    public List<(string What, string Reading)> Taped { get; } = [];
+
+    /// <summary>Nothing more is taped.</summary>
+    public bool TapingDone { get; set; }
+
+    /// <summary>What is to be taped next; null until somebody wants to know.</summary>
+    public ToTape? ToTape { get; set; }
+
     public SaidEnd From { get; } = new();
 
     public SaidEnd To { get; } = new();
