@@ -69,7 +69,7 @@ internal static class LineSoFar
         }
 
         var used = trial.Plan.Measured.Notation.InBoth(setback);
-        return $"  Bend {line.Rows.Count} uses up {used} of the next leg, which has to be longer.\n";
+        return $"  Bend {line.Bends} uses up {used} of the next leg, which has to be longer.\n";
     }
 
     /// <summary>How sure the far end is, and what makes it surer.</summary>

@@ -102,7 +102,7 @@ public class AskedTests : AtTheTerminal
     [InlineData("about 20", "[unreadable-length]")]
     [InlineData("-3", "[out-of-range]")]
     [InlineData("}", "[unreadable-length]")]
-    [InlineData("12 # of the wire", "[unreadable-length]")]
+    [InlineData("# of the wire", "[unreadable-length]")]
     [InlineData("", "This has to be answered.")]
     public async Task What_the_file_would_not_take_is_asked_again_and_again(string answer, string words)
     {
