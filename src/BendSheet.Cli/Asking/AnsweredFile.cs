@@ -132,6 +132,7 @@ internal sealed class AnsweredFile(Said said)
             AddEnd("from", line.From);
             AddEnd("to", line.To);
             AddWord("    ", "measured", line.Measured);
+            AddTaped(line);
             AddRows(line);
         }
 
@@ -149,6 +150,18 @@ internal sealed class AnsweredFile(Said said)
         }
     }
 
+    private void AddTaped(SaidLine line)
+    {
+        if (line.Taped.Count > 0)
+        {
+            var taped = line.Taped.Select(one => $"{YamlWord.Of(one.What)}: {Reading(one.Reading)}");
+            Add($"    taped: {{{string.Join(", ", taped)}}}", string.Empty);
+        }
+
+        static string Reading(string typed) =>
+            FileWords.IsInBraces(typed) ? FileWords.InBraces(FileWords.Of(typed)) : YamlWord.Of(typed);
+    }
+
     private void AddRows(SaidLine line)
     {
         if (line.Rows.Count == 0 && !_isTrial)
@@ -159,12 +172,9 @@ internal sealed class AnsweredFile(Said said)
         Add("    rows:", string.Empty);
         foreach (var row in line.Rows)
         {
-            const string Included = " included";
-            (string, string?) bend = row.Bend is null && _onwards == Onwards.Bends ? ("bend", "0.1")
-                : row.Bend?.EndsWith(Included, StringComparison.OrdinalIgnoreCase) == true
-                ? (Included.Trim(), row.Bend[..^Included.Length].Trim())
-                : ("bend", row.Bend);
-            Add($"      - {Map(("straight", row.Leg), ("rotate", row.Roll), bend)}", string.Empty);
+            Add(
+                $"      - {FileWords.InBraces([.. Typed(("straight", row.Leg), ("rotate", row.Roll)), .. Bent(row)])}",
+                row.Bend is { Length: > 0 } ? string.Empty : row.Note);
         }
 
         var isOpen = line.Rows is [] or [.., { Bend: not null and not "" }] || _onwards == Onwards.Bends;
@@ -172,6 +182,21 @@ internal sealed class AnsweredFile(Said said)
         {
             Add("      - {straight: 5 m}", string.Empty);
         }
+    }
+
+    /// <summary>What the row bends, and its note: the file has notes of bends only, and one of the last leg becomes a comment.</summary>
+    private IEnumerable<(string Word, string Value)> Bent(SaidRow row)
+    {
+        const string Included = " included";
+        return row.Bend is null && _onwards == Onwards.Bends ? [("bend", "0.1")]
+            : row.Bend is not { Length: > 0 } bend ? []
+            : [
+                .. row.Several.Count > 0 ? row.Several
+                    : bend.EndsWith(Included, StringComparison.OrdinalIgnoreCase)
+                    ? [(Included.Trim(), bend[..^Included.Length].Trim())]
+                    : [("bend", bend)],
+                .. Typed(("note", row.Note)),
+            ];
     }
 
     private void AddWord(string indent, string word, string? value)
@@ -190,10 +215,11 @@ internal sealed class AnsweredFile(Said said)
         }
     }
 
-    private static string Map(params (string Word, string? Value)[] words) =>
-        "{"
-            + string.Join(", ", words.Where(one => one.Value is { Length: > 0 }).Select(one => $"{one.Word}: {YamlWord.Of(one.Value!)}"))
-            + "}";
+    private static string Map(params (string Word, string? Value)[] words) => FileWords.InBraces(Typed(words));
+
+    /// <summary>Those that were answered and not left out.</summary>
+    private static IEnumerable<(string Word, string Value)> Typed(params (string Word, string? Value)[] words) =>
+        words.Where(one => one.Value is { Length: > 0 }).Select(one => (one.Word, one.Value!));
 }
 
 /// <summary>What a line that is read before all of it is said is taken to go on with.</summary>

@@ -27,7 +27,8 @@ internal sealed class Conversation(string path, Surroundings surroundings)
     {
         using var typed = new StreamReader(surroundings.StandardInput(), Encoding.UTF8);
         Tell($"Answers become {Visible.Text(path)}, as you type them: 120, 30 mm, 1 3/16 in, 3'-2 1/2\". `{Explain}` explains a question, "
-            + $"`{Back}` goes back to the one before, `{LeftOut}` leaves one out. Ctrl-C stops, and what you said is kept.");
+            + $"`{Back}` goes back to the one before, `{LeftOut}` leaves one out. A leg or a turn may have a note: `120 # over the axle`. "
+            + "Ctrl-C stops, and what you said is kept.");
         string? refused = null;
         while (true)
         {

@@ -19,7 +19,11 @@ internal static class LineSoFar
             return string.Empty;
         }
 
-        return row.Bend is null || line.HasEnded ? AfterLeg(Trial.OfAllThere(name, said), line, drawing) : AfterBend(name, said);
+        return line.TapingDone ? string.Empty
+            : line.Taped.Count > 0 ? Taping(said)
+            : line.HasEnded ? AfterLeg(Trial.OfAllThere(name, said), line, drawing) + Taping(said)
+            : row.Bend is null ? AfterLeg(Trial.OfAllThere(name, said), line, drawing)
+            : AfterBend(name, said);
     }
 
     private static string AfterLeg(Trial trial, SaidLine line, bool drawing)
@@ -65,8 +69,11 @@ internal static class LineSoFar
         }
 
         var used = trial.Plan.Measured.Notation.InBoth(setback);
-        return $"  Bend {line.Rows.Count} uses up {used} of the next leg, which has to be longer.\n";
+        return $"  Bend {line.Bends} uses up {used} of the next leg, which has to be longer.\n";
     }
+
+    /// <summary>How sure the far end is, and what makes it surer.</summary>
+    private static string Taping(Said said) => Questions.NextToTape(said) is { Words.Length: > 0 } next ? $"  {next.Words}\n" : string.Empty;
 
     private static bool IsByCorners(SaidLine line) =>
         MeasuredToWords.All.Any(known => known.Habit == MeasuredTo.Corner

@@ -16,6 +16,17 @@ internal static class Questions
     private const string FittingHelp = "Type a name of your own: what it is made of is asked the first time. The same name again is the "
         + "same fitting.";
 
+    private const string NoteHelp = "Words after ` # ` are printed beside the bend.";
+
+    private const string BendHelp = "0 is straight on, 90 a square corner, 180 a U. Measured between the legs instead, type it as "
+        + "`135 included`. Two bends to a parallel run: `offset 25, bend 30` or `offset 25, run 60`. Over a pipe: `saddle 30, bends 3, bend "
+        + "22.5`; over a box: `saddle 40, bends 4, bend 45, width 100`. Wound on a former: `coil 2, radius 30, pitch 8`. " + NoteHelp;
+
+    private const string Rotate = "rotate";
+    private const string Coil = "coil";
+
+    private static readonly string[] ForSeveral = ["offset", "saddle", Coil];
+
     private static readonly string Units = string.Join(", ", Enum.GetValues<LengthUnit>().Select(unit => unit.Symbol()));
 
     private static readonly string Habits = string.Join(", ", MeasuredToWords.All.Select(known => known.Word));
@@ -67,24 +78,38 @@ internal static class Questions
         {
             Default = said => $"line-{said.Lines.Count}",
         },
-        Needed(said => $"Leg {said.Line!.Rows.Count + 1}, from {(said.Line.Rows.Count == 0 ? "end A" : $"bend {said.Line.Rows.Count}")}",
-            "120", "Walk from end A to end B. Any notation of the file: 120, 30 mm, 1 3/16, 12-5/16\", 3'-2 1/2\".",
-            said => said.Line is { HasEnded: false } line && line.Rows is not [.., { Bend: null } or { Roll: null }],
-            (said, text) => said.Line!.Rows.Add(new(text))) with { Shapes = true },
-        Optional(said => $"Bend {said.Line!.Rows.Count}: how far the tube turns", "45", "0 is straight on, 90 a square corner, 180 a U. "
-            + "Measured between the legs instead, type it as `135 included`.",
+        Needed(said => $"Leg {said.Line!.Bends + 1}, from {(said.Line.Rows.Count == 0 ? "end A" : $"bend {said.Line.Bends}")}",
+            "120", $"Walk from end A to end B. Any notation of the file: 120, 30 mm, 1 3/16, 12-5/16\", 3'-2 1/2\". {NoteHelp}",
+            said => said.Line is { HasEnded: false } line && line.Rows is not [.., { Bend: null } or { Roll: null }], TakeLeg) with
+        {
+            Shapes = true,
+        },
+        Optional(said => $"Bend {said.Line!.Bends + 1}: how far the tube turns, or an offset, saddle or coil", "45", BendHelp,
             said => said.Line is { Rows: [.., { Bend: null }] }, TakeBend) with
         {
             Empty = "none, this leg ends at B",
             Shapes = true,
         },
-        Needed(said => $"Roll from bend {said.Line!.Rows.Count - 1} to bend {said.Line.Rows.Count}", "90 cw",
+        Needed(said => $"Roll from bend {said.Line!.Bends - said.Line.Rows[^1].Bends} to bend "
+                + $"{said.Line.Bends - said.Line.Rows[^1].Bends + 1}",
+            "90 cw",
             "How far the bending plane turns between the two, seen from A along the tube: cw clockwise, ccw the other way. "
             + "0 where both bends turn the same way in one "
             + "plane, 180 where they turn opposite ways.",
-            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = text) with
+            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = OfRow(said, text)) with
         {
             Shapes = true,
+        },
+        Optional(said => said.Line!.Taped.Count > 0 ? "Taped as well" : $"Taped across the wire, such as `{said.Line.ToTape?.First}: ...`",
+            "A-2: 168", "Between two of A, the corners and B. Or `B ahead: 225`: how far B lies ahead of A along a straight edge on the "
+            + "straight at A; `B aside: 237.5`: how far off that straight. Less sure than the tape: `A-2: {distance: 168, within: 3}`.",
+            said => said.Line is { HasEnded: true, TapingDone: false } line && (line.Taped.Count > 0 || NextToTape(said).First is not null),
+            TakeTaped) with
+        {
+            Empty = "no more",
+            Shapes = true,
+            Wrong = text => text.Contains(':', StringComparison.Ordinal) ? null
+                : "Type what was measured, a colon and the reading, such as `A-2: 168` or `B ahead: 225`.",
         },
     ];
 
@@ -129,6 +154,9 @@ internal static class Questions
     /// <summary>What comes next; null where all is said.</summary>
     public static Question? Next(Said said) => All.FirstOrDefault(question => question.IsDue(said));
 
+    /// <summary>What is to be measured across the wire of the last line, once all its legs are said.</summary>
+    public static ToTape NextToTape(Said said) => said.Line!.ToTape ??= ToTape.Of(said);
+
     /// <summary>What was said with these answers, one after the other.</summary>
     public static Said After(IEnumerable<string> answers)
     {
@@ -168,12 +196,53 @@ internal static class Questions
         said.Another = false;
     }
 
+    private static void TakeLeg(Said said, string text)
+    {
+        var (leg, note) = Noted.Of(text);
+        said.Line!.Rows.Add(new(leg) { Note = note });
+    }
+
     /// <summary>Before the first bend there is nothing to roll from.</summary>
     private static void TakeBend(Said said, string text)
     {
-        var rows = said.Line!.Rows;
-        rows[^1].Bend = text;
-        rows[^1].Roll = rows.Count == 1 || text.Length == 0 ? string.Empty : null;
+        var line = said.Line!;
+        var row = line.Rows[^1];
+        row.Bend = OfRow(said, text);
+        var words = FileWords.Of(row.Bend);
+        if (words.Any(one => ForSeveral.Contains(one.Word, StringComparer.Ordinal)))
+        {
+            row.Several = words;
+        }
+
+        row.Roll = line.Rows.Count == 1 || row.Bend.Length == 0 || HasWord(row, Rotate) ? string.Empty : null;
+        row.Bends = row.Bend.Length == 0 ? 0
+            : HasWord(row, Coil) ? Math.Max(1, Trial.Bends(said) - line.Bends)
+            : HasWord(row, "saddle") ? words.Any(one => one is { Word: "bends", Value: "4" }) ? 4 : 3
+            : HasWord(row, "offset") ? 2
+            : 1;
+    }
+
+    private static bool HasWord(SaidRow row, string word) =>
+        row.Several.Any(one => string.Equals(one.Word, word, StringComparison.Ordinal));
+
+    /// <summary>The answer, without the note that is added to those of the row.</summary>
+    private static string OfRow(Said said, string text)
+    {
+        var row = said.Line!.Rows[^1];
+        var (answer, note) = Noted.Of(text);
+        row.Note = row.Note.Length == 0 ? note : note.Length == 0 ? row.Note : $"{row.Note}; {note}";
+        return answer;
+    }
+
+    private static void TakeTaped(Said said, string text)
+    {
+        var line = said.Line!;
+        line.ToTape = null;
+        line.TapingDone = text.Length == 0;
+        if (text.Split(':', 2, StringSplitOptions.TrimEntries) is [var what, var reading])
+        {
+            line.Taped.Add((what, reading));
+        }
     }
 
     private static void TakeFitting(Said said, SaidEnd end, string text)

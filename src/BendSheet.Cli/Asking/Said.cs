@@ -87,7 +87,16 @@ internal sealed class SaidRow(string leg)
     /// <summary>Empty where the leg leads to end B.</summary>
     public string? Bend { get; set; }
 
+    /// <summary>What stands for several bends, in the file's words; none where it is one.</summary>
+    public IReadOnlyList<(string Word, string Value)> Several { get; set; } = [];
+
+    /// <summary>How many bends it is.</summary>
+    public int Bends { get; set; }
+
     public string? Roll { get; set; }
+
+    /// <summary>Own words, from any of the answers.</summary>
+    public string Note { get; set; } = string.Empty;
 }
 
 /// <summary>A line.</summary>
@@ -98,6 +107,18 @@ internal sealed class SaidLine(string measured)
     public string? Name { get; set; }
 
     public List<SaidRow> Rows { get; } = [];
+
+    /// <summary>How many bends were said.</summary>
+    public int Bends => Rows.Sum(row => row.Bends);
+
+    /// <summary>Measured across the wire: between what, and what it came to.</summary>
+    public List<(string What, string Reading)> Taped { get; } = [];
+
+    /// <summary>Nothing more is taped.</summary>
+    public bool TapingDone { get; set; }
+
+    /// <summary>What is to be taped next; null until somebody wants to know.</summary>
+    public ToTape? ToTape { get; set; }
 
     public SaidEnd From { get; } = new();
 
@@ -113,4 +134,7 @@ internal sealed class SaidEnd
     public string? At { get; set; }
 
     public string? Fitting { get; set; }
+
+    /// <summary>Tube left on, to be cut on the car.</summary>
+    public string? Trim { get; set; }
 }

@@ -65,10 +65,22 @@ internal sealed class Trial
     public SheetContent? Sheet => Plan.Lines.Length == 0 ? null
         : Plan.Sheets().FirstOrDefault(sheet => string.Equals(sheet.Line, Plan.Measured.LineNames[^1], StringComparison.Ordinal));
 
+    /// <summary>How many bends the last line has as it was read; none where it cannot be.</summary>
+    /// <param name="said">So far.</param>
+    public static int Bends(Said said)
+    {
+        var file = TypedFile(string.Empty, said, Onwards.Straight);
+        return file.Lines is [.., var line] && string.Equals(line.Name, file.LineNames[^1], StringComparison.Ordinal)
+            ? line.Route.Bends.Length
+            : 0;
+    }
+
+    private static TemplateFile TypedFile(string name, Said said, Onwards onwards) =>
+        TemplateReader.Read(name, new MemoryStream(Encoding.UTF8.GetBytes(new AnsweredFile(said).Trial(onwards))));
+
     private static (TemplateFile File, CarPlan Plan) Read(string name, Said said, Onwards onwards)
     {
-        var text = new AnsweredFile(said).Trial(onwards);
-        var file = TemplateReader.Read(name, new MemoryStream(Encoding.UTF8.GetBytes(text)));
+        var file = TypedFile(name, said, onwards);
         return (file, CarPlan.Of(file, []));
     }
 

@@ -16,7 +16,8 @@ internal static class YamlWord
     /// <summary>On one line, whatever was answered.</summary>
     public static string Of(string answer)
     {
-        var plain = answer.Length > 0 && !First.Contains(answer[0], StringComparison.Ordinal) && !answer.AsSpan().ContainsAny(Anywhere)
+        var isNegative = answer is ['-', >= '0' and <= '9', ..];
+        var plain = answer.Length > 0 && (isNegative || !First.Contains(answer[0], StringComparison.Ordinal)) && !answer.AsSpan().ContainsAny(Anywhere)
             && !answer.Contains(": ", StringComparison.Ordinal) && !answer.Contains(" #", StringComparison.Ordinal)
             && !answer.EndsWith(':') && answer.Trim().Length == answer.Length;
         return plain ? answer : $"'{answer.Replace("'", "''", StringComparison.Ordinal)}'";

@@ -15,6 +15,7 @@ public class AskedOnTerminalTests : AtTheTerminal
         using var program = RunningProgram.OnTerminal(
             [
                 .. Bench, ("[line-1]: ", "front\n"), ("Leg 1", "100\n"), ("Bend 1", "90\n"), ("Leg 2", "3'-2 1/2\"\n"), ("Bend 2", "\n"),
+                ("Taped", "B ahead: 98\n"), ("Taped as well", "\n"),
                 ("End A leads", "\n"), ("end A [", "\n"), ("End B leads", "\n"), ("end B [", "\n"), ("Another line? [no]: ", "\n"),
             ],
             "start",
@@ -23,7 +24,25 @@ public class AskedOnTerminalTests : AtTheTerminal
         Assert.Equal(0, await program.Ended());
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
         Assert.Contains("- {straight: 100, bend: 90}\n      - {straight: 3'-2 1/2\"}\n", text, StringComparison.Ordinal);
+        Assert.Contains("taped: {B ahead: 98}\n", text, StringComparison.Ordinal);
         Assert.Equal(0, (await Run("check", Place("car.yaml"))).Code);
+    }
+
+    [FactOnTerminal]
+    public async Task Ctrl_C_in_a_reading_keeps_those_before_it()
+    {
+        using var program = RunningProgram.OnTerminal(
+            [
+                .. Bench, ("[line-1]: ", "front\n"), ("Leg 1", "100\n"), ("Bend 1", "90\n"), ("Leg 2", "960\n"), ("Bend 2", "\n"),
+                ("Taped", "B ahead: 98\n"), ("Taped as well", "A-B: 9\u0003"),
+            ],
+            "start",
+            Place("car.yaml"),
+            "--ask");
+        Assert.Equal(130, await program.Ended());
+        var text = await File.ReadAllTextAsync(Place("car.yaml"));
+        Assert.Contains("taped: {B ahead: 98}\n", text, StringComparison.Ordinal);
+        Assert.Contains("the next question was \"Taped as well\"", text, StringComparison.Ordinal);
     }
 
     [FactOnTerminal]

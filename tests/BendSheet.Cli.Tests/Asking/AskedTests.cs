@@ -5,7 +5,7 @@ public class AskedTests : AtTheTerminal
 {
     private const string Bench = "mm\n3/16 in\n0.028 in\ncopper-nickel\n9/16 in\n\n12\n10\n93\n90\n\n";
 
-    private const string Route = "corner\nfront-left\n120\n45\n3 15/16 in\n135 included\n90 cw\n30 cm\n\n";
+    private const string Route = "corner\nfront-left\n120\n45\n3 15/16 in\n135 included\n90 cw\n30 cm\n\n\n";
 
     private const string Ends = "master cylinder\nan3\nsingle 37\n0.5\n17\n9\n35\nhose bracket\n\n";
 
@@ -102,7 +102,7 @@ public class AskedTests : AtTheTerminal
     [InlineData("about 20", "[unreadable-length]")]
     [InlineData("-3", "[out-of-range]")]
     [InlineData("}", "[unreadable-length]")]
-    [InlineData("12 # of the wire", "[unreadable-length]")]
+    [InlineData("# of the wire", "[unreadable-length]")]
     [InlineData("", "This has to be answered.")]
     public async Task What_the_file_would_not_take_is_asked_again_and_again(string answer, string words)
     {
@@ -116,7 +116,7 @@ public class AskedTests : AtTheTerminal
     [Fact]
     public async Task I_go_back_as_far_as_I_like_and_answer_anew()
     {
-        Piped = "back\nin\n1/4 in\nback\nback\nmm\n8\n\n\n20\n" + "\n\n\n\ncorner\nfront\n100\n30\nback\n90\n120\n\n\n\n\n\nno\n";
+        Piped = "back\nin\n1/4 in\nback\nback\nmm\n8\n\n\n20\n" + "\n\n\n\ncorner\nfront\n100\n30\nback\n90\n120\n\n\n\n\n\n\nno\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
         Assert.Contains("units: mm", text, StringComparison.Ordinal);
@@ -129,7 +129,7 @@ public class AskedTests : AtTheTerminal
     {
         // Every question that the two lines lead to, the example of each as its answer where it goes on.
         Piped = "?\nmm\n?\n3/16 in\n?\n\n?\n\n?\n9/16 in\n?\n\n?\n\n?\n\n?\n93\n?\n90\n\n?\noutside\n?\n2.4\n?\none\n?\n120\n?\n45\n100"
-            + "\n45\n?\n0\n100\n\n?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\nno\n";
+            + "\n45\n?\n0\n100\n\n?\n\n?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\nno\n";
         var ran = await Run("start", Place("car.yaml"), "--ask");
         Assert.Equal(0, ran.Code);
         var asked = Piped.Split('\n').Count(line => string.Equals(line, "?", StringComparison.Ordinal));
@@ -140,7 +140,7 @@ public class AskedTests : AtTheTerminal
     [Fact]
     public async Task Several_lines_are_asked_for_one_after_the_other()
     {
-        Piped = Bench + Route + Ends + "yes\nstraight\n4\nrear\n90\n180\n80\n\n\n\n\nan3\ny\n\nthird\n200\n\n\n\n\n\nn\n";
+        Piped = Bench + Route + Ends + "yes\nstraight\n4\nrear\n90\n180\n80\n\n\n\n\n\nan3\ny\n\nthird\n200\n\n\n\n\n\nn\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
         Assert.Contains("wire: {radius: 4}\n", text, StringComparison.Ordinal);
