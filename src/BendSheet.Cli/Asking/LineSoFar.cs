@@ -73,7 +73,8 @@ internal static class LineSoFar
     }
 
     /// <summary>How sure the far end is, and what makes it surer.</summary>
-    private static string Taping(Said said) => Questions.NextToTape(said) is { Words.Length: > 0 } next ? $"  {next.Words}\n" : string.Empty;
+    private static string Taping(Said said) =>
+        Questions.NextToTape(said) is { Words.Length: > 0 } next ? $"  {next.Words}\n" : string.Empty;
 
     private static bool IsByCorners(SaidLine line) =>
         MeasuredToWords.All.Any(known => known.Habit == MeasuredTo.Corner

@@ -19,8 +19,8 @@ internal static class Questions
     private const string NoteHelp = "Words after ` # ` are printed beside the bend.";
 
     private const string BendHelp = "0 is straight on, 90 a square corner, 180 a U. Measured between the legs instead, type it as "
-        + "`135 included`. Two bends to a parallel run: `offset 25, bend 30` or `offset 25, run 60`. Over a pipe: `saddle 30, bends 3, bend "
-        + "22.5`; over a box: `saddle 40, bends 4, bend 45, width 100`. Wound on a former: `coil 2, radius 30, pitch 8`. " + NoteHelp;
+        + "`135 included`. Two bends to a parallel run: `offset 25, bend 30` or `offset 25, run 60`. Over a pipe: `saddle 30, bends 3, "
+        + "bend 22.5`; over a box: `saddle 40, bends 4, bend 45, width 100`. Wound on a former: `coil 2, radius 30, pitch 8`. " + NoteHelp;
 
     private const string Rotate = "rotate";
     private const string Coil = "coil";
@@ -96,7 +96,8 @@ internal static class Questions
             "How far the bending plane turns between the two, seen from A along the tube: cw clockwise, ccw the other way. "
             + "0 where both bends turn the same way in one "
             + "plane, 180 where they turn opposite ways.",
-            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] }, (said, text) => said.Line!.Rows[^1].Roll = OfRow(said, text)) with
+            said => said.Line is { HasEnded: false, Rows: [.., { Roll: null }] },
+            (said, text) => said.Line!.Rows[^1].Roll = OfRow(said, text)) with
         {
             Shapes = true,
         },

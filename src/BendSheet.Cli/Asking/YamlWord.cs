@@ -17,7 +17,8 @@ internal static class YamlWord
     public static string Of(string answer)
     {
         var isNegative = answer is ['-', >= '0' and <= '9', ..];
-        var plain = answer.Length > 0 && (isNegative || !First.Contains(answer[0], StringComparison.Ordinal)) && !answer.AsSpan().ContainsAny(Anywhere)
+        var plain = answer.Length > 0 && (isNegative || !First.Contains(answer[0], StringComparison.Ordinal))
+            && !answer.AsSpan().ContainsAny(Anywhere)
             && !answer.Contains(": ", StringComparison.Ordinal) && !answer.Contains(" #", StringComparison.Ordinal)
             && !answer.EndsWith(':') && answer.Trim().Length == answer.Length;
         return plain ? answer : $"'{answer.Replace("'", "''", StringComparison.Ordinal)}'";

@@ -21,8 +21,10 @@ public class AskedToTapeTests : AtTheTerminal
         var ran = await Run("start", Place("car.yaml"), "--ask");
         Assert.Equal(0, ran.Code);
         var check = (await Run("check", Place("car.yaml"))).Error;
-        var words = check[(check.IndexOf("note: e", StringComparison.Ordinal) + "note: e".Length)..check.IndexOf(" [", StringComparison.Ordinal)];
-        Assert.Contains("measure on the wire B ahead (about 340.7 mm (13.414 in)), B aside (about 306.1 mm", words, StringComparison.Ordinal);
+        var from = check.IndexOf("note: e", StringComparison.Ordinal) + "note: e".Length;
+        var words = check[from..check.IndexOf(" [", StringComparison.Ordinal)];
+        Assert.Contains(
+            "measure on the wire B ahead (about 340.7 mm (13.414 in)), B aside (about 306.1 mm", words, StringComparison.Ordinal);
         Assert.Contains($"\n  E{words}.{Question}End A leads to", ran.Output, StringComparison.Ordinal);
         Assert.DoesNotContain("taped:", await File.ReadAllTextAsync(Place("car.yaml")), StringComparison.Ordinal);
     }
