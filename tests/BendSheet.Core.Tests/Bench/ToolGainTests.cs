@@ -152,9 +152,12 @@ public class ToolGainTests
     public void A_bend_of_60_between_corners_shows_its_radius() => AssertGeometry.Equal(
         12, Of(10, Piece(60, 100 - (24 / Math.Sqrt(3)) + (4 * Math.PI), 50, 50)).EffectiveRadius!.Value.Millimetres);
 
-    /// <summary>More tube than the way over the corner: no radius does that.</summary>
-    [Fact]
-    public void A_piece_longer_than_its_legs_shows_no_radius() => Assert.Null(Of(10, Piece(90, 101, 50, 50)).EffectiveRadius);
+    /// <summary>As much tube as the way over the corner, or more: no radius does that.</summary>
+    [Theory]
+    [InlineData(100)]
+    [InlineData(101)]
+    public void A_piece_no_shorter_than_its_legs_shows_no_radius(double tube) =>
+        Assert.Null(Of(10, Piece(90, tube, 50, 50)).EffectiveRadius);
 
     [Fact]
     public void Least_squares_leave_residuals_square_to_the_arcs()

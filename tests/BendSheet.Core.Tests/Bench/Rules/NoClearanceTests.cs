@@ -22,22 +22,27 @@ public class NoClearanceTests
         OneFinding.None(line.OnTool(Lines.Bender(10) with { ClearAround = Lines.Mm(302.6) }));
     }
 
-    [Fact]
-    public void Tube_that_stands_out_of_the_plane_to_one_side_only_is_turned_up() =>
-        OneFinding.None(Lines.Of(Lines.Bender(10) with { ClearBelow = Lines.Mm(60) }, [110, 100, 100], (0, 90), (90, 90)));
+    [Theory]
+    [InlineData(90)]
+    [InlineData(-90)]
+    public void Tube_that_stands_out_of_the_plane_to_one_side_only_is_turned_up(double roll) =>
+        OneFinding.None(Lines.Of(Lines.Bender(10) with { ClearBelow = Lines.Mm(60) }, [110, 100, 100], (0, 90), (roll, 90)));
 
-    [Fact]
-    public void Tube_that_stands_out_to_both_sides_needs_its_smaller_depth_below_the_tool()
+    /// <summary>The mirror image lies on the bench as the line does, with the tool's other face down.</summary>
+    [Theory]
+    [InlineData(90)]
+    [InlineData(-90)]
+    public void Tube_that_stands_out_to_both_sides_needs_its_smaller_depth_below_the_tool(double roll)
     {
         // While bend 4 is made, the tube behind it goes up 270, over the tool, and down 510: 240 below, and half the tube's 4.7625.
         OneFinding.Is(
-            UpAndOver(clearBelow: 242),
+            UpAndOver(roll, clearBelow: 242),
             Severity.Warning,
             NoClearance.Rule,
             Lines.TurnAt(3),
             "bend 4, held at A: bent tube reaches 242.4 mm (9.543 in) below the tube in bender 4, with its better face down, and the "
                 + "bench is 242.0 mm (9.528 in) below: let it hang over the edge of the bench, or raise the tool");
-        OneFinding.None(UpAndOver(clearBelow: 242.5));
+        OneFinding.None(UpAndOver(roll, clearBelow: 242.5));
     }
 
     [Fact]
@@ -66,10 +71,10 @@ public class NoClearanceTests
     /// <summary>
     /// Each bend on a tool of its own that needs less than the one before, so that only the order 1, 2, 3, 4 is possible.
     /// </summary>
-    private static LineTemplate UpAndOver(double clearBelow)
+    private static LineTemplate UpAndOver(double roll, double clearBelow)
     {
         double[] needs = [400, 300, 200, 0];
-        var line = Lines.Of(Lines.Bender(10), [510, 370, 270, 120, 110], (0, 90), (0, 90), (0, 90), (90, 90));
+        var line = Lines.Of(Lines.Bender(10), [510, 370, 270, 120, 110], (0, 90), (0, 90), (0, 90), (roll, 90));
         return line with
         {
             Route = Route.Of(line.Route.Legs, [.. line.Route.Bends.Select((bend, i) => bend with { Bender = Tool(i) })]),
