@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
 
@@ -26,6 +27,9 @@ public enum ArcFactorSource
 /// <param name="Source">Where it comes from.</param>
 public sealed record BenderCalibration(Springback Springback, ToolGain? Gain, double ArcFactor, ArcFactorSource Source)
 {
+    /// <summary>Each tool is asked about for every bend of every line: what its tests say is worked out once.</summary>
+    private static readonly ConditionalWeakTable<Bender, ConditionalWeakTable<Tube, BenderCalibration>> Known = [];
+
     private static BenderCalibration Untested { get; } = new(Springback.Of([]), null, 1, ArcFactorSource.Assumed);
 
     /// <summary>The tool on a tube.</summary>
@@ -38,6 +42,11 @@ public sealed record BenderCalibration(Springback Springback, ToolGain? Gain, do
             return bender.ArcFactor is { } known ? Untested with { ArcFactor = known, Source = ArcFactorSource.Typed } : Untested;
         }
 
+        return tube is null ? Tested(bender, null) : Known.GetOrCreateValue(bender).GetValue(tube, one => Tested(bender, one));
+    }
+
+    private static BenderCalibration Tested(Bender bender, Tube? tube)
+    {
         var tests = bender.Tests.Where(test => test.CountsFor(tube)).ToList();
         var springback = Springback.Of(tests);
         var gain = ToolGain.Of(tests, bender.Radius);

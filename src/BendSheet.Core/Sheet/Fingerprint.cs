@@ -42,7 +42,9 @@ public static class Fingerprint
 
         AddEnd(text, template.From);
         AddEnd(text, template.To);
+        var toolFrom = text.Length;
         AddBender(text, template.Bender, tube);
+        var tool = text.ToString(toolFrom, text.Length - toolFrom);
         foreach (var leg in template.Route.Legs)
         {
             Add(text, leg.Measured, leg.Habit);
@@ -51,7 +53,14 @@ public static class Fingerprint
         foreach (var bend in template.Route.Bends)
         {
             Add(text, bend.Turn, bend.Rotation, bend.Note, bend.FromTangent);
-            AddBender(text, bend.Bender, tube);
+            if (ReferenceEquals(bend.Bender, template.Bender))
+            {
+                text.Append(tool);
+            }
+            else
+            {
+                AddBender(text, bend.Bender, tube);
+            }
         }
 
         AddDeviations(text, template.Route);
