@@ -24,7 +24,7 @@ internal readonly record struct WeighedQuantity(TapedQuantity Quantity, double M
 /// </remarks>
 internal sealed class Adjustment
 {
-    private const int MostSteps = 60;
+    private const int MostSteps = 20;
     private const int MostHalvings = 12;
 
     /// <summary>Steps shorter than this part of a standard deviation change nothing.</summary>
