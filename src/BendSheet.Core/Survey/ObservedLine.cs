@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -172,8 +171,7 @@ internal sealed class ObservedLine
         var valueOf = ValuesOf(values);
         if (!_template.Corners.IsEmpty)
         {
-            var line = CornerRoute.Of([.. _template.Corners.Select(corner => corner.With(valueOf))], _template.Bender);
-            return _template with { Route = line.Route, Start = line.Start, Corners = line.Corners };
+            return Through(CornersWith(valueOf));
         }
 
         var route = _template.Route;
@@ -248,19 +246,29 @@ internal sealed class ObservedLine
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 
-    /// <summary>The line walked from end A; null where it has no places.</summary>
+    /// <summary>The line walked from end A; null where it has no places: between two corners in one there is no way for it to go.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     public WalkedRoute? WalkWith(double[] values)
     {
         var valueOf = ValuesOf(values);
-        return HasCornersInOnePlace(valueOf) ? null : WalkedRoute.Of(_template.Corners.IsEmpty ? _template : With(values), valueOf);
+        if (_template.Corners.IsEmpty)
+        {
+            return WalkedRoute.Of(_template, valueOf);
+        }
+
+        var corners = CornersWith(valueOf);
+        return corners.Skip(1).Zip(corners, (corner, before) => corner.Position.DistanceTo(before.Position)).All(leg => leg > 0)
+            ? WalkedRoute.Of(Through(corners), valueOf)
+            : null;
     }
 
-    /// <summary>Between two corners in one place there is no way for the line to go.</summary>
-    private bool HasCornersInOnePlace(Func<Observation, double> valueOf)
+    private ImmutableArray<CornerPoint> CornersWith(Func<Observation, double> valueOf) =>
+        [.. _template.Corners.Select(corner => corner.With(valueOf))];
+
+    private LineTemplate Through(ImmutableArray<CornerPoint> corners)
     {
-        Vector3D[] places = [.. _template.Corners.Select(corner => corner.With(valueOf).Position)];
-        return places.Skip(1).Zip(places, (place, before) => place.DistanceTo(before)).Any(leg => !(leg > 0));
+        var line = CornerRoute.Of(corners, _template.Bender);
+        return _template with { Route = line.Route, Start = line.Start, Corners = line.Corners };
     }
 
     private Func<Observation, double> ValuesOf(IReadOnlyList<double> values) =>
