@@ -144,9 +144,9 @@ internal sealed class AnsweredFile(Said said)
 
     private void AddEnd(string word, SaidEnd end)
     {
-        if (end.At is { Length: > 0 } || end.Fitting is { Length: > 0 })
+        if (end.At is { Length: > 0 } || end.Fitting is { Length: > 0 } || end.Trim is { Length: > 0 })
         {
-            Add($"    {word}: {Map(("at", end.At), ("fitting", end.Fitting))}", string.Empty);
+            Add($"    {word}: {Map(("at", end.At), ("fitting", end.Fitting), ("trim", end.Trim))}", string.Empty);
         }
     }
 

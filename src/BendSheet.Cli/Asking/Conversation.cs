@@ -10,8 +10,9 @@ namespace BendSheet.Cli.Asking;
 /// said at once, and kept where it is typed a second time, because what was measured stays what was measured.
 /// </summary>
 /// <param name="path">The file that is asked for.</param>
+/// <param name="withSchema">Its first line names the schema, which is written beside it.</param>
 /// <param name="surroundings">To talk through.</param>
-internal sealed class Conversation(string path, Surroundings surroundings)
+internal sealed class Conversation(string path, bool withSchema, Surroundings surroundings)
 {
     private const string Back = "back";
     private const string Explain = "?";
@@ -164,12 +165,18 @@ internal sealed class Conversation(string path, Surroundings surroundings)
     {
         const int MostNames = 9;
         string? problem = null;
+        text = withSchema ? FormatSchema.Head + text : text;
         foreach (var name in Enumerable.Range(2, MostNames - 1)
             .Select(number => $"{Path.ChangeExtension(path, null)}-{number}{Path.GetExtension(path)}").Prepend(path))
         {
             problem = OutputFile.WriteNew(name, Encoding.UTF8.GetBytes(text));
             if (problem is null)
             {
+                if (withSchema)
+                {
+                    FormatSchema.WriteBeside(name, surroundings);
+                }
+
                 return name;
             }
         }

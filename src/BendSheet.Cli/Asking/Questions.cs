@@ -141,6 +141,9 @@ internal static class Questions
             Default = said => said.Line!.From.Fitting ?? string.Empty,
             Empty = "none",
         },
+        Optional(_ => "Tube to leave on at end B, cut to fit on the car", "15", "Where you are not sure of the last length: it is "
+            + "cut off once the line is offered up on the car.",
+            said => said.Line is { To.Trim: null }, (said, text) => said.Line!.To.Trim = text) with { Empty = "none" },
         Needed(_ => "Another line?", Yes, "yes asks for the next line of the same tube and tool.",
             said => !said.Finished, TakeAnother) with
         {

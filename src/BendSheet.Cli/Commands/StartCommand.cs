@@ -45,20 +45,15 @@ internal sealed class StartCommand : ExampleCommand
             {
                 result.AddError("`--ask` asks on standard output: name a file to write, or leave `--ask` out.");
             }
-
-            if (result.GetValue(_ask) && result.GetValue(_schema))
-            {
-                result.AddError("`--schema` is for a file that you type, `--ask` types it for you: take one of them.");
-            }
         });
         SetAction(parsed => parsed.GetValue(_ask)
-            ? Ask(parsed.GetRequiredValue(_file), surroundings)
+            ? Ask(parsed.GetRequiredValue(_file), parsed.GetValue(_schema), surroundings)
             : parsed.GetValue(_schema)
             ? WithSchema(parsed.GetRequiredValue(_file), surroundings)
             : Write(parsed.GetRequiredValue(_file), StarterFile.Text, surroundings));
     }
 
-    private static int Ask(string path, Surroundings surroundings)
+    private static int Ask(string path, bool withSchema, Surroundings surroundings)
     {
         // Before the first question, not after the last.
         if (WhyNot(path) is { } why)
@@ -67,7 +62,7 @@ internal sealed class StartCommand : ExampleCommand
             return ExitCodes.NotWritten;
         }
 
-        var conversation = new Conversation(path, surroundings);
+        var conversation = new Conversation(path, withSchema, surroundings);
 
         // The answer that is being typed holds the program up: only leaving it from here ends it.
         void Stop(PosixSignalContext signal)
@@ -99,15 +94,10 @@ internal sealed class StartCommand : ExampleCommand
 
     private static int WithSchema(string path, Surroundings surroundings)
     {
-        var code = Write(path, $"{FormatSchema.Modeline}\n\n{StarterFile.Text}", surroundings);
-        if (code != ExitCodes.Done || string.Equals(path, NewFile.StandardOutput, StringComparison.Ordinal))
-        {
-            return code;
-        }
-
-        // Several files of a folder share one.
-        var schema = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, FormatSchema.FileName);
-        return Path.Exists(schema) ? code : NewFile.Write(schema, FormatSchema.Write(), next: null, surroundings);
+        var code = Write(path, FormatSchema.Head + StarterFile.Text, surroundings);
+        return code != ExitCodes.Done || string.Equals(path, NewFile.StandardOutput, StringComparison.Ordinal)
+            ? code
+            : FormatSchema.WriteBeside(path, surroundings);
     }
 
     private static int Write(string path, string text, Surroundings surroundings) =>

@@ -14,6 +14,19 @@ public static class FormatSchema
     /// <summary>The first line of a file by which editors find its schema: an open convention of their YAML plug-ins.</summary>
     public const string Modeline = $"# yaml-language-server: $schema={FileName}";
 
+    /// <summary>What a file that names the schema begins with.</summary>
+    public const string Head = $"{Modeline}\n\n";
+
+    /// <summary>Writes the schema beside a file; several files of a folder share one.</summary>
+    /// <param name="path">Of the file.</param>
+    /// <param name="surroundings">To say what went wrong.</param>
+    /// <returns>The exit code.</returns>
+    public static int WriteBeside(string path, Surroundings surroundings)
+    {
+        var schema = Path.Combine(Path.GetDirectoryName(path) ?? string.Empty, FileName);
+        return Path.Exists(schema) ? ExitCodes.Done : NewFile.Write(schema, Write(), next: null, surroundings);
+    }
+
     /// <summary>A digit, or a fraction that is one character: what every figure of the file has.</summary>
     private const string HasDigit = "[0-9¼-¾⅐-⅞]";
 

@@ -7,7 +7,7 @@ public class AskedTests : AtTheTerminal
 
     private const string Route = "corner\nfront-left\n120\n45\n3 15/16 in\n135 included\n90 cw\n30 cm\n\n\n";
 
-    private const string Ends = "master cylinder\nan3\nsingle 37\n0.5\n17\n9\n35\nhose bracket\n\n";
+    private const string Ends = "master cylinder\nan3\nsingle 37\n0.5\n17\n9\n35\nhose bracket\n\n15\n";
 
     [Fact]
     public async Task What_I_answer_is_a_file_that_reads_as_if_I_had_typed_it()
@@ -44,7 +44,7 @@ public class AskedTests : AtTheTerminal
             lines:
               front-left:
                 from: {at: master cylinder, fitting: an3}
-                to: {at: hose bracket, fitting: an3}
+                to: {at: hose bracket, fitting: an3, trim: 15}
                 measured: corner          # centreline corner to corner; or straight, outside, inside, along
                 rows:
                   - {straight: 120, bend: 45}
@@ -88,7 +88,7 @@ public class AskedTests : AtTheTerminal
     [Fact]
     public async Task What_I_measured_is_kept_where_I_say_it_twice()
     {
-        Piped = Bench + "corner\nshort\n100\n90\n15\n15\n90\n90\n0\n200\n\n\n\n\n\nno\n";
+        Piped = Bench + "corner\nshort\n100\n90\n15\n15\n90\n90\n0\n200\n\n\n\n\n\n\nno\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var check = await Run("check", Place("car.yaml"));
         Assert.Equal(1, check.Code);
@@ -106,7 +106,7 @@ public class AskedTests : AtTheTerminal
     [InlineData("", "This has to be answered.")]
     public async Task What_the_file_would_not_take_is_asked_again_and_again(string answer, string words)
     {
-        Piped = $"{Bench}corner\nfront\n{answer}\n{answer}\n70\n\n\n\n\n\n";
+        Piped = $"{Bench}corner\nfront\n{answer}\n{answer}\n70\n\n\n\n\n\n\n";
         var ran = await Run("start", Place("car.yaml"), "--ask");
         Assert.Equal(3, ran.Output.Split(words).Length);
         Assert.Equal(0, ran.Code);
@@ -116,7 +116,7 @@ public class AskedTests : AtTheTerminal
     [Fact]
     public async Task I_go_back_as_far_as_I_like_and_answer_anew()
     {
-        Piped = "back\nin\n1/4 in\nback\nback\nmm\n8\n\n\n20\n" + "\n\n\n\ncorner\nfront\n100\n30\nback\n90\n120\n\n\n\n\n\n\nno\n";
+        Piped = "back\nin\n1/4 in\nback\nback\nmm\n8\n\n\n20\n" + "\n\n\n\ncorner\nfront\n100\n30\nback\n90\n120\n\n\n\n\n\n\n\nno\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
         Assert.Contains("units: mm", text, StringComparison.Ordinal);
@@ -129,7 +129,7 @@ public class AskedTests : AtTheTerminal
     {
         // Every question that the two lines lead to, the example of each as its answer where it goes on.
         Piped = "?\nmm\n?\n3/16 in\n?\n\n?\n\n?\n9/16 in\n?\n\n?\n\n?\n\n?\n93\n?\n90\n\n?\noutside\n?\n2.4\n?\none\n?\n120\n?\n45\n100"
-            + "\n45\n?\n0\n100\n\n?\n\n?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\nno\n";
+            + "\n45\n?\n0\n100\n\n?\n\n?\n\n?\nan3\n?\nsingle 37\n?\n\n?\n\n?\n\n?\n\n?\n\n?\n-\n?\n\n?\nno\n";
         var ran = await Run("start", Place("car.yaml"), "--ask");
         Assert.Equal(0, ran.Code);
         var asked = Piped.Split('\n').Count(line => string.Equals(line, "?", StringComparison.Ordinal));
@@ -140,7 +140,7 @@ public class AskedTests : AtTheTerminal
     [Fact]
     public async Task Several_lines_are_asked_for_one_after_the_other()
     {
-        Piped = Bench + Route + Ends + "yes\nstraight\n4\nrear\n90\n180\n80\n\n\n\n\n\nan3\ny\n\nthird\n200\n\n\n\n\n\nn\n";
+        Piped = Bench + Route + Ends + "yes\nstraight\n4\nrear\n90\n180\n80\n\n\n\n\n\nan3\n\ny\n\nthird\n200\n\n\n\n\n\n\nn\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
         Assert.Contains("wire: {radius: 4}\n", text, StringComparison.Ordinal);
@@ -150,6 +150,27 @@ public class AskedTests : AtTheTerminal
         Assert.Equal(3, text.Split("    measured: ").Length - 1);
     }
 
+    [Fact]
+    public async Task The_file_that_I_was_asked_for_names_its_schema()
+    {
+        Piped = Bench + Route + Ends + "no\n";
+        Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask", "--schema")).Code);
+        Assert.Equal("bendsheet.schema.json car.yaml", InTheFolder());
+        Assert.StartsWith(
+            "# yaml-language-server: $schema=bendsheet.schema.json\n\n# Measurements of a wire template",
+            await File.ReadAllTextAsync(Place("car.yaml")),
+            StringComparison.Ordinal);
+        Assert.Equal(0, (await Run("check", Place("car.yaml"))).Code);
+    }
+
+    [Fact]
+    public async Task Where_I_stop_the_schema_is_there_as_well()
+    {
+        Piped = Bench;
+        Assert.Equal(2, (await Run("start", Place("car.yaml"), "--ask", "--schema")).Code);
+        Assert.Equal("bendsheet.schema.json car.yaml", InTheFolder());
+    }
+
     /// <summary>However early the answers end, the file has every one of them, and the reader says only what is missing.</summary>
     [Fact]
     public async Task Where_my_answers_end_nothing_of_them_is_lost()
@@ -157,7 +178,7 @@ public class AskedTests : AtTheTerminal
         var answers = (Bench + Route + Ends).Split('\n')[..^1];
         string[] words =
         [
-            "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3",
+            "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3", "15",
         ];
         for (var said = 1; said < answers.Length; said++)
         {

@@ -10,7 +10,7 @@ public class AskedToTapeTests : AtTheTerminal
     /// </summary>
     private const string Line = "mm\n3/16 in\n\n\n9/16 in\n\n\n\n\ncorner\nfront\n120\n45\n100\n45\n90 cw\n300\n\n";
 
-    private const string Ends = "\n\n\n\nno\n";
+    private const string Ends = "\n\n\n\n\nno\n";
 
     private const string Question = "\nTaped across the wire, such as `B ahead: ...` [Enter: no more]: \n";
 

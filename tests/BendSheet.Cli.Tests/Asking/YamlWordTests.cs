@@ -21,7 +21,7 @@ public class YamlWordTests : AtTheTerminal
     [InlineData("Vorderachse, größer")]
     public async Task An_answer_is_read_as_it_was_typed(string answer)
     {
-        Piped = $"\n8\n\n\n20\n\n\n\n\n\nfront\n100\n\n{answer}\n\n\n\nno\n";
+        Piped = $"\n8\n\n\n20\n\n\n\n\n\nfront\n100\n\n{answer}\n\n\n\n\nno\n";
         Assert.Equal(0, (await Run("start", Place("car.yaml"), "--ask")).Code);
         var file = TemplateReader.Read("car.yaml", new MemoryStream(await File.ReadAllBytesAsync(Place("car.yaml"))));
         Assert.Empty(file.Findings);
