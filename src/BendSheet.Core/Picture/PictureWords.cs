@@ -61,6 +61,9 @@ public static class PictureWords
     /// <summary>Where some item has no label in some view.</summary>
     public const string Crowded = "Where a view has no room for a number, look for it in the other views.";
 
+    /// <summary>Where the views are there twice.</summary>
+    public const string DrawnAgain = "The views are drawn again for what found no room for its label in the first ones.";
+
     /// <summary>In a box of what is made.</summary>
     public const string Tick = "✓";
 
@@ -85,13 +88,6 @@ public static class PictureWords
 
     /// <summary>The scale of the views.</summary>
     public static string Scale(double denominator) => string.Create(CultureInfo.InvariantCulture, $"scale 1 : {denominator:0.#}");
-
-    /// <summary>What no view has room to name; empty for nothing.</summary>
-    public static string WithoutLabel(IEnumerable<string> labels)
-    {
-        var all = string.Join("; ", labels);
-        return all.Length == 0 ? string.Empty : $"Drawn without a label, because no view has room: {all}.";
-    }
 
     /// <summary>A bar of a round length, and its words.</summary>
     /// <param name="notation">Of the picture.</param>

@@ -51,12 +51,15 @@ internal sealed class PictureLabels
     /// <summary>The labels of a view, at most one for each item.</summary>
     /// <param name="drawn">The items.</param>
     /// <param name="cell">That no label leaves.</param>
+    /// <param name="wanted">Those that are to have a label.</param>
     /// <param name="labelled">Numbers of items that another view has a label for: where room is short they come last.</param>
-    public static IReadOnlyList<PictureLabel> Of(IReadOnlyList<DrawnItem> drawn, PageBox cell, IReadOnlySet<int> labelled)
+    public static IReadOnlyList<PictureLabel> Of(
+        IReadOnlyList<DrawnItem> drawn, PageBox cell, IReadOnlySet<PictureItem> wanted, IReadOnlySet<int> labelled)
     {
         var labels = new PictureLabels(drawn, cell);
         var placed = new Dictionary<int, PictureLabel>();
-        foreach (var item in drawn.OrderBy(one => labelled.Contains(one.Item.Number)).ThenBy(one => one.Item.Kind))
+        List<DrawnItem> all = [.. drawn.Where(one => wanted.Contains(one.Item))];
+        foreach (var item in all.OrderBy(one => labelled.Contains(one.Item.Number)).ThenBy(one => one.Item.Kind))
         {
             if (labels.Place(item, isName: false) is { } number)
             {
@@ -64,7 +67,7 @@ internal sealed class PictureLabels
             }
         }
 
-        foreach (var item in drawn.OrderByDescending(one => one.Item.Kind))
+        foreach (var item in all.OrderByDescending(one => one.Item.Kind))
         {
             if (labels.Place(item, isName: true) is { } name)
             {

@@ -39,10 +39,9 @@ internal static class PicturePages
         if (room >= LeastHeight && ItemsOf(picture) <= MostUpright)
         {
             var views = ViewsDrawing.Of(picture, measure, area.Width, room);
-            List<Block> all = [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.Remarks, measure, area.Width)];
-            if (views.IsWhole)
+            if (views is [{ IsWhole: true } whole])
             {
-                return Pages(paper, all, area.Height);
+                return Pages(paper, [.. head, Views(picture, whole), .. Below(picture, views, measure, area.Width)], area.Height);
             }
         }
 
@@ -51,9 +50,9 @@ internal static class PicturePages
         var alone = ViewsDrawing.Of(picture, measure, wide.Width, wide.Height - Sum(wideHead));
         return
         [
-            .. Pages(across, [.. wideHead, Views(picture, alone)], wide.Height),
-            .. Pages(paper, [.. Below(picture, alone.Numbers, alone.Remarks, measure, area.Width)], area.Height)
-                .Select(page => page with { Begins = null }),
+            .. alone.SelectMany((views, i) => Pages(across, [.. wideHead, Views(picture, views)], wide.Height)
+                .Select(page => i == 0 ? page : page with { Begins = null })),
+            .. Pages(paper, [.. Below(picture, alone, measure, area.Width)], area.Height).Select(page => page with { Begins = null }),
         ];
     }
 
@@ -72,7 +71,7 @@ internal static class PicturePages
         }
 
         var views = ViewsDrawing.Of(picture, measure, width, most);
-        return [.. head, Views(picture, views), .. Below(picture, views.Numbers, views.Remarks, measure, width)];
+        return [.. head, .. views.Select(one => Views(picture, one)), .. Below(picture, views, measure, width)];
     }
 
     /// <summary>Whether a drawing of its own is better wide.</summary>
@@ -105,6 +104,19 @@ internal static class PicturePages
 
     private static List<Block> Below(CarPicture picture, DiagramDrawing diagram, TextMeasure measure, double width) =>
         [.. Legend(picture, diagram.GoesOn, measure, width), .. Key(picture, diagram.Numbers, [], measure, width)];
+
+    private static List<Block> Below(CarPicture picture, IReadOnlyList<ViewsDrawing> views, TextMeasure measure, double width) =>
+        Below(
+            picture,
+            views.SelectMany(one => one.Numbers).ToHashSet(),
+            views switch
+            {
+                [{ IsWhole: true }] => [],
+                [_] => [PictureWords.Crowded],
+                _ => [PictureWords.Crowded, PictureWords.DrawnAgain],
+            },
+            measure,
+            width);
 
     private static List<Block> Below(
         CarPicture picture, IReadOnlySet<int>? numbers, IEnumerable<string> remarks, TextMeasure measure, double width) =>

@@ -19,9 +19,11 @@ internal sealed class ViewsDrawing
 
     private readonly CarPicture _picture;
 
-    private ViewsDrawing(CarPicture picture, PictureLayout layout, IReadOnlyList<IReadOnlyList<PictureLabel>> labels)
+    private ViewsDrawing(
+        CarPicture picture, PictureLayout layout, IReadOnlySet<PictureItem> wanted, IReadOnlyList<IReadOnlyList<PictureLabel>> labels)
     {
         (_picture, Layout, Labels) = (picture, layout, labels);
+        Unlabelled = wanted.Except(labels.SelectMany(ofView => ofView).Select(label => label.Item)).ToHashSet();
         Numbers = labels.SelectMany(ofView => ofView).Where(label => !label.IsName).Select(label => label.Item.Number).ToHashSet();
     }
 
@@ -37,23 +39,17 @@ internal sealed class ViewsDrawing
     /// <summary>Every item has its label in every view.</summary>
     public bool IsWhole => Layout.Drawn.Zip(Labels).All(view => view.Second.Count == view.First.Count);
 
-    /// <summary>What a crowded picture says of its own labels, in sentences.</summary>
-    public IEnumerable<string> Remarks =>
-        IsWhole ? [] : [PictureWords.Crowded, PictureWords.WithoutLabel(Unlabelled.Select(item => item.Label))];
-
-    /// <summary>What no view has a label for.</summary>
-    public IReadOnlyList<PictureItem> Unlabelled =>
-    [
-        .. Layout.Drawn[0].Select(drawn => drawn.Item)
-            .Where(item => !Labels.Any(view => view.Any(label => ReferenceEquals(label.Item, item)))),
-    ];
+    /// <summary>What was to have a label, and no view has room for one.</summary>
+    public IReadOnlySet<PictureItem> Unlabelled { get; }
 
     /// <summary>
-    /// At the largest scale at which everything has a label in some view, or else of those tried the one that leaves the fewest without.
+    /// At the largest scale at which everything has a label in some view, or else at the one of those tried that leaves the fewest without.
+    /// What then has none has its label in the same views drawn once more, until everything has one.
     /// </summary>
-    public static ViewsDrawing Of(CarPicture picture, TextMeasure measure, double width, double height)
+    public static IReadOnlyList<ViewsDrawing> Of(CarPicture picture, TextMeasure measure, double width, double height)
     {
         var items = PictureItem.Of(picture, measure.Printable);
+        var everything = items.ToHashSet();
         var best = At(0);
         var next = best;
         for (var i = 1; i < MostScales && best.Unlabelled.Count > 0; i++)
@@ -62,20 +58,27 @@ internal sealed class ViewsDrawing
             best = next.Unlabelled.Count < best.Unlabelled.Count ? next : best;
         }
 
-        return best;
-
-        ViewsDrawing At(double larger)
+        List<ViewsDrawing> all = [best];
+        for (var left = int.MaxValue; all[^1].Unlabelled.Count is > 0 and var open && open < left; left = open)
         {
-            var layout = PictureLayout.Of(items, width, height, larger);
-            var (labels, labelled) = (new List<IReadOnlyList<PictureLabel>>(), new HashSet<int>());
-            foreach (var (drawn, cell) in layout.Drawn.Zip(layout.Cells))
-            {
-                labels.Add(PictureLabels.Of(drawn, cell, labelled));
-                labelled.UnionWith(labels[^1].Select(label => label.Item.Number));
-            }
-
-            return new(picture, layout, labels);
+            all.Add(Labelled(picture, best.Layout, all[^1].Unlabelled));
         }
+
+        return all;
+
+        ViewsDrawing At(double larger) => Labelled(picture, PictureLayout.Of(items, width, height, larger), everything);
+    }
+
+    private static ViewsDrawing Labelled(CarPicture picture, PictureLayout layout, IReadOnlySet<PictureItem> wanted)
+    {
+        var (labels, labelled) = (new List<IReadOnlyList<PictureLabel>>(), new HashSet<int>());
+        foreach (var (drawn, cell) in layout.Drawn.Zip(layout.Cells))
+        {
+            labels.Add(PictureLabels.Of(drawn, cell, wanted, labelled));
+            labelled.UnionWith(labels[^1].Select(label => label.Item.Number));
+        }
+
+        return new(picture, layout, wanted, labels);
     }
 
     /// <summary>Draws it.</summary>
