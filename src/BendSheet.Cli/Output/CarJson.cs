@@ -35,6 +35,7 @@ internal static class CarJson
             json.WriteValues("holes", one.Run.Holes, hole => json.WriteNumberValue(hole.Millimetres));
             SolvedJson.WriteLength(json, "hole", one.Run.Hole);
         });
+        json.WriteObjects("rails", plan.Rails, rail => WriteRail(json, rail));
         WriteCommissioning(json, plan.Commissioning());
     }
 
@@ -73,6 +74,29 @@ internal static class CarJson
         SolvedJson.WriteLength(json, "radius", radius);
         json.WriteNumber("clearance", zone.Clearance.Millimetres);
         json.WriteString("why", zone.Why);
+    }
+
+    private static void WriteRail(Utf8JsonWriter json, ClipRail rail)
+    {
+        json.WriteString("name", rail.Name);
+        json.WriteObjects("lines", rail.Lines, line =>
+        {
+            json.WriteString("line", line.Line);
+            json.WriteNumber("straight", line.Straight);
+            json.WriteNumber("from", line.From.Millimetres);
+            json.WriteNumber("to", line.To.Millimetres);
+            json.WriteBoolean("isReversed", line.Reversed);
+        });
+        json.WriteObjects("holes", rail.Holes, hole =>
+        {
+            json.WriteNumber("fromEdge", hole.Place.Millimetres);
+            json.WriteObjects("clips", hole.Clips, clip =>
+            {
+                json.WriteString("line", clip.Line);
+                json.WriteNumber("clip", clip.Number);
+                json.WriteNumber("fromEdge", clip.Place.Millimetres);
+            });
+        });
     }
 
     private static void WriteApproach(Utf8JsonWriter json, Approach approach)

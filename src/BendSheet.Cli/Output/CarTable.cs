@@ -4,6 +4,7 @@ using BendSheet.Core.Car;
 using BendSheet.Core.Clearance;
 using BendSheet.Core.Commissioning;
 using BendSheet.Core.Geometry;
+using BendSheet.Core.Sheet;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
@@ -23,6 +24,7 @@ internal static class CarTable
         Section(text, "On the car (forward, left, up):", Places(plan, notation));
         Section(text, $"Kept clear ({notation.WithUnit(plan.Measured.Room.Between)} between lines):", Zones(plan, notation));
         Section(text, "Holes for clips on one straight, all from the first:", Runs(plan, notation));
+        Section(text, "Holes for clips on rails that lines share, all from one edge:", Rails(plan, notation));
         return text.ToString();
     }
 
@@ -94,6 +96,13 @@ internal static class CarTable
         from run in ClipRun.Of(line)
         select FormattableString.Invariant($"line {line.Template.Name}, straight {run.Straight}: ")
             + string.Join(", ", run.Holes.Select(notation.Figure)) + $" {notation.Symbol}";
+
+    private static IEnumerable<string> Rails(CarPlan plan, LengthNotation notation) => plan.Rails.Select(rail =>
+        $"rail {rail.Name}, from {DrillingWords.Edge(rail)}: "
+            + string.Join(", ", rail.Holes.Select(hole => $"{notation.Figure(hole.Place)} ({Clips(hole)})")) + $" {notation.Symbol}");
+
+    private static string Clips(RailHole hole) =>
+        string.Join(", ", hole.Clips.Select(clip => FormattableString.Invariant($"{clip.Line} {clip.Number}")));
 
     private static string Point(Vector3D point, LengthNotation notation) => string.Join(
         ", ", new[] { point.X, point.Y, point.Z }.Select(part => notation.WithUnit(Length.FromMillimetres(part))));

@@ -7,7 +7,8 @@ namespace BendSheet.Core.Bench;
 /// <summary>A clip that holds the line.</summary>
 /// <param name="AlongTube">Its middle from the finished end A, along the finished tube.</param>
 /// <param name="Mark">Its middle from the cut end of A, along the still straight tube: penned on together with the bends.</param>
-public sealed record Clip(Length AlongTube, Length Mark);
+/// <param name="Free">Where on its straight its middle may stand.</param>
+public sealed record Clip(Length AlongTube, Length Mark, ClipGap Free);
 
 /// <summary>A stretch along the finished tube from the finished end A.</summary>
 /// <param name="From">Nearer to A.</param>
@@ -56,9 +57,12 @@ public sealed record ClipPlan(ImmutableArray<Clip> Clips, ImmutableArray<ClipGap
             wish.Every.Millimetres,
             wish.FromEnds.Millimetres,
             wish.Width.Millimetres);
-        var clips = places.Select(
-            place => new Clip(
-                Length.FromMillimetres(place), Length.FromMillimetres(place) + free.First(one => place <= one.Range.To).ToMark));
+        var clips = places.Select(place =>
+        {
+            var (range, toMark) = free.First(one => place <= one.Range.To);
+            var along = Length.FromMillimetres(place);
+            return new Clip(along, along + toMark, new(Length.FromMillimetres(range.From), Length.FromMillimetres(range.To)));
+        });
         double[] held = [0, .. places, length.Millimetres];
         return new(
             [.. clips],

@@ -20,16 +20,27 @@ public sealed record RailLine(
 /// <param name="Line">It holds.</param>
 /// <param name="Number">On its line, 1 nearest to A.</param>
 /// <param name="Place">Its middle, from the edge.</param>
+/// <param name="Free">Where its middle may stand, from the edge: clear of bends and nuts.</param>
 /// <param name="Width">What it takes of the rail.</param>
 /// <param name="Drill">For its fastener; null where the file does not say it.</param>
-public sealed record RailClip(string Line, int Number, Length Place, Length Width, Length? Drill);
+public sealed record RailClip(string Line, int Number, Length Place, ClipGap Free, Length Width, Length? Drill);
 
 /// <summary>A hole in a rail: for a clip, or for one that holds several lines there.</summary>
 /// <param name="Clips">Of the lines held there, in order along the rail.</param>
 public sealed record RailHole(ImmutableArray<RailClip> Clips)
 {
-    /// <summary>From the edge: midway between clips that fall together.</summary>
-    public Length Place => 0.5 * (Clips[0].Place + Clips[^1].Place);
+    /// <summary>From the edge: midway between clips that fall together, or as near to that as all of them may stand.</summary>
+    public Length Place
+    {
+        get
+        {
+            var (free, midway) = (FreeOf(Clips), 0.5 * (Clips[0].Place + Clips[^1].Place));
+            return midway < free.From ? free.From : midway > free.To ? free.To : midway;
+        }
+    }
+
+    /// <summary>Where all of some clips may stand; of no length where there is no such place.</summary>
+    internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips) => new(clips.Max(clip => clip.Free.From), clips.Min(clip => clip.Free.To));
 
     /// <summary>Clips of several lines fall together.</summary>
     public bool IsShared => Clips.Length > 1;
@@ -105,7 +116,7 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
     private static ClipRail Of(string? name, List<Lie> lies) =>
         new(name, [.. lies.Select(lie => lie.OnRail())], Together([.. lies.SelectMany(lie => lie.Clips()).OrderBy(clip => clip.Place)]));
 
-    /// <summary>Clips of different lines that would lie on one another are one.</summary>
+    /// <summary>Clips of different lines that would lie on one another are one, where all of them may stand in one place.</summary>
     private static ImmutableArray<RailHole> Together(List<RailClip> clips)
     {
         var holes = ImmutableArray.CreateBuilder<RailHole>();
@@ -114,6 +125,7 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
         {
             var width = together.Select(other => other.Width).Append(clip.Width).Max();
             if (together.Count > 0 && (clip.Place - together[0].Place >= width
+                || RailHole.FreeOf([.. together, clip]).Length < Length.Zero
                 || together.Exists(other => string.Equals(other.Line, clip.Line, StringComparison.Ordinal))))
             {
                 holes.Add(new([.. together]));
@@ -144,15 +156,15 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
             Reversed,
             Run.Hole);
 
-        public IEnumerable<RailClip> Clips() => Run.Holes.Select((hole, i) =>
-        {
-            var along = Run.FirstAlongTube - Run.Begins + hole;
-            return new RailClip(
-                Line.Template.Name,
-                Run.FirstNumber + i,
-                From + (Reversed ? Run.Length - along : along),
-                Line.Template.Clips!.Width,
-                Run.Hole);
-        });
+        public IEnumerable<RailClip> Clips() => Run.Holes.Select((hole, i) => new RailClip(
+            Line.Template.Name,
+            Run.FirstNumber + i,
+            FromEdge(Run.FirstAlongTube + hole),
+            Reversed ? new(FromEdge(Run.Free.To), FromEdge(Run.Free.From)) : new(FromEdge(Run.Free.From), FromEdge(Run.Free.To)),
+            Line.Template.Clips!.Width,
+            Run.Hole));
+
+        private Length FromEdge(Length alongTube) =>
+            From + (Reversed ? Run.Length - (alongTube - Run.Begins) : alongTube - Run.Begins);
     }
 }

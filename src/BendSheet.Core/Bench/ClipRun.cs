@@ -13,6 +13,9 @@ public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray
     /// <summary>Where the straight begins, along the tube from the finished end A.</summary>
     public Length Begins { get; init; }
 
+    /// <summary>Where on the straight a clip's middle may stand, along the tube from the finished end A.</summary>
+    public required ClipGap Free { get; init; }
+
     /// <summary>How long the straight is.</summary>
     public Length Length { get; init; }
 
@@ -35,14 +38,16 @@ public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray
         for (var i = 0; i < layout.Legs.Length; i++)
         {
             var end = along + layout.Legs[i].StraightLeft;
-            var places = plan.Clips.Select(clip => clip.AlongTube).Where(place => place >= along && place <= end).ToList();
-            if (places.Count > 0)
+            var clips = plan.Clips.Where(clip => clip.AlongTube >= along && clip.AlongTube <= end).ToList();
+            if (clips.Count > 0)
             {
-                runs.Add(new(i + 1, places[0], [.. places.Select(place => place - places[0])], line.Template.Clips?.Hole)
+                var first = clips[0].AlongTube;
+                runs.Add(new(i + 1, first, [.. clips.Select(clip => clip.AlongTube - first)], line.Template.Clips?.Hole)
                 {
                     Begins = along,
                     Length = layout.Legs[i].StraightLeft,
-                    FirstNumber = 1 + plan.Clips.Count(clip => clip.AlongTube < places[0]),
+                    Free = clips[0].Free,
+                    FirstNumber = 1 + plan.Clips.IndexOf(clips[0]),
                 });
             }
 

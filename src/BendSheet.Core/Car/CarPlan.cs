@@ -273,19 +273,28 @@ public sealed class CarPlan
     /// </summary>
     private ImmutableArray<DrillingStrip> OnRail(SolvedLine line, LengthNotation notation)
     {
-        var known = Lines.ToDictionary(one => one.Template.Name, StringComparer.Ordinal);
-        List<SolvedLine> sharing =
-        [
-            .. Measured.Lines.Where(one => string.Equals(one.Clips?.Rail, line.Template.Clips!.Rail, StringComparison.Ordinal))
-                .Select(one => known.GetValueOrDefault(one.Name) ?? Line(one)),
-        ];
-        return DrillingWriter.Of(line, sharing, IsFirstOf, notation);
+        return DrillingWriter.Of(line, LinesOn(line.Template.Clips!.Rail!), IsFirstOf, notation);
 
         bool IsFirstOf(ClipRail rail) => string.Equals(
             line.Template.Name,
             Printable.Select(one => one.Template.Name)
                 .FirstOrDefault(name => rail.Lines.Any(one => string.Equals(one.Line, name, StringComparison.Ordinal))),
             StringComparison.Ordinal);
+    }
+
+    /// <summary>The rails on which clips of several lines sit, in the order of the file.</summary>
+    public IEnumerable<ClipRail> Rails => Measured.Lines.Select(line => line.Clips?.Rail).OfType<string>().Distinct(StringComparer.Ordinal)
+        .Select(rail => ClipRail.Shared(rail, LinesOn(rail))).OfType<ClipRail>();
+
+    /// <summary>The lines whose clips name a rail, those that were not asked for among them.</summary>
+    private List<SolvedLine> LinesOn(string rail)
+    {
+        var known = Lines.ToDictionary(line => line.Template.Name, StringComparer.Ordinal);
+        return
+        [
+            .. Measured.Lines.Where(line => string.Equals(line.Clips?.Rail, rail, StringComparison.Ordinal))
+                .Select(line => known.GetValueOrDefault(line.Name) ?? Line(line)),
+        ];
     }
 
     /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>

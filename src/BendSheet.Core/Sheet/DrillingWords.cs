@@ -58,11 +58,20 @@ public static class DrillingWords
     /// <param name="tiles">How many.</param>
     public static IEnumerable<string> Gluing(int tiles) => tiles > 1 ? [TileWords.Gluing("the line of the holes")] : [];
 
-    internal static string From(RailLine line) => line.IsFirst
+    /// <summary>Where the edge of a rail's strip lies.</summary>
+    /// <param name="rail">With its lines.</param>
+    public static string Edge(ClipRail rail)
+    {
+        ArgumentNullException.ThrowIfNull(rail);
+        var line = rail.Lines.MinBy(line => line.From)!;
+        return line.Reversed ? To(line) : From(line);
+    }
+
+    private static string From(RailLine line) => line.IsFirst
         ? $"the finished end A of {line.Line}"
         : FormattableString.Invariant($"where bend {line.Straight - 1} of {line.Line} ends");
 
-    internal static string To(RailLine line) => line.IsLast
+    private static string To(RailLine line) => line.IsLast
         ? $"the finished end B of {line.Line}"
         : FormattableString.Invariant($"where bend {line.Straight} of {line.Line} begins");
 }

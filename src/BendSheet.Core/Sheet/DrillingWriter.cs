@@ -43,7 +43,6 @@ public static class DrillingWriter
     private static DrillingStrip Strip(ClipRail rail, LengthNotation notation, string? remark)
     {
         var names = string.Join(", ", rail.Lines.Select(line => FormattableString.Invariant($"{line.Line}, straight {line.Straight}")));
-        var edge = rail.Lines.MinBy(line => line.From)!;
         var holes = rail.Holes.Select((hole, i) => new DrillingHole(
             i + 1,
             hole.Place,
@@ -51,7 +50,7 @@ public static class DrillingWriter
             rail.Lines.Length == 1 ? [] : [.. hole.Clips.Select(clip => FormattableString.Invariant($"{clip.Line} {clip.Number}"))],
             hole.Clips.Select(clip => clip.Width).Max(),
             hole.Clips.Select(clip => clip.Drill).Max())).ToImmutableArray();
-        var left = edge.Reversed ? DrillingWords.To(edge) : DrillingWords.From(edge);
+        var left = DrillingWords.Edge(rail);
         return new(rail.Name is null ? names : $"rail {rail.Name}: {names}", holes[^1].Place + holes[^1].Width, holes)
         {
             Edge = $"edge: {left}",
@@ -80,7 +79,18 @@ public static class DrillingWriter
             yield return FormattableString.Invariant($"Hole {hole.Number} is shared: the clips ")
                 + string.Join(" and ", hole.Hole.Clips.Select(
                     clip => FormattableString.Invariant($"{clip.Line} {clip.Number} at {notation.Figure(clip.Place)}")))
-                + " fall together, so one clip for all of them stands midway. Check that it stands clear of bends and nuts.";
+                + FormattableString.Invariant($" fall together, so one clip at {notation.Figure(hole.Hole.Place)} holds all of them, ")
+                + "clear of their bends and nuts.";
+        }
+
+        for (var i = 1; i < holes.Length; i++)
+        {
+            var apart = holes[i].Place - holes[i - 1].Place;
+            if (apart < 0.5 * (holes[i].Width + holes[i - 1].Width))
+            {
+                yield return FormattableString.Invariant($"Holes {i} and {i + 1} are {notation.WithUnit(apart)} apart, so their clips ")
+                    + "would lie on one another: offer them up before you drill.";
+            }
         }
 
         yield return "Before you drill look behind the rail for lines, cables and tanks, and ask the car maker's instructions where no "

@@ -12,6 +12,9 @@ public class ClipRailTests
 
     private const string Second = $"two: {{from: far.out, to: end.in, {Clips}, rows: [{{straight: 1300, bend: 90}}, {{straight: 100}}]}}";
 
+    /// <summary>From an end to a clip's middle at least: half a clip of 12 and the tube's 4.7625, as ClipPlan has it.</summary>
+    private const double FromEnd = 6 + 4.7625;
+
     [Fact]
     public void All_holes_count_from_where_the_line_begins_that_reaches_furthest_back()
     {
@@ -50,6 +53,47 @@ public class ClipRailTests
     }
 
     [Fact]
+    public void A_hole_that_several_lines_share_stands_where_all_of_them_may_have_a_clip()
+    {
+        // Each first clip as near to its own end as it may be, and the second line begins 5 mm further on: its clip cannot come nearer.
+        var strip = Assert.Single(Sheets(NearEnds(Car(second: At(1495, 250, "back"), end: At(195, 350))))[0].DrillingStrips);
+        Assert.Equal(5 + FromEnd, strip.Holes[0].Place.Millimetres, 6);
+        Assert.Contains(
+            FormattableString.Invariant($"Hole 1 is shared: the clips one 1 at 11.0 and two 1 at 16.0 fall together, so one clip at 16.0 ")
+                + "holds all of them, clear of their bends and nuts.",
+            strip.HowTo,
+            StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void Where_no_place_is_free_for_one_clip_there_are_two_holes_and_the_strip_says_so()
+    {
+        // The lines run away from each other, and beside their ends overlap so little that each clip stands beyond the other's.
+        var begins = 1500 - ((2 * FromEnd) - 8);
+        var strip = Assert.Single(
+            Sheets(NearEnds(Car(At(begins, 250, "forward"), At(begins + 1300, 350))))[0].DrillingStrips);
+        var (first, second) = strip.Holes.Zip(strip.Holes.Skip(1)).Single(two => two.Second.Place - two.First.Place < two.First.Width);
+        Assert.Equal(8, (second.Place - first.Place).Millimetres, 6);
+        Assert.Contains(
+            FormattableString.Invariant($"Holes {first.Number} and {second.Number} are 8.0 mm apart, so their clips would lie on one ")
+                + "another: offer them up before you drill.",
+            strip.HowTo,
+            StringComparer.Ordinal);
+    }
+
+    [Fact]
+    public void The_rails_of_the_car_are_those_of_the_strips()
+    {
+        var plan = TypedCars.Plan(Car(second: At(1400, 250, "back"), end: At(100, 350)));
+        var rail = Assert.Single(plan.Rails);
+        Assert.Equal("left", rail.Name);
+        Assert.Equal(
+            Assert.Single(plan.SheetsToPrint(plan.Measured.Notation).First().DrillingStrips).Holes.Select(hole => hole.Place),
+            rail.Holes.Select(hole => hole.Place));
+        Assert.Empty(TypedCars.Plan(Car(At(1400, 450, "back"), At(100, 550))).Rails);
+    }
+
+    [Fact]
     public void The_strip_goes_with_the_first_line_that_is_printed_and_has_the_holes_of_all()
     {
         var car = Car(second: At(1400, 250, "back"), end: At(100, 350));
@@ -75,7 +119,7 @@ public class ClipRailTests
     public void A_mirrored_line_lies_on_the_other_side() => Assert.Null(
         TypedCars.Plan(Car(At(1400, 250, "back"), At(100, 350), "other: {mirror: one}")).Lines[1].Template.Clips!.Rail);
 
-    /// <summary>From end A: the straight is 1300 less the bend's setback of 14.2875, its last clip as near to the bend as it may.</summary>
+    /// <summary>From end A.</summary>
     private static List<double> OwnHoles()
     {
         var run = ClipRun.Of(TypedCars.Plan(Car(At(1400, 250, "back"), At(100, 350))).Lines[0])[0];
@@ -87,6 +131,8 @@ public class ClipRailTests
         var plan = TypedCars.Plan(text);
         return [.. plan.SheetsToPrint(plan.Measured.Notation)];
     }
+
+    private static string NearEnds(string car) => car.Replace("from-ends: 60", "from-ends: 5", StringComparison.Ordinal);
 
     private static string At(double forward, double left, string? faces = null) =>
         FormattableString.Invariant($"{{at: {{forward: {forward}, left: {left}, up: 600}}{(faces is null ? "" : $", faces: {faces}")}}}");
