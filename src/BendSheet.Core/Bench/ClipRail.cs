@@ -35,12 +35,13 @@ public sealed record RailHole(ImmutableArray<RailClip> Clips)
         get
         {
             var (free, midway) = (FreeOf(Clips), 0.5 * (Clips[0].Place + Clips[^1].Place));
-            return midway < free.From ? free.From : midway > free.To ? free.To : midway;
+            return Length.FromMillimetres(Math.Clamp(midway.Millimetres, free.From.Millimetres, free.To.Millimetres));
         }
     }
 
     /// <summary>Where all of some clips may stand; of no length where there is no such place.</summary>
-    internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips) => new(clips.Max(clip => clip.Free.From), clips.Min(clip => clip.Free.To));
+    internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips) =>
+        new(clips.Max(clip => clip.Free.From), clips.Min(clip => clip.Free.To));
 
     /// <summary>Clips of several lines fall together.</summary>
     public bool IsShared => Clips.Length > 1;

@@ -18,23 +18,22 @@ public static class CommissioningWriter
 
     private static readonly string[] Signatures = ["made and fitted", "looked at by a second person", "inspected by a licensed mechanic"];
 
-    /// <summary>The page; null where the file has no network.</summary>
+    /// <summary>The page.</summary>
     /// <param name="project">Empty where the file does not say.</param>
     /// <param name="network">The whole car.</param>
     /// <param name="filling">Of it.</param>
     /// <param name="notation">How lengths are shown.</param>
-    public static CommissioningContent? Of(string project, PipeNetwork network, Filling filling, LengthNotation notation) =>
-        network.IsEmpty && network.Connections.IsEmpty ? null : new(
-            Entry,
-            project.Length == 0 ? Entry : $"{Entry}: {project}",
-            Disclaimer,
-            [
-                .. new[]
-                {
-                    Joints(network), Hoses(network, notation), Fill(filling, notation), Bleed(filling, notation), Pressure(filling),
-                    Recheck(), Signed(),
-                }.Where(section => !section.Rows.IsEmpty),
-            ]);
+    public static CommissioningContent Of(string project, PipeNetwork network, Filling filling, LengthNotation notation) => new(
+        Entry,
+        project.Length == 0 ? Entry : $"{Entry}: {project}",
+        Disclaimer,
+        [
+            .. new[]
+            {
+                Joints(network), Hoses(network, notation), Fill(filling, notation), Bleed(filling, notation), Pressure(filling),
+                Recheck(), Signed(),
+            }.Where(section => !section.Rows.IsEmpty),
+        ]);
 
     private static CommissioningSection Joints(PipeNetwork network) => new(
         "Every joint",

@@ -16,7 +16,8 @@ public class AskedOnTerminalTests : AtTheTerminal
             [
                 .. Bench, ("[line-1]: ", "front\n"), ("Leg 1", "100\n"), ("Bend 1", "90\n"), ("Leg 2", "3'-2 1/2\"\n"), ("Bend 2", "\n"),
                 ("Taped", "B ahead: 98\n"), ("Taped as well", "\n"),
-                ("End A leads", "\n"), ("end A [", "\n"), ("End B leads", "\n"), ("end B [", "\n"), ("leave on", "\n"), ("Another line? [no]: ", "\n"),
+                ("End A leads", "\n"), ("end A [", "\n"), ("End B leads", "\n"), ("end B [", "\n"), ("leave on", "\n"),
+                ("Another line? [no]: ", "\n"),
             ],
             "start",
             Place("car.yaml"),

@@ -178,7 +178,8 @@ public class AskedTests : AtTheTerminal
         var answers = (Bench + Route + Ends).Split('\n')[..^1];
         string[] words =
         [
-            "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3", "15",
+            "3/16 in", "0.028 in", "copper-nickel", "9/16 in", "93", "front-left", "120", "3 15/16 in", "135", "90 cw", "30 cm", "an3",
+            "15",
         ];
         for (var said = 1; said < answers.Length; said++)
         {

@@ -1,6 +1,8 @@
+using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
 using BendSheet.Files.Reading;
+using BendSheet.Sheets;
 
 namespace BendSheet.Cli.Tests.Guide;
 
@@ -24,6 +26,14 @@ public class GuideDrawingTests
     [Fact]
     public void How_ahead_and_aside_are_measured() => IsOrBecomes(
         "ahead-aside.svg", GuideDrawings.AheadAndAside([.. Line.Value.Centreline!.Corners.Select(corner => corner!.Value)]));
+
+    [Fact]
+    public void The_car_in_one_picture()
+    {
+        using var typed = File.OpenRead("samples/guide/car.yaml");
+        var plan = CarPlan.Of(TemplateReader.Read("samples/guide/car.yaml", typed), []);
+        IsOrBecomes("car.svg", Encoding.UTF8.GetString(CarDrawing.Of(plan.Picture()!).Svg.Span));
+    }
 
     private static void IsOrBecomes(string name, string drawing)
     {
