@@ -12,6 +12,8 @@ namespace BendSheet.Sheets.Tests;
 /// <summary>Every kind of page, drawn on a page that only remembers, in a PDF and as SVG: all three are drawn alike.</summary>
 public class EveryPageTests
 {
+    private static readonly TextStyle Nine = new(9);
+
     public static TheoryData<string> Kinds => [.. Jobs.Keys];
 
     private static Dictionary<string, PrintJob> Jobs { get; } = new(StringComparer.Ordinal)
@@ -86,6 +88,30 @@ public class EveryPageTests
         Assert.DoesNotContain(one.Page.Things, thing => thing is { Text: not null, Role: Role.Nothing });
         Assert.All(one.Page.Alternatives, words => Assert.False(string.IsNullOrWhiteSpace(words)));
     });
+
+    /// <summary>What warns is read at the bench: no letter of it is smaller than 9 pt.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Cautions_are_large_enough_to_read_at_a_bench(string kind)
+    {
+        var job = Jobs[kind];
+        List<string> cautions =
+        [
+            .. job.Lines.SelectMany(_ => Cautions.All).Distinct(StringComparer.Ordinal),
+            .. job.FullSize == FullSizePages.Clips ? job.Lines.SelectMany(line => line.DrillingStrips).Select(strip => strip.HowTo[^1]) : [],
+            .. job.Commissioning is { } page ? [page.Disclaimer] : Array.Empty<string>(),
+        ];
+        var letters = Recorded(job).SelectMany(one => one.Page.Things).Where(thing => thing.Text is not null)
+            .SelectMany(thing => Printed.WithoutBlanks(thing.Text!).Select(letter => (Letter: letter, thing.Box.Height))).ToList();
+        var text = string.Concat(letters.Select(one => one.Letter));
+        Assert.All(cautions, caution =>
+        {
+            var words = Printed.WithoutBlanks(caution);
+            var at = text.IndexOf(words, StringComparison.Ordinal);
+            Assert.True(at >= 0, caution);
+            Assert.All(letters.Skip(at).Take(words.Length), one => Assert.True(one.Height >= Nine.CapHeight - 1e-9, caution));
+        });
+    }
 
     [Fact]
     public void Drawings_alone_say_what_the_sheet_says()
