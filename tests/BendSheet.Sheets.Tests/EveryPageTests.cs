@@ -98,7 +98,8 @@ public class EveryPageTests
         List<string> cautions =
         [
             .. job.Lines.SelectMany(_ => Cautions.All).Distinct(StringComparer.Ordinal),
-            .. job.FullSize == FullSizePages.Clips ? job.Lines.SelectMany(line => line.DrillingStrips).Select(strip => strip.HowTo[^1]) : [],
+            .. job.Lines.Where(_ => job.FullSize == FullSizePages.Clips).SelectMany(line => line.DrillingStrips)
+                .Select(strip => strip.HowTo[^1]),
             .. job.Commissioning is { } page ? [page.Disclaimer] : Array.Empty<string>(),
         ];
         var letters = Recorded(job).SelectMany(one => one.Page.Things).Where(thing => thing.Text is not null)

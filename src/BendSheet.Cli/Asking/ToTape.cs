@@ -23,7 +23,7 @@ internal sealed record ToTape(string Words, string? First)
         if (survey.FitsAs(line.Template.Wanted))
         {
             var miss = plan.Measured.Notation.InBoth(survey.Miss);
-            return new($"End B may miss its port by {miss} (one standard deviation), which is near enough.", null);
+            return new($"End B may miss its port by {miss} (2 times in 3 within that), which is near enough.", null);
         }
 
         return line.Findings.FirstOrDefault(finding => finding.Rule == SurveyRules.FarEndUnsure) is { Message: var unsure }

@@ -57,7 +57,7 @@ internal static class LearnedLength
 
         if (gain.Scatter is { } scatter)
         {
-            yield return $"scatter {notation.Fine(scatter)} (standard deviation)";
+            yield return $"scatter {notation.Fine(scatter)} (2 times in 3 within that)";
             yield return "One more piece of 90°, as good as these, would bring the standard error to about "
                 + $"{LearnedTools.Factor(gain.ErrorWithOneMore(Square)!.Value)}.";
         }

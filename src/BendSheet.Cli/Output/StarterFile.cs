@@ -30,7 +30,7 @@ internal static class StarterFile
             straight: 35              # straight tube that flaring bar and hardware need
 
         # wire: {diameter: 2.4, radius: 4}        # needed where legs are measured straight, outside, inside or along
-        # tolerance: {straight: 1, bend: 1.5, rotate: 3, tape: 1}   # how well you measured, one standard deviation
+        # tolerance: {straight: 1, bend: 1.5, rotate: 3, tape: 1}   # how well you measured: 2 readings in 3 within it
 
         lines:
           front-left:

@@ -10,7 +10,7 @@ internal static class SurveyWords
     public static string HowSure(LineSurvey survey, LengthNotation notation) =>
         $"End B may miss its port by {(survey.IsAtLeast ? "at least " : string.Empty)}{notation.WithUnit(survey.Miss)}, "
             + $"{AngleNotation.Figure(survey.Askew)} askew "
-            + $"({(survey.IsCommonPractice ? "no tolerance typed" : "standard deviation")}).";
+            + $"({(survey.IsCommonPractice ? "no tolerance typed" : "2 times in 3 within that")}).";
 
     /// <summary>What to measure on the wire before cutting, what it should be, and room to write; null where nothing is to be.</summary>
     public static string? BeforeCutting(LineSurvey survey, LengthNotation notation) => survey.Next.IsEmpty

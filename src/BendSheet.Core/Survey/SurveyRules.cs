@@ -55,7 +55,7 @@ public static class SurveyRules
             : string.Empty;
         var atLeast = survey.IsAtLeast ? "at least " : string.Empty;
         var unsure = $"end B may miss its port by {atLeast}{FindingFigures.Mm(survey.Miss)} and enter it "
-            + $"{AngleNotation.Figure(survey.Askew)} askew (one standard deviation)";
+            + $"{AngleNotation.Figure(survey.Askew)} askew (2 times in 3 within that)";
         return survey.Next.IsEmpty
             ? $"{unsure}: all that could be taped across it is taken, so measure its rows again, more surely{trim}"
             : $"{unsure}: before cutting, measure on the wire "

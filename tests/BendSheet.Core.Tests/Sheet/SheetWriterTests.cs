@@ -171,7 +171,7 @@ public class SheetWriterTests
         Assert.Equal(2, sheet.ReadFirst.Length);
         Assert.Equal("L" + warning.Message[1..] + ".", sheet.ReadFirst[0]);
         Assert.Contains("not corrected for springback", sheet.ReadFirst[1], StringComparison.Ordinal);
-        Assert.Equal("End B may miss its port by 9.0 mm, 4° askew (standard deviation).", sheet.HowSure);
+        Assert.Equal("End B may miss its port by 9.0 mm, 4° askew (2 times in 3 within that).", sheet.HowSure);
         Assert.Equal(
             "End B may miss its port by 12.0 mm, 5.4° askew (no tolerance typed).",
             FullLine.Content(tight with { Tolerance = null }).HowSure);
