@@ -122,7 +122,7 @@ internal sealed class Conversation(string path, bool withSchema, Surroundings su
         {
             if (said.Line is { Rows: [.., { Bend: null }] })
             {
-                Tell("  Said as if the line ended with this leg; with a further bend behind it, it cannot be made either.");
+                Tell("  Said as if the line ended with this leg; with another bend after it, it cannot be made either.");
             }
 
             Tell($"  Answer anew, type `{Back}` to change what came before, or type the same again to keep it as it is.");

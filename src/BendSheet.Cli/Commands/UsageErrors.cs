@@ -90,7 +90,7 @@ internal static class UsageErrors
     };
 
     private static string OfNoFile(Command command) =>
-        $"`{command.Name}` needs a {Wanted(command)}: type its name behind it, such as "
+        $"`{command.Name}` needs a {Wanted(command)}: type its name after it, such as "
             + $"`{(command as ExampleCommand)?.Examples[0].Line}`.";
 
     private static string OfOption(OptionResult typed, ParseError error)
@@ -103,7 +103,7 @@ internal static class UsageErrors
 
         if (typed.Tokens is [])
         {
-            return $"`{name}` has nothing behind it: type `{name} {option.HelpName}`.";
+            return $"`{name}` has nothing after it: type `{name} {option.HelpName}`.";
         }
 
         if (option.HelpName?.Split('|') is not { Length: > 1 } words)

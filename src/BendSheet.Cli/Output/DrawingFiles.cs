@@ -17,7 +17,7 @@ internal static class DrawingFiles
     /// <param name="line">One of the lines, for the example.</param>
     public static string? WhyNot(string target, string line)
     {
-        var what = target.Length == 0 ? "there is no name behind -o"
+        var what = target.Length == 0 ? "there is no name after -o"
             : target.EndsWith(PrintTarget.Ending, StringComparison.OrdinalIgnoreCase) && !Directory.Exists(target)
                 ? $"{Visible.Text(target)} is the name of a PDF"
             : File.Exists(target) && !target.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) ? $"{Visible.Text(target)} is a file"

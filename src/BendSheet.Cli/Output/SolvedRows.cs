@@ -28,7 +28,7 @@ public static class SolvedRows
             Append(
                 text,
                 $"# at the top of the file, in place of `bender: {{…}}`: `benders: {{hand: {{…}}, {tools.Entries}}}`, ");
-            Append(text, $"with what stood behind `bender` between the braces of `hand`\n");
+            Append(text, $"with what stood after `bender` between the braces of `hand`\n");
         }
         else if (tools.Entries.Length > 0)
         {

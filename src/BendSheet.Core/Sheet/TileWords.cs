@@ -79,7 +79,7 @@ public static class TileWords
     internal static string Gluing(string inLine) =>
         "Measure the bar of each tile. Cut the tiles apart at the dashed lines and at the line marked “cut”; lay that "
         + $"edge on the line of the same joint of the tile before, {inLine} in line, and glue. Then hold a tape along the "
-        + "strip: every joint must lie at its figure, or the figures of all behind it are wrong.";
+        + "strip: every joint must lie at its figure, or the figures of all after it are wrong.";
 
     /// <summary>A tile, and what it is glued on to.</summary>
     /// <param name="number">From 1.</param>

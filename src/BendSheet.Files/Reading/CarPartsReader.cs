@@ -183,7 +183,7 @@ internal sealed class CarPartsReader
                         _context.Report(
                             FileRules.WrongKind.Error(
                                 entry.Key.Position,
-                                $"behind {AsTyped.Show(entry.Key.Text)} belongs the port it screws into, such as `tee.left`"));
+                                $"after {AsTyped.Show(entry.Key.Text)} type the port it screws into, such as `tee.left`"));
                     }
                 }
 

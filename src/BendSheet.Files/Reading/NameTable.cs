@@ -63,7 +63,7 @@ internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabul
             var cure = nearest is not null ? $"did you mean {AsTyped.Show(nearest)}?"
                 : names.Count > 0 ? $"the file has {AsTyped.Listed(names)}"
                 : _all.Count > 0 ? $"the file's only {kind} has no name: leave this out, or give it a name in `{kinds}`"
-                : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` behind its colon";
+                : $"add `{kinds}:` to the top of the file, and below it this name with `{vocabulary.Example}` after its colon";
             return $"there is no {kind} called {AsTyped.Show(name.Text)}: {cure}";
         });
         return null;

@@ -143,7 +143,7 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
 
         context.Report(FileRules.WrongKind.Error(
             typed.Position,
-            $"behind {AsTyped.Show(name)} stands how many there are, such as `4`, and this is {FieldReader.Kind(typed)}"));
+            $"after {AsTyped.Show(name)} type how many there are, such as `4`; this is {FieldReader.Kind(typed)}"));
         return null;
     }
 }

@@ -25,10 +25,10 @@ public static class AngleText
         var rest = quantity;
         var word = rest.TakeWord();
         return word.Equals("included", StringComparison.OrdinalIgnoreCase)
-            ? "says the angle between the legs: write it behind `included` instead, such as `included: 90`"
+            ? "says the angle between the legs: write it after `included` instead, such as `included: 90`"
             : SenseOf(word) is null
             ? quantity.WhatIsLeft("write degrees, such as `45`")
-            : "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind `rotate`";
+            : "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round after `rotate`";
     }
 
     /// <summary>Reads a rotation; clockwise comes out positive.</summary>

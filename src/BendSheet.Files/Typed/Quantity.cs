@@ -21,7 +21,7 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
         var digits = DigitsLength(_rest.TrimStart("-– "));
         return _rest.TrimStart("-– ")[digits..] is ['/' or '⁄', ..] ? "has a fraction that cannot be: write it like `3/16` or `12 5/16`"
             : _rest is ['.'] or ['.', not (>= '0' and <= '9'), ..]
-                ? "has a point and no figure behind it: type the figure, or leave the point out"
+                ? "has a point and no figure after it: type the figure, or leave the point out"
             : $"has {AsTyped.Show(_rest)} left over: {cure}";
     }
 

@@ -120,7 +120,7 @@ public class PrintDrawingsTests : AtTheTerminal
 
     [Theory]
     [InlineData("out.pdf", "bendsheet: out.pdf is the name of a PDF, and there are several drawings: ")]
-    [InlineData("", "bendsheet: there is no name behind -o, and there are several drawings: ")]
+    [InlineData("", "bendsheet: there is no name after -o, and there are several drawings: ")]
     public async Task A_name_that_no_drawing_can_begin_with_is_said(string name, string begins)
     {
         var ran = await Run("print", Typed(CarFiles.Sound), "--format", "svg", "-o", name);

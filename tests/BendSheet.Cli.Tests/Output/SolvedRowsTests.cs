@@ -51,7 +51,7 @@ public class SolvedRowsTests : AtTheTerminal
         Assert.Equal(0, rows.Code);
         const string Remark =
             "# at the top of the file, in place of `bender: {…}`: `benders: {hand: {…}, coil former 1: {radius: 30.054037964609 mm}, "
-                + "coil former 2: {radius: 20.081056946914 mm}}`, with what stood behind `bender` between the braces of `hand`\n";
+                + "coil former 2: {radius: 20.081056946914 mm}}`, with what stood after `bender` between the braces of `hand`\n";
         Assert.Contains(Remark, rows.Output, StringComparison.Ordinal);
         Assert.Equal(2, rows.Output.Split("    bender: hand\n").Length - 1);
         var tools = Remark.Split('`')[3].Replace("{…}", "{radius: 15, grip: 1}", StringComparison.Ordinal);

@@ -385,7 +385,7 @@ public class FileRuleTests
         },
         {
             LongLine("from: {fitting: an3}"), "6:21", "unknown-name",
-            "add `fittings:` to the top of the file, and below it this name with `{flare: single 37, straight: 35 mm}` behind its colon"
+            "add `fittings:` to the top of the file, and below it this name with `{flare: single 37, straight: 35 mm}` after its colon"
         },
         {
             Top.Replace("bender: {radius: 9/16 in}", "benders: {hand: {radius: 14}}", StringComparison.Ordinal)

@@ -7,7 +7,7 @@ public class AngleTextTests
     private const string NoAngle = "is not an angle: write degrees, such as `45`";
     private const string NoRotation = "is not a rotation: write degrees with cw or ccw, such as `90 cw`";
     private const string NoFraction = "has a fraction that cannot be: write it like `3/16` or `12 5/16`";
-    private const string BarePoint = "has a point and no figure behind it: type the figure, or leave the point out";
+    private const string BarePoint = "has a point and no figure after it: type the figure, or leave the point out";
 
     [Theory]
     [InlineData("45", 45)]
@@ -49,9 +49,9 @@ public class AngleTextTests
     [InlineData("45 mm", "has `mm` left over: write degrees, such as `45`")]
     [InlineData("22° 30'", "has `30'` left over: write degrees, such as `45`")]
     [InlineData("1e308", "has `e308` left over: write degrees, such as `45`")]
-    [InlineData("45 cw", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind "
+    [InlineData("45 cw", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round after "
         + "`rotate`")]
-    [InlineData("45° CCW", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round behind "
+    [InlineData("45° CCW", "says which way round, which only a rotation has: write degrees here, such as `45`, and the way round after "
         + "`rotate`")]
     public void What_is_no_angle_is_told_so(string typed, string words) => Assert.Equal(words, AngleText.Read(typed, out _));
 

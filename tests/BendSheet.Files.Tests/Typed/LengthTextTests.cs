@@ -11,7 +11,7 @@ public class LengthTextTests
     private const string NoLength = "is not a length: write a number, such as `310`, `310 mm` or `12 5/16 in`";
     private const string NoFraction = "has a fraction that cannot be: write it like `3/16` or `12 5/16`";
     private const string NoInches = "has something after the feet that is not inches: write it like `2 ft 3 1/2 in`";
-    private const string BarePoint = "has a point and no figure behind it: type the figure, or leave the point out";
+    private const string BarePoint = "has a point and no figure after it: type the figure, or leave the point out";
 
     [Theory]
     [InlineData("310", 3100)]

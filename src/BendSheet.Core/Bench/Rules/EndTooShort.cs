@@ -63,7 +63,7 @@ public static class EndTooShort
         var fitting = end.Fitting!;
         var forFlare = leg.StraightLeft >= fitting.HardwareLength;
         var need = forFlare ? fitting.StraightNeeded : fitting.HardwareLength;
-        var reason = forFlare ? "to be flared once it is trimmed" : "for what is slid on";
+        var reason = forFlare ? "to be flared once it is trimmed" : "for the hardware";
         return Rule.Error(
             leg.At,
             $"the straight at end {which} is {FindingFigures.UpMm(need - leg.StraightLeft)} too short: fitting {fitting.Name} needs "

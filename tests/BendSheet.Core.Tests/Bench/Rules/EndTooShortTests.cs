@@ -52,7 +52,7 @@ public class EndTooShortTests
         Severity.Error,
         EndTooShort.Rule,
         Lines.StraightAt(0),
-        "the straight at end A is 6.0 mm (0.237 in) too short: fitting an3 needs 26.0 mm (1.024 in) for what is slid on and 20.0 mm "
+        "the straight at end A is 6.0 mm (0.237 in) too short: fitting an3 needs 26.0 mm (1.024 in) for the hardware and 20.0 mm "
         + "(0.787 in) is left before the bend; "
         + "move the bend further from the end, or use a radius of at most 4.0 mm (0.157 in)");
 
