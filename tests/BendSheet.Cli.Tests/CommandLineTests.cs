@@ -27,7 +27,7 @@ public class CommandLineTests : AtTheTerminal
         Assert.Empty(ran.Error);
         var examples = ran.Output[ran.Output.IndexOf("\nExamples:", StringComparison.Ordinal)..];
         Assert.Contains($"\n  bendsheet {command}", examples, StringComparison.Ordinal);
-        Assert.Contains("Ends with 0 done", examples, StringComparison.Ordinal);
+        Assert.Contains("Exit codes: 0 done", examples, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -32,9 +32,9 @@ internal sealed class PrintCommand : CarCommand
             (
                 "bendsheet print finch.yaml --each --units in",
                 "A file for each line, beside finch.yaml: finch-rear.pdf and so on, in inches."),
-            ("bendsheet print finch.yaml --line rear --full-size all", "Behind the line's own sheet the full-size strip, the gauges of "
+            ("bendsheet print finch.yaml --line rear --full-size all", "After the line's own sheet the full-size strip, the gauges of "
                 + "its bends, and its dial."),
-            ("bendsheet print finch.yaml --line rear --steps", "Behind the line's own sheet a panel for each thing done."),
+            ("bendsheet print finch.yaml --line rear --steps", "After the line's own sheet a panel for each thing done."),
             ("bendsheet print finch.yaml --format svg", "The strip and each view of every line as a drawing of its own, beside the file."),
             ("bendsheet print finch.yaml --line rear --mirror -o board.pdf", "The wrong way round, to be copied on to a board face down."))
     {
