@@ -153,7 +153,9 @@ internal static class ClipPlaces
         }
     }
 
-    /// <summary>From the first place to the last one of a run in which no step need be longer than wanted; if they are one, it twice.</summary>
+    /// <summary>
+    /// From the first place to the last one of a run in which no step need be longer than wanted; where they are one, it twice.
+    /// </summary>
     private static List<double> Run(List<FreePlace> free, double every)
     {
         var start = free[0].From;

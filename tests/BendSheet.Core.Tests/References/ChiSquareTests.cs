@@ -55,7 +55,9 @@ public class ChiSquareTests
         while (above - below > 1e-9)
         {
             var middle = (below + above) / 2;
-            (below, above) = SlipSearch.IsSuspect(0, 60, [Residual(middle), .. Enumerable.Repeat(Residual(0), 59)]) ? (below, middle) : (middle, above);
+            (below, above) = SlipSearch.IsSuspect(0, 60, [Residual(middle), .. Enumerable.Repeat(Residual(0), 59)])
+                ? (below, middle)
+                : (middle, above);
         }
 
         Assert.Equal(0.95, Math.Pow(SpecialFunctions.Erf(below / Math.Sqrt(2)), 60), 1e-8);

@@ -186,8 +186,8 @@ public class SlipSearchTests
     }
 
     /// <summary>
-    /// Left out, leg 1 would be 50 mm shorter than it was read, and nothing is shorter than nothing; 200 mm under 30° would be 142 mm. With one
-    /// measurement to spare everything else can be wrong.
+    /// Left out, leg 1 would be 50 mm shorter than it was read, and nothing is shorter than nothing; 200 mm under 30° would be 142 mm. With
+    /// one measurement to spare everything else can be wrong.
     /// </summary>
     [Theory]
     [InlineData(20, new[] { "B ahead", "bend 1", "leg 2" })]
@@ -201,8 +201,9 @@ public class SlipSearchTests
     }
 
     /// <summary>
-    /// 123 for 132 and a centimetre too few of what goes ahead by its cosine, 0.9, are 9 mm off, and a centimetre too many is nearly as much:
-    /// digits are exchanged more often than a centimetre is lost, and what nothing explains is rarest, but not so rare that it is not named.
+    /// 123 for 132 and a centimetre too few of what goes ahead by its cosine, 0.9, are 9 mm off, and a centimetre too many is nearly as
+    /// much: digits are exchanged more often than a centimetre is lost, and what nothing explains is rarest, but not so rare that it is not
+    /// named.
     /// </summary>
     [Fact]
     public void Of_what_explains_all_alike_the_commoner_comes_first()

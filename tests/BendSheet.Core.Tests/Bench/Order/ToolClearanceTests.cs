@@ -111,8 +111,9 @@ public class ToolClearanceTests
     }
 
     /// <summary>
-    /// A tip that points down at the tool: three square bends beyond the one being made, legs corner to corner. Made, the tip is 15 + 210 - 200
-    /// behind the former's middle and 150 - 90 - 15 above it. Before that the tube of the bend is straight, and the tip nearer by its length.
+    /// A tip that points down at the tool: three square bends beyond the one being made, legs corner to corner. Made, the tip is
+    /// 15 + 210 - 200 behind the former's middle and 150 - 90 - 15 above it. Before that the tube of the bend is straight, and the tip
+    /// nearer by its length.
     /// </summary>
     [Theory]
     [InlineData(TubeEnd.A)]
