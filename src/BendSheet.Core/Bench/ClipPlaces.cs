@@ -187,6 +187,11 @@ internal static class ClipPlaces
         bool Does(double step) => Steps(free, step) is { } steps && steps <= between + 1;
 
         var tooShort = (free[^1].To - free[0].From) / (between + 1);
+        if (Does(tooShort))
+        {
+            return tooShort;
+        }
+
         var enough = every;
         while (enough - tooShort > Noise)
         {
