@@ -1,4 +1,3 @@
-using System.Globalization;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
@@ -250,41 +249,35 @@ public class TapedSidesTests
 
     /// <summary>
     /// One side of several seen wrongly, at a bend from nearly flat to well out of the plane, and every distance right: where the distances
-    /// then miss by more than three readings of a tape, 3 mm, or by more than those to spare have by their readings of 1 mm, it is said;
-    /// with less a tape would not show it.
+    /// then miss by more than three readings of a tape, 3 mm, it is said; with less a tape would not show it.
     /// </summary>
-    [Theory]
-    [InlineData(4, 200)]
-    [InlineData(8, 40)]
-    public void A_wrong_side_is_never_passed_over_where_the_distances_miss_by_more_than_a_tape_hides(int bends, int lines)
+    [Fact]
+    public void A_wrong_side_is_never_passed_over_where_the_distances_miss_by_more_than_a_tape_hides()
     {
-        // Of n corners and ends n·(n − 1)/2 distances, 3·n coordinates less the six of where the line lies: 3 to spare of 4 bends, 21 of 8.
-        var hides = Math.Max(3, Math.Sqrt(((bends + 2) * (bends + 1) / 2) - (3 * bends)));
         var random = new Random(20261126);
         var (said, hidden) = (0, 0);
-        for (var i = 0; i < lines; i++)
+        for (var i = 0; i < 200; i++)
         {
             double Between(double from, double to) => from + ((to - from) * random.NextDouble());
             var route = new TapedRoute(
-                [.. Enumerable.Range(0, bends + 1).Select(_ => Between(120, 250))],
-                [.. Enumerable.Range(0, bends).Select(_ => Between(40, 90))],
-                [0, Between(40, 90), Between(6, 25), .. Enumerable.Range(0, bends - 3).Select(_ => Between(-90, -40))]);
+                [.. Enumerable.Range(0, 5).Select(_ => Between(120, 250))],
+                [.. Enumerable.Range(0, 4).Select(_ => Between(40, 90))],
+                [0, Between(40, 90), Between(6, 25), Between(-90, -40)]);
             var sides = route.Sides.Select(side => side.Bend == 3 ? side with { Side = Side.Left } : side).ToArray();
             var (fit, findings) = TapedCorners.Solve(route.All(), sides, TapedRoute.At);
-            if (findings.FirstOrDefault(finding => finding.Rule == TapedRules.SideContradicted) is { } contradicted)
+            if (findings.Any(finding => finding.Rule == TapedRules.SideContradicted))
             {
                 said++;
-                var missed = contradicted.Message.Split("instead of ")[1].Split(' ')[0];
-                Assert.InRange(double.Parse(missed, CultureInfo.InvariantCulture), hides - 0.05, 1000);
                 continue;
             }
 
             hidden++;
             Assert.NotNull(fit);
-            Assert.InRange(Math.Sqrt(fit.Residuals.Sum(one => one.Residual.Millimetres * one.Residual.Millimetres)), 0, hides + 1e-6);
+            var missed = Math.Sqrt(fit.Residuals.Sum(one => one.Residual.Millimetres * one.Residual.Millimetres));
+            Assert.InRange(missed, 0, Core.Units.Tolerances.TapeSlip.Millimetres + 1e-6);
         }
 
-        Assert.InRange(said, lines / 10, lines * 19 / 20);
-        Assert.InRange(hidden, lines / 20, lines * 9 / 10);
+        Assert.InRange(said, 20, 190);
+        Assert.InRange(hidden, 10, 180);
     }
 }
