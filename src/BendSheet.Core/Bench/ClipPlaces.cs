@@ -42,15 +42,15 @@ internal static class ClipPlaces
 
         var first = Nearest(Within(free, 0, every), fromEnds) ?? Nearest(free, fromEnds)!.Value;
         var last = Nearest(Within(free, length - every, length), length - fromEnds) ?? Nearest(free, length - fromEnds)!.Value;
-        if (length - (2 * fromEnds) <= Noise || last - first <= Noise)
+        if (last <= first)
         {
             var only = Nearest(free, length / 2)!.Value;
-            if (last == first || (only <= every && length - only <= every))
+            if (only <= every && length - only <= every)
             {
                 return [only];
             }
 
-            (first, last) = (Math.Min(first, last), Math.Max(first, last));
+            (first, last) = (last, first);
         }
 
         var places = new List<double>();
@@ -153,16 +153,13 @@ internal static class ClipPlaces
         }
     }
 
-    /// <summary>From the first place to the last one of a run in which no step need be longer than wanted.</summary>
+    /// <summary>
+    /// From the first place to the last one of a run in which no step need be longer than wanted; where they are one, it twice.
+    /// </summary>
     private static List<double> Run(List<FreePlace> free, double every)
     {
         var start = free[0].From;
         var end = free[^1].To;
-        if (end - start <= Noise)
-        {
-            return [start];
-        }
-
         var between = Steps(free, every)!.Value - 1;
         var step = ShortestStep(free, between, every);
 

@@ -38,7 +38,7 @@ internal static class SidesFromDistances
     /// </summary>
     private static IEnumerable<Finding> Contradicted(TapedSearch search, Placing best)
     {
-        var spare = Math.Max(0, search.Spans.Length - Reconciliation.FreeIn(best.Points.Length).Length);
+        var spare = search.Spans.Length - Reconciliation.FreeIn(best.Points.Length).Length;
         if (best.Norm <= Math.Max(Tolerances.TapeSlip.Millimetres, Tolerances.TapeReading.Millimetres * Math.Sqrt(spare)))
         {
             yield break;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using BendSheet.Core.Survey;
+using MathNet.Numerics;
 
 namespace BendSheet.Core.Tests.References;
 
@@ -41,6 +42,25 @@ public class ChiSquareTests
         Assert.False(SlipSearch.IsSuspect(0, 20, [Residual(Math.Sqrt(AssertGeometry.Number(printed) - half))]));
         Assert.True(SlipSearch.IsSuspect(0, 20, [Residual(Math.Sqrt(AssertGeometry.Number(printed) + half))]));
         Assert.True(SlipSearch.IsSuspect(0, 20, [Residual(-Math.Sqrt(AssertGeometry.Number(printed) + half))]));
+    }
+
+    /// <summary>
+    /// Of sixty the largest |w| has to be unlikely: that all of them are below it must have the probability 0.95, and one is with that of
+    /// the error function, erf(w/√2).
+    /// </summary>
+    [Fact]
+    public void Of_very_many_measurements_the_largest_is_suspected_where_one_line_in_twenty_has_it()
+    {
+        var (below, above) = (0.0, 10.0);
+        while (above - below > 1e-9)
+        {
+            var middle = (below + above) / 2;
+            (below, above) = SlipSearch.IsSuspect(0, 60, [Residual(middle), .. Enumerable.Repeat(Residual(0), 59)])
+                ? (below, middle)
+                : (middle, above);
+        }
+
+        Assert.Equal(0.95, Math.Pow(SpecialFunctions.Erf(below / Math.Sqrt(2)), 60), 1e-8);
     }
 
     /// <summary>Where nothing is to spare nothing can contradict.</summary>

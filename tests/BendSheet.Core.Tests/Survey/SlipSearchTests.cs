@@ -185,6 +185,56 @@ public class SlipSearchTests
         Assert.True(more.Slips.Length < survey.Slips.Length);
     }
 
+    /// <summary>
+    /// Left out, leg 1 would be 50 mm shorter than it was read, and nothing is shorter than nothing; 200 mm under 30° would be 142 mm. With
+    /// one measurement to spare everything else can be wrong.
+    /// </summary>
+    [Theory]
+    [InlineData(20, new[] { "B ahead", "bend 1", "leg 2" })]
+    [InlineData(80, new[] { "B ahead", "bend 1", "leg 1", "leg 2" })]
+    public void No_leg_is_shorter_than_nothing(double leg, string[] names)
+    {
+        var line = Line([leg, 200], [30], []);
+        var slips = LineSurvey.Of(line with { Beside = [AheadOf(line, -50)] })!.Slips;
+        Assert.All(slips, slip => Assert.Equal(SlipKind.Other, slip.Kind));
+        Assert.Equal(names, slips.Select(slip => slip.Name).Order(StringComparer.Ordinal), StringComparer.Ordinal);
+    }
+
+    /// <summary>
+    /// 123 for 132 and a centimetre too few of what goes ahead by its cosine, 0.9, are 9 mm off, and a centimetre too many is nearly as
+    /// much: digits are exchanged more often than a centimetre is lost, and what nothing explains is rarest, but not so rare that it is not
+    /// named.
+    /// </summary>
+    [Fact]
+    public void Of_what_explains_all_alike_the_commoner_comes_first()
+    {
+        var line = Line([123, 210], [Math.Acos(0.9) * 180 / Math.PI], []);
+        Assert.Equal(
+            [("leg 1", SlipKind.Digits), ("leg 2", SlipKind.Misread), ("B ahead", SlipKind.Misread), ("bend 1", SlipKind.Other)],
+            LineSurvey.Of(line with { Beside = [AheadOf(line, 9.3)] })!.Slips.Select(slip => (slip.Name, slip.Kind)));
+    }
+
+    /// <summary>A line of so many bends that not every angle can be tried at every way to misread it.</summary>
+    [Fact]
+    public void Among_very_many_angles_the_one_is_found_too()
+    {
+        var random = new Random(20261127);
+        double[] legs = [.. Enumerable.Range(0, 29).Select(_ => Math.Round(60 + (200 * random.NextDouble())))];
+        double[] turns = [.. Enumerable.Range(0, 28).Select(_ => Math.Round(20 + (60 * random.NextDouble())))];
+        double[] rotations = [.. Enumerable.Range(0, 27).Select(_ => Math.Round(30 + (110 * random.NextDouble())))];
+        double[] typed = [.. rotations];
+        typed[16] = -typed[16];
+        Is(Slipped(Line(legs, turns, rotations), Line(legs, turns, typed)), "rotation 18", SlipKind.Sense, rotations[16] * Math.PI / 180);
+
+        static Slip Slipped(LineTemplate truth, LineTemplate typed) => LineSurvey.Of(typed with { Beside = All(truth) })!.Slips[0];
+    }
+
+    private static TapedMeasurement AheadOf(LineTemplate line, double more)
+    {
+        var b = line.Centreline().Corners.Length - 1;
+        return new(new(TapedKind.Ahead, 0, b), Lines.Mm(line.Centreline().Corners[b]!.Value.X + more), Lines.NameAt);
+    }
+
     /// <summary>Of the figure of a leg or a bend, counted from 0.</summary>
     private static string NameOf(string what, int index) => string.Create(CultureInfo.InvariantCulture, $"{what} {index + 1}");
 

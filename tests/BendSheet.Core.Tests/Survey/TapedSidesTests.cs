@@ -195,6 +195,49 @@ public class TapedSidesTests
         AssertGeometry.Equal(route.Points, TapedCorners.Solve(route.All(), [TapedRoute.Seen(2, Side.Right)], TapedRoute.At).Fit!.Corners);
     }
 
+    /// <summary>
+    /// Read to whole millimetres, the shape that is found corner after corner fits worse than one with another side: that one is taken, and
+    /// its corners are where they were.
+    /// </summary>
+    [Fact]
+    public void A_shape_that_fits_better_with_another_side_is_taken()
+    {
+        var route = new TapedRoute([145, 85, 75, 230, 255, 360], [115, 20, 115, 85, 35], [0, -30, -155, -100, -170]);
+        TapedDistance[] read =
+            [.. route.All().Select(one => one with { Distance = Lines.Mm(Math.Round(one.Distance.Millimetres)) })];
+        var (fit, findings) = TapedCorners.Solve(read, [TapedRoute.Seen(3, Side.Left)], TapedRoute.At);
+        Assert.Empty(findings);
+        Assert.All(route.Points.Zip(fit!.Corners), pair => Assert.InRange(pair.First.DistanceTo(pair.Second), 0, 3));
+    }
+
+    /// <summary>
+    /// Lines on which a shape with other sides fits nearly as well, until the corners before it are held against every distance: what was
+    /// taped without an error and one side that was seen give each corner where it is.
+    /// </summary>
+    [Theory]
+    [InlineData(
+        new double[] { 320, 195, 265, 345, 185, 320, 285, 130 },
+        new double[] { 80, 120, 70, 75, 65, 110, 75 },
+        new double[] { 0, -125, 45, -25, 60, 125, -95 },
+        3)]
+    [InlineData(
+        new double[] { 215, 350, 360, 220, 75, 105, 260, 270 },
+        new double[] { 20, 50, 100, 85, 35, 65, 50 },
+        new double[] { 0, -95, -115, -40, -40, 145, 85 },
+        2)]
+    [InlineData(
+        new double[] { 105, 120, 390, 145, 80, 230, 265, 400, 90 },
+        new double[] { 100, 90, 95, 105, 75, 75, 45, 95 },
+        new double[] { 0, -85, 110, 70, -50, -55, 125, -60 },
+        8)]
+    public void Every_distance_is_heard_while_the_corners_are_found(double[] legs, double[] bends, double[] rotations, int seen)
+    {
+        var route = new TapedRoute(legs, bends, rotations);
+        var (fit, findings) = TapedCorners.Solve(route.All(), [route.Sides.Single(side => side.Bend == seen)], TapedRoute.At);
+        Assert.Empty(findings);
+        AssertGeometry.Equal(route.Points, fit!.Corners);
+    }
+
     /// <summary>Sides that a flat bend needs not are no harm: what was seen a little out of the plane may be flat to the tape.</summary>
     [Fact]
     public void A_side_at_a_flat_bend_is_let_be()

@@ -110,6 +110,49 @@ public class ToolClearanceTests
             clearance.Nearest(1, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, expected - Apart, expected + 0.001);
     }
 
+    /// <summary>
+    /// A tip that points down at the tool: three square bends beyond the one being made, legs corner to corner. Made, the tip is
+    /// 15 + 210 - 200 behind the former's middle and 150 - 90 - 15 above it. Before that the tube of the bend is straight, and the tip
+    /// nearer by its length.
+    /// </summary>
+    [Theory]
+    [InlineData(TubeEnd.A)]
+    [InlineData(TubeEnd.B)]
+    public void A_tip_that_points_at_the_tool_is_nearest_before_the_pull(TubeEnd held)
+    {
+        double[] legs = [300, 200, 150, 210, 90];
+        (double, double)[] bends = [(0, 90), (0, 90), (0, 90), (0, 90)];
+        var made = held == TubeEnd.A ? 0 : 3;
+        var swings = Swings(held == TubeEnd.A ? legs : [.. legs.Reverse()], bends);
+        var clearance = ToolClearance.Of(swings, new(made, held, default), bend => bend != made, Lines.Mm(Radius));
+        var expected = double.Hypot(25 - (Radius * Math.PI / 2), 45);
+        foreach (var side in new[] { 1, -1 })
+        {
+            AssertGeometry.Equal(expected, clearance.Nearest(side, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, $"side {side}");
+        }
+    }
+
+    /// <summary>
+    /// A leg that comes back to the plane of the bend from one side of it and ends 2 mm short, which is less than half of the tube: its tip
+    /// is level with the tool whichever face is down, and leans towards it.
+    /// </summary>
+    [Theory]
+    [InlineData(90)]
+    [InlineData(-90)]
+    public void A_tip_that_ends_just_short_of_the_plane_is_level_with_the_tool(double roll)
+    {
+        double[] legs = [300, 200, 80, 100, 78];
+        (double, double)[] bends = [(0, 90), (roll, 90), (0, 90), (0, 89.5)];
+        var clearance = ToolClearance.Of(Swings(legs, bends), new(0, TubeEnd.A, default), bend => bend != 0, Lines.Mm(Radius));
+
+        var finished = Lines.Of(Lines.Bender(Radius), legs, bends).Centreline();
+        var expected = FromAxis(finished.EndB - finished.Arcs[0].Centre, finished.Arcs[0].Start.Axis);
+        foreach (var side in new[] { 1, -1 })
+        {
+            AssertGeometry.Equal(expected, clearance.Nearest(side, Lines.Mm(500), Lines.Mm(4.75))!.Value.Millimetres, $"side {side}");
+        }
+    }
+
     /// <summary>Legs that stand up from the plane of the bend between them, on one side of it or on both.</summary>
     [Theory]
     [InlineData(90, 90)]

@@ -60,6 +60,30 @@ public class NoClearanceTests
             StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// A hook that comes back past the tool and slants out of the plane of bend 2: bend 1 has tan 71.565° = 3 and its tool needs more
+    /// straight than lies between the two. Seen along the former's axis the hook begins 90 along and 10 beside the former's middle and goes
+    /// back 4 for every 3 towards it: 46 from it after 78, there 78 · 0.6 · sin(roll) out of the plane. Half of the tube is 2.38.
+    /// </summary>
+    [Theory]
+    [InlineData(1.9, 47, true)] // 1.55 out of the plane
+    [InlineData(1.9, 45.9, false)]
+    [InlineData(3.8, 47, false)] // 3.1: it lies over the tool with one face down
+    public void Tube_within_half_its_diameter_of_the_plane_is_level_with_the_tool(double roll, double body, bool isHit)
+    {
+        var turn = 2 * Math.Atan(3) * 180 / Math.PI;
+        var line = Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(body) }, [100, 100, 200], (0, turn), (roll, 90))
+            .FirstBendOn(Lines.Bender(10, "first") with { Follow = Lines.Mm(150) });
+        if (isHit)
+        {
+            Assert.Contains("comes within 46.0 mm", OneFinding.Of(line).Message, StringComparison.Ordinal);
+        }
+        else
+        {
+            OneFinding.None(line);
+        }
+    }
+
     [Fact]
     public void Tube_that_passes_over_the_tool_does_not_hit_it() =>
         OneFinding.None(Lines.Of(Lines.Bender(10) with { Body = Lines.Mm(60) }, [200, 90, 200], (0, 90), (90, 90)));
