@@ -81,8 +81,8 @@ internal static class HelpExamples
 
             output.WriteLine();
             output.WriteLine(Wrapped.Text(
-                "Exit codes: 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could not be written, "
-                    + "4 a mistake in bendsheet itself.",
+                "Exit codes: 0 done, 1 something cannot be made, 2 the file or the command line is wrong, 3 the result could not be "
+                    + "written, 4 a mistake in bendsheet itself.",
                 width));
             return ExitCodes.Done;
         }
