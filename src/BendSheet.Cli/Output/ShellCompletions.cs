@@ -16,7 +16,8 @@ public static class ShellCompletions
             for word in $("$1" "[suggest:${#line}]" "$line" 2>/dev/null); do
                 # A name with a space in it is typed with a backslash before the space.
                 word="$(printf '%q' "$word")"
-                if [[ "$word" == "$current"* ]]; then COMPREPLY+=("$word"); fi
+                # Options only after a dash: elsewhere a file comes first.
+                if [[ "$word" == "$current"* && ( "$word" != -* || "$current" == -* ) ]]; then COMPREPLY+=("$word"); fi
             done
         }
         complete -o default -F _bendsheet bendsheet
@@ -32,6 +33,8 @@ public static class ShellCompletions
             local -a found
             found=("${(@f)$(bendsheet "[suggest:${#line}]" "$line" 2>/dev/null)}")
             found=(${found:#})
+            # Options only after a dash: elsewhere a file comes first.
+            [[ $words[CURRENT] == -* ]] || found=(${found:#-*})
             if (( ${#found} )); then compadd -a found; else _files; fi
         }
         compdef _bendsheet bendsheet
@@ -43,9 +46,16 @@ public static class ShellCompletions
         #   bendsheet completions fish > ~/.config/fish/completions/bendsheet.fish
         function __bendsheet_found
             set -l line (commandline -cp)
-            bendsheet "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null
+            set -l found (bendsheet "[suggest:"(string length -- "$line")"]" "$line" 2>/dev/null | string match -r '.+')
+            # Options only after a dash: elsewhere a file comes first.
+            string match -q -- '-*' (commandline -ct); or set found (string match -v -- '-*' $found)
+            if count $found >/dev/null
+                printf '%s\n' $found
+            else
+                __fish_complete_path (commandline -ct)
+            end
         end
-        complete -c bendsheet -a '(__bendsheet_found)'
+        complete -c bendsheet -f -a '(__bendsheet_found)'
 
         """;
 
@@ -55,7 +65,8 @@ public static class ShellCompletions
         Register-ArgumentCompleter -Native -CommandName bendsheet -ScriptBlock {
             param($wordToComplete, $commandAst, $cursorPosition)
             $line = $commandAst.ToString().PadRight($cursorPosition).Substring(0, $cursorPosition)
-            bendsheet "[suggest:$cursorPosition]" "$line" 2>$null | ForEach-Object {
+            # Options only after a dash: elsewhere a file comes first.
+            bendsheet "[suggest:$cursorPosition]" "$line" 2>$null | Where-Object { $wordToComplete -like '-*' -or $_ -notlike '-*' } | ForEach-Object {
                 $typed = if ($_ -match '\s') { "'$_'" } else { $_ }
                 [System.Management.Automation.CompletionResult]::new($typed, $_, 'ParameterValue', $_)
             }

@@ -62,6 +62,8 @@ public class CompletionTests : AtTheTerminal
     [InlineData("bendsheet print samples/finch.yaml --paper l", "letter")]
     [InlineData("bendsheet check CAR --line le", @"left\ door")]
     [InlineData("bendsheet check sampl", "")]
+    [InlineData("bendsheet check ", "")]
+    [InlineData("bendsheet check --l", "--line")]
     public void A_real_bash_completes(string line, string offered)
     {
         if (!File.Exists("/bin/bash"))
