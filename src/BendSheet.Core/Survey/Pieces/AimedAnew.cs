@@ -39,13 +39,13 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         }
 
         var now = (double[])errors.Clone();
-        double[] Off(double[] tried) => PieceLanding.Of(whole.With(tried)).OffFrom(port, template.Wanted);
         for (var step = 0; step < Refinements; step++)
         {
-            var off = Vector<double>.Build.DenseOfArray(Off(now));
-            var all = PieceEstimate.Slopes(whole, now, places => PieceLanding.Of(places).OffFrom(port, template.Wanted));
+            var places = whole.With(now);
+            var off = Vector<double>.Build.DenseOfArray(PieceLanding.Of(places).OffFrom(port, template.Wanted));
+            var motions = whole.Motions(places);
             var slopes = Matrix<double>.Build.DenseOfColumnArrays(
-                free.Select(i => all[i].Select(part => part * whole.Errors[i].Scatter).ToArray()));
+                free.Select(i => Slope(motions[i], places, whole.Errors[i].Scatter, template.Wanted)));
             var changed = Vector<double>.Build.DenseOfEnumerable(free.Select(i => (now[i] - errors[i]) / whole.Errors[i].Scatter));
             var normal = slopes.TransposeThisAndMultiply(slopes) + (Cost * Matrix<double>.Build.DenseIdentity(free.Length));
             var by = normal.Cholesky().Solve(-slopes.TransposeThisAndMultiply(off) - (Cost * changed));
@@ -69,6 +69,15 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         return RouteLayout.Of(aimed).Layout is { } anew && anew.Legs.All(leg => leg.StraightLeft >= Length.Zero)
             ? new(aimed, Length.FromMillimetres(landing.MissTo(port)), Angle.FromRadians(landing.AskewTo(port)))
             : null;
+    }
+
+    /// <summary>How what is off changes with an error, for one standard deviation of it: by central differences at end B.</summary>
+    private static double[] Slope(PieceMotion motion, PiecePlaces places, double scatter, WantedFit wanted)
+    {
+        const double Step = 0.01;
+        var (way, turning) = (motion.OfEndB(places), motion.Beyond.Turning.Cross(places.LastDirection));
+        PieceLanding At(double by) => PieceLanding.Of(places.EndB + (by * scatter * way), places.LastDirection + (by * scatter * turning));
+        return [.. At(Step).OffFrom(At(-Step), wanted).Select(part => part / (2 * Step))];
     }
 
     /// <summary>Further than so many deviations in one go the first order is not to be believed.</summary>

@@ -139,6 +139,46 @@ internal sealed class BentPiece
         return shape;
     }
 
+    /// <summary>How it moves with each of <see cref="Errors"/>.</summary>
+    /// <param name="places">Where it is.</param>
+    public PieceMotion[] Motions(PiecePlaces places) => [.. Errors.Select(error => Motion(error, places))];
+
+    private PieceMotion Motion(PieceError error, PiecePlaces places)
+    {
+        if (error.Kind == PieceErrorKind.EndA)
+        {
+            return new(0, default, Twist.Along(Frame.Default.Direction), error);
+        }
+
+        if (error.Kind == PieceErrorKind.EndB)
+        {
+            return new(_layout.Bends.Length + 1, places.LastDirection, default, error);
+        }
+
+        var (begin, end) = places.Bends[error.Bend - 1];
+        if (error.Kind == PieceErrorKind.Mark)
+        {
+            return new(error.Bend, begin.Direction, Twist.Along(begin.Direction - end.Direction), error);
+        }
+
+        var back = places.Touched[error.Bend]!.Value;
+        if (error.Kind == PieceErrorKind.Roll)
+        {
+            var rolled = Twist.About(begin.Direction, begin.Position);
+            return new(error.Bend, rolled.At(back), rolled, error);
+        }
+
+        // The middle of the arc turns half as far, about the middle of the former, which stays where the held side is.
+        var radius = _layout.Bends[error.Bend - 1].Radius.Millimetres;
+        var isHeldAtA = _held[error.Bend - 1] == TubeEnd.A;
+        var half = 0.5 * Twist.About(begin.Axis, begin.Position + (radius * begin.Side)).At(back);
+        return new(
+            error.Bend,
+            isHeldAtA ? half : half - (radius * begin.Direction),
+            Twist.About(begin.Axis, isHeldAtA ? end.Position : begin.Position),
+            error);
+    }
+
     private IEnumerable<PieceError> PossibleErrors()
     {
         var ends = HandScatter.CommonPractice.Mark.Millimetres;
@@ -198,6 +238,7 @@ internal sealed class BentPiece
     {
         var (turned, rolled, straights) = shape;
         var backs = new Vector3D?[turned.Length + 2];
+        var bends = new (Frame Begin, Frame End)[turned.Length];
         var frame = Frame.Default;
         backs[0] = frame.Position;
         for (var i = 0; i < turned.Length; i++)
@@ -217,12 +258,13 @@ internal sealed class BentPiece
                 backs[i + 1] = middle.Position - (_halfWidth * middle.Side);
             }
 
-            frame = frame.Bent(bend.Radius, turn);
+            bends[i] = (frame, frame.Bent(bend.Radius, turn));
+            frame = bends[i].End;
         }
 
         frame = frame.Advanced(Length.FromMillimetres(straights[^1]));
         backs[^1] = IsWhole ? frame.Position : null;
-        return new(backs, frame.Position, frame.Direction, turned, rolled);
+        return new(backs, frame.Position, frame.Direction, turned, rolled) { Bends = bends };
     }
 }
 
@@ -242,6 +284,9 @@ internal sealed record BentShape(double[] Turned, double[] Rolled, double[] Stra
 internal sealed record PiecePlaces(
     Vector3D?[] Touched, Vector3D EndB, Vector3D LastDirection, double[] Turned, double[] Rolled)
 {
+    /// <summary>Where each bend that is made begins, rolled into its plane, and where it ends.</summary>
+    public required (Frame Begin, Frame End)[] Bends { get; init; }
+
     /// <summary>What would be read, in millimetres or radians.</summary>
     public double ValueOf(PieceQuantity quantity) => quantity.Kind switch
     {

@@ -50,12 +50,12 @@ internal sealed class PieceChecks
         }
 
         PieceQuantity[] quantities = [.. Quantities(places)];
-        var slopes = PieceEstimate.Slopes(
-            piece, new double[piece.Errors.Length], now => [.. quantities.Select(one => now.ValueOf(one) / tape)]);
-        var candidates = quantities.Select((one, i) => new Candidate(
-            one,
-            [.. slopes.Select(slope => slope[i])],
-            [.. slopes.Select((slope, error) => slope[i] * piece.Errors[error].Scatter * piece.Errors[error].Scatter)])).ToList();
+        var motions = piece.Motions(places);
+        var candidates = quantities.Select(one =>
+        {
+            double[] slope = [.. motions.Select(motion => motion.Of(one, places) / tape)];
+            return new Candidate(one, slope, [.. slope.Select((part, error) => part * piece.Errors[error].Scatter * piece.Errors[error].Scatter)]);
+        }).ToList();
         var checks = new PieceChecks(piece, candidates);
         PieceQuantity[] chosen = [.. checks.Chosen().OrderBy(one => (one.From, one.To))];
         return [.. chosen, .. checks.Unseen()];

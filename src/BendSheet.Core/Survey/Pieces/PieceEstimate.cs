@@ -65,7 +65,7 @@ internal sealed class PieceEstimate
         for (var step = 0; ; step++)
         {
             var places = piece.With(errors);
-            var slopes = Matrix<double>.Build.DenseOfColumnArrays(Slopes(piece, errors, Read));
+            var slopes = Slopes(piece, places, measured);
             var residuals = Residuals(measured, Read(places));
             var linear = residuals + (slopes * Vector<double>.Build.DenseOfArray(errors));
             var solved = Steadiness.Select(steady => new Solved(piece, slopes, linear, cause, steady)).MinBy(one => one.Misfit)!;
@@ -109,20 +109,12 @@ internal sealed class PieceEstimate
         return Math.Max(0, vector * (_covariance * vector));
     }
 
-    /// <summary>How quantities change with the errors of a piece, by central differences.</summary>
-    public static double[][] Slopes(BentPiece piece, double[] errors, Func<PiecePlaces, double[]> quantities)
+    /// <summary>How what was measured changes with the errors, in its own deviations.</summary>
+    private static Matrix<double> Slopes(BentPiece piece, PiecePlaces places, IReadOnlyList<WeighedPiece> measured)
     {
-        var columns = new double[errors.Length][];
-        for (var i = 0; i < errors.Length; i++)
-        {
-            var step = 0.01 * piece.Errors[i].Scatter;
-            var (more, less) = ((double[])errors.Clone(), (double[])errors.Clone());
-            more[i] += step;
-            less[i] -= step;
-            columns[i] = [.. quantities(piece.With(more)).Zip(quantities(piece.With(less)), (up, down) => (up - down) / (2 * step))];
-        }
-
-        return columns;
+        var motions = piece.Motions(places);
+        return Matrix<double>.Build.Dense(
+            measured.Count, motions.Length, (i, k) => motions[k].Of(measured[i].Quantity, places) / measured[i].Deviation);
     }
 
     private static Vector<double> Residuals(IReadOnlyList<WeighedPiece> measured, double[] now) => Vector<double>.Build.Dense(

@@ -16,9 +16,11 @@ internal readonly record struct PieceLanding(double Ahead, double Aside, Vector3
     private const double OnStraight = 1e-6;
 
     /// <summary>Of a piece.</summary>
-    public static PieceLanding Of(PiecePlaces places)
+    public static PieceLanding Of(PiecePlaces places) => Of(places.EndB, places.LastDirection);
+
+    /// <summary>Of an end B and the direction of its straight.</summary>
+    public static PieceLanding Of(Vector3D b, Vector3D way)
     {
-        var (b, way) = (places.EndB, places.LastDirection);
         var aside = Places.AsideOf(b);
         return aside <= OnStraight
             ? new(b.X, 0, way)

@@ -68,6 +68,39 @@ public class BentPieceTests
             nominal.Straights.Sum() + (15 * nominal.Turned.Sum()), shape.Straights.Sum() + (15 * shape.Turned.Sum()), 9);
     }
 
+    /// <summary>Against central differences of the piece walked anew, for every error and everything that can be measured.</summary>
+    [Theory]
+    [InlineData(TubeEnd.A)]
+    [InlineData(TubeEnd.B)]
+    public void It_moves_with_each_error_as_it_does_when_it_is_bent_again(TubeEnd held) => Shape.Roomy.Sample(
+        shape =>
+        {
+            var layout = CarPlan.Line(shape.Template()).Layout!;
+            var piece = new BentPiece(layout, [.. layout.Bends.Select(_ => held)], Lines.Tube.OutsideDiameter);
+            var places = piece.Nominal;
+            PieceQuantity[] quantities =
+            [
+                .. PieceChecks.Quantities(places),
+                .. Enumerable.Range(1, piece.Bends + 1).SelectMany(
+                    to => new PieceQuantity[] { new(PieceKind.Ahead, 0, to), new(PieceKind.Aside, 0, to) }),
+                .. Enumerable.Range(1, piece.Bends).SelectMany(
+                    bend => new PieceQuantity[] { new(PieceKind.Bend, 0, bend), new(PieceKind.Roll, 0, bend) }),
+            ];
+            foreach (var (i, motion) in piece.Motions(places).Index())
+            {
+                const double Step = 1e-6;
+                var (more, less) = (new double[piece.Errors.Length], new double[piece.Errors.Length]);
+                (more[i], less[i]) = (Step, -Step);
+                var (up, down) = (piece.With(more), piece.With(less));
+                Assert.All(quantities, quantity => Assert.Equal(
+                    (up.ValueOf(quantity) - down.ValueOf(quantity)) / (2 * Step), motion.Of(quantity, places), 1e-2));
+                Assert.InRange(((1 / (2 * Step) * (up.EndB - down.EndB)) - motion.OfEndB(places)).Norm, 0, 1e-2);
+                var turning = motion.Beyond.Turning.Cross(places.LastDirection);
+                Assert.InRange(((1 / (2 * Step) * (up.LastDirection - down.LastDirection)) - turning).Norm, 0, 1e-4);
+            }
+        },
+        iter: 200);
+
     [Fact]
     public void What_is_not_bent_yet_is_straight_tube()
     {
