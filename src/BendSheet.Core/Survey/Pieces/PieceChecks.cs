@@ -54,7 +54,8 @@ internal sealed class PieceChecks
         var candidates = quantities.Select(one =>
         {
             double[] slope = [.. motions.Select(motion => motion.Of(one, places) / tape)];
-            return new Candidate(one, slope, [.. slope.Select((part, error) => part * piece.Errors[error].Scatter * piece.Errors[error].Scatter)]);
+            return new Candidate(
+                one, slope, [.. slope.Select((part, error) => part * piece.Errors[error].Scatter * piece.Errors[error].Scatter)]);
         }).ToList();
         var checks = new PieceChecks(piece, candidates);
         PieceQuantity[] chosen = [.. checks.Chosen().OrderBy(one => (one.From, one.To))];
