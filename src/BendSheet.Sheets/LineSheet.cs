@@ -24,7 +24,7 @@ internal sealed class LineSheet
 
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
-    private const double MoreForABend = 8;
+    private const double MoreForABend = 12;
 
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
@@ -40,7 +40,9 @@ internal sealed class LineSheet
     private readonly IReadOnlyList<Block> _before;
     private readonly IReadOnlyList<Block> _first;
     private readonly TwoColumns _checks;
-    private readonly TwoColumns _after;
+
+    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, where that saves a page.</summary>
+    private readonly TwoColumns[] _after;
     private readonly Block _continued;
 
     private LineSheet(SheetContent sheet, TextMeasure measure, double width, double height)
@@ -71,11 +73,15 @@ internal sealed class LineSheet
         var besides = PageFlow.Spread(_before, HeightOf).Count == 1 && withCautions.LeastHeight <= Left(_before);
         _first = [.. _before, .. (besides ? withCautions : new(order, width)).Blocks(Left(_before), HeightOf(1))];
         _checks = new(besides ? [Checks] : [Checks, Cautions], width);
-        var after = new TwoColumns([.. order, Checks, Cautions], width);
+        _after = [After(Cautions), After(column => CautionList.RunOn(measure, column))];
 
         // The checks are not parted: between two cautions the columns may end more evenly.
-        var even = new TwoColumns([.. order, Cautions, Checks], width);
-        _after = even.LeastHeight + WorthAnotherOrder < after.LeastHeight ? even : after;
+        TwoColumns After(Func<double, IEnumerable<Block>> cautions)
+        {
+            var last = new TwoColumns([.. order, Checks, cautions], width);
+            var even = new TwoColumns([.. order, cautions, Checks], width);
+            return even.LeastHeight + WorthAnotherOrder < last.LeastHeight ? even : last;
+        }
     }
 
     /// <summary>The pages of a sheet.</summary>
@@ -88,33 +94,40 @@ internal sealed class LineSheet
         SheetContent sheet, IEnumerable<SheetContent> twins, TextMeasure measure, double width, double height)
     {
         var own = new LineSheet(sheet, measure, width, height);
-        var rooms = twins.Select(twin => new LineSheet(twin, measure, width, height).Room()).Append(own.Room()).ToList();
-        var blocks = rooms.TrueForAll(room => room.OnOnePage)
-            ? own.OnOnePage(rooms.Min(room => room.Height))
-            : own.OnSeveral(rooms.Where(room => !room.OnOnePage).Min(room => room.Height));
+        var room = own.Room();
+        var rooms = twins.Select(twin => new LineSheet(twin, measure, width, height).Room()).Append(room).ToList();
+        var blocks = rooms.TrueForAll(one => one.After is not null)
+            ? own.OnOnePage(rooms.Min(one => one.Height), room.After!)
+            : own.OnSeveral(rooms.Select(one => one.After is null ? one.Height : double.PositiveInfinity).Min());
         return [.. PageFlow.Spread(blocks, own.HeightOf).Select((page, i) => i == 0 ? page : Under(own._continued, page))];
     }
 
-    /// <summary>What the views may take, and whether all of the sheet is on one page then.</summary>
-    private (bool OnOnePage, double Height) Room()
+    /// <summary>What the views may take, and what stands below them if all of the sheet is on one page then.</summary>
+    private (TwoColumns? After, double Height) Room()
     {
         var left = Left(_before);
-        var forAll = left - _after.Height >= _leastViews ? _after.Height : _after.LeastHeight;
-        var onOne = Math.Min(left - forAll, MostViews);
+        foreach (var after in PageFlow.Spread(_before, HeightOf).Count == 1 ? _after : [])
+        {
+            var onOne = Math.Min(left - (left - after.Height >= _leastViews ? after.Height : after.LeastHeight), MostViews);
+            if (onOne >= _leastViews && IsClear(onOne))
+            {
+                return (after, onOne);
+            }
+        }
 
-        // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
-        return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
-            && _views.PictureAt(_width, onOne) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
-            && (_views.At(_width, onOne).Labels is var labels
-                && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels))
-            ? (true, onOne)
-            : (false, ViewsOfSeveral());
+        return (null, ViewsOfSeveral());
     }
 
-    private IReadOnlyList<Block> OnOnePage(double views)
+    /// <summary>Bends need not share numbers in the picture from which the piece is bent for the sake of a page.</summary>
+    private bool IsClear(double views) =>
+        _views.PictureAt(_width, views) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
+        && _views.At(_width, views).Labels is var labels
+        && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels);
+
+    private IReadOnlyList<Block> OnOnePage(double views, TwoColumns after)
     {
         Block[] upper = [.. _before, .. _views.At(_width, views).Blocks];
-        return [.. upper, .. _after.Blocks(Left(upper), HeightOf(1))];
+        return [.. upper, .. after.Blocks(Left(upper), HeightOf(1))];
     }
 
     private IReadOnlyList<Block> OnSeveral(double views)

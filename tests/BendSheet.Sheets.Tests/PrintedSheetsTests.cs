@@ -200,6 +200,8 @@ public class PrintedSheetsTests
     [InlineData(3, Paper.A4)]
     [InlineData(3, Paper.Letter)]
     [InlineData(4, Paper.A4)]
+    [InlineData(4, Paper.Letter)]
+    [InlineData(5, Paper.A4)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);
@@ -218,32 +220,44 @@ public class PrintedSheetsTests
             $"bend {bend}"));
     }
 
-    [Theory]
-    [InlineData(Paper.A4)]
-    [InlineData(Paper.Letter)]
-    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages(Paper paper)
+    private const string LongWithClips = """
+        project: Finch
+        units: mm
+        tube: {od: 3/16 in, wall: 0.028 in, material: copper-nickel}
+        bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}
+        fittings:
+          an3: {flare: single 37, takes: 0.5, slide-on: [{nut: 17}, {sleeve: 9}], straight: 35}
+        wanted: {miss: 1 m, askew: 90}
+        tolerance: {straight: 1, bend: 1.5, rotate: 3}
+        clips: {every: 300, from-ends: 60, hole: 5}
+        lines:
+          rear:
+            from: {at: master cylinder, fitting: an3}
+            to: {at: bracket, fitting: an3, trim: 25}
+            rows:
+              - {straight: 125, bend: 60}
+              - {straight: 150, rotate: 120 ccw, bend: 75}
+              - {straight: 1770, rotate: 90 cw, bend: 25, note: over the differential}
+              - {straight: 95, rotate: 180, bend: 25}
+              - {straight: 165}
+        """;
+
+    /// <summary>Its cautions run on as one text, as large as ever and each after its own sign.</summary>
+    [Fact]
+    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_of_A4()
     {
-        var yaml = Printed.Head.Replace(
-            "bender: {radius: 9/16 in}",
-            "bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}",
-            StringComparison.Ordinal)
-            .Replace(
-                "lines:",
-                "tolerance: {straight: 1, bend: 1.5, rotate: 3}\nclips: {every: 300, from-ends: 60, hole: 5}\nlines:",
-                StringComparison.Ordinal)
-            + """
-              rear:
-                from: {at: master cylinder, fitting: an3}
-                to: {at: bracket, fitting: an3, trim: 25}
-                rows:
-                  - {straight: 125, bend: 60}
-                  - {straight: 150, rotate: 120 ccw, bend: 75}
-                  - {straight: 1770, rotate: 90 cw, bend: 25, note: over the differential}
-                  - {straight: 95, rotate: 180, bend: 25}
-                  - {straight: 165}
-            """;
-        FillsTwoPages(yaml, paper);
+        var page = Assert.Single(Printed.Pages(Printed.Sheets(LongWithClips)));
+        var text = Printed.Text([page]);
+        Assert.All(Cautions.All, caution => Assert.Contains("!" + Printed.WithoutBlanks(caution), text, StringComparison.Ordinal));
+        Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)]));
+
+        // On the strip, in the table, and in the picture from which the piece is bent.
+        var numbers = page.GetWords().Select(word => word.Text).ToList();
+        Assert.All(["1", "2", "3", "4"], bend => Assert.True(numbers.Count(number => string.Equals(number, bend)) >= 3, bend));
     }
+
+    [Fact]
+    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages_of_Letter() => FillsTwoPages(LongWithClips, Paper.Letter);
 
     [Theory]
     [InlineData(6, Paper.A4)]
