@@ -87,6 +87,33 @@ public class EveryPageTests
         Assert.All(one.Page.Alternatives, words => Assert.False(string.IsNullOrWhiteSpace(words)));
     });
 
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Cautions_are_nine_points_or_larger(string kind)
+    {
+        var (job, pages) = (Jobs[kind], Recorded(Jobs[kind]));
+        var large = Printed.WithoutBlanks(string.Concat(
+            pages.SelectMany(one => one.Page.Things).Where(thing => thing.Points >= 9).Select(thing => thing.Text)));
+        Assert.All(Warnings(job), words => Assert.Contains(Printed.WithoutBlanks(words), large, StringComparison.Ordinal));
+    }
+
+    /// <summary>All that somebody comes to harm or spoils a tube by who overlooks it.</summary>
+    private static IEnumerable<string> Warnings(PrintJob job)
+    {
+        var bar = job.Lines.Where(_ => job.FullSize != FullSizePages.None)
+            .Select(line => FullSizeWords.ProvingBar(ProvingBar.Length, line.Notation));
+        var cover = job.Cover is { } content ? content.SectionsAbove.Concat(content.Sections).Select(section => section.Remark) : [];
+        return
+        [
+            .. job.Lines.SelectMany(line => Cautions.All.Concat(line.ReadFirst).Concat(line.Order)),
+            .. job.Lines.SelectMany(line => line.Steps).SelectMany(step => new[] { step.Text, step.Note }),
+            .. bar,
+            .. cover,
+            .. job.Commissioning is { } commissioning ? [commissioning.Disclaimer] : Array.Empty<string>(),
+            .. job.Tags is null ? [] : TagWords.HowTo,
+        ];
+    }
+
     [Fact]
     public void Drawings_alone_say_what_the_sheet_says()
     {
