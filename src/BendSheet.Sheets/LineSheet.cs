@@ -30,6 +30,9 @@ internal sealed class LineSheet
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 200;
 
+    /// <summary>So much of a page is not left to begin the next one.</summary>
+    private const double HalfBlank = 90;
+
     /// <summary>Of the page, for the checks to stand last.</summary>
     private const double WorthAnotherOrder = 5;
 
@@ -136,11 +139,16 @@ internal sealed class LineSheet
         return [.. upper, .. _checks.Blocks(Left(upper), HeightOf(1))];
     }
 
-    /// <summary>What checks and cautions leave of the page that the order of work ends on, or else of the next one.</summary>
+    /// <summary>
+    /// What checks and cautions leave of the page that the order of work ends on; or all that is left of it, where it would be half blank
+    /// otherwise; or else what they leave of the next one.
+    /// </summary>
     private double ViewsOfSeveral()
     {
-        var here = Left(_first) - _checks.Height;
-        return Math.Min(here >= LeastViewsOfSeveralPages ? here : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
+        var left = Left(_first);
+        var here = left - _checks.Height;
+        return Math.Min(
+            here >= LeastViewsOfSeveralPages ? here : left >= HalfBlank ? left : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
     }
 
     private double HeightOf(int page) => page == 0 ? _height : _height - _continued.Height;
