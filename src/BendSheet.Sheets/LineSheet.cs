@@ -17,6 +17,12 @@ internal sealed class LineSheet
     private const double LeastViews = 27;
     private const double MostViews = 110;
 
+    /// <summary>With less the columns below them give up beginning with a heading: what is read from the views is worth more.</summary>
+    private const double LargeViews = 60;
+
+    /// <summary>With less than this the cautions run on, which makes room for the views.</summary>
+    private const double FairViews = 50;
+
     /// <summary>
     /// So long is the pictorial view at least, if it can be at all: drawn shorter, a tube of four bends is hidden by its own numbers.
     /// </summary>
@@ -44,7 +50,7 @@ internal sealed class LineSheet
     private readonly IReadOnlyList<Block> _first;
     private readonly TwoColumns _checks;
 
-    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, where that saves a page.</summary>
+    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, run on.</summary>
     private readonly TwoColumns[] _after;
     private readonly Block _continued;
 
@@ -105,20 +111,23 @@ internal sealed class LineSheet
         return [.. PageFlow.Spread(blocks, own.HeightOf).Select((page, i) => i == 0 ? page : Under(own._continued, page))];
     }
 
-    /// <summary>What the views may take, and what stands below them if all of the sheet is on one page then.</summary>
+    /// <summary>
+    /// What the views may take, and what stands below them if all of the sheet is on one page then: shorter where the views need the room.
+    /// </summary>
     private (TwoColumns? After, double Height) Room()
     {
+        (TwoColumns? After, double Height) room = (null, 0);
         var left = Left(_before);
         foreach (var after in PageFlow.Spread(_before, HeightOf).Count == 1 ? _after : [])
         {
-            var onOne = Math.Min(left - (left - after.Height >= _leastViews ? after.Height : after.LeastHeight), MostViews);
-            if (onOne >= _leastViews && IsClear(onOne))
+            var onOne = Math.Min(left - (left - after.Height >= LargeViews ? after.Height : after.LeastHeight), MostViews);
+            if (room.Height < FairViews && onOne >= _leastViews && IsClear(onOne))
             {
-                return (after, onOne);
+                room = (after, onOne);
             }
         }
 
-        return (null, ViewsOfSeveral());
+        return room.After is null ? (null, ViewsOfSeveral()) : room;
     }
 
     /// <summary>Bends need not share numbers in the picture from which the piece is bent for the sake of a page.</summary>

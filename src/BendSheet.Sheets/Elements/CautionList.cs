@@ -16,7 +16,7 @@ internal static class CautionList
             .. Cautions.All.SelectMany(caution => Paragraph.Remark(Sign, caution, TextStyle.Body, measure, width)),
         ];
 
-    /// <summary>As one text with a sign before each: not smaller, but by a quarter shorter, where that saves a page.</summary>
+    /// <summary>As one text with a sign before each: not smaller, but by a quarter shorter, where the page needs the room.</summary>
     public static IEnumerable<Block> RunOn(TextMeasure measure, double width)
     {
         var text = string.Concat(Cautions.All.Select(caution => $"{Sign} {caution} "));

@@ -28,6 +28,9 @@ internal sealed class StepDrawing
     private const double ArrowHead = 1.8;
     private const double BreakReach = 1.6;
 
+    /// <summary>White above and below the number.</summary>
+    private const double NumberGap = 0.3;
+
     /// <summary>In radii of the former; the first as long as it is.</summary>
     private static readonly double?[] LongestStraights = [null, 30, 20, 14, 10, 7, 5, 4, 3, 2];
 
@@ -110,12 +113,11 @@ internal sealed class StepDrawing
         }
 
         canvas.Circle(former, radius, Canvas.Thick);
-        var style = Fits(TextStyle.Label, radius) ? TextStyle.Label : ViewLabels.Style;
-        canvas.Text(_number, style, former.X, former.Y + (style.CapHeight / 2), Align.Centre);
         PagePoint[] tube = [.. _before.Select(point => point + down)];
         canvas.Path(tube, TubeWidth, flatEnds: true);
         canvas.Path(tube, TubeWidth - (2 * Canvas.Medium), white: true, flatEnds: true);
         DrawBreaks(canvas, tube);
+        DrawNumber(canvas, former, Fits(TextStyle.Label, radius) ? TextStyle.Label : ViewLabels.Style);
         DrawJaws(canvas, down);
         if (_moment == StepMoment.Pull)
         {
@@ -260,6 +262,14 @@ internal sealed class StepDrawing
         }
     }
 
+    /// <summary>Also where tube that is bent already passes in front of the former.</summary>
+    private void DrawNumber(Canvas canvas, PagePoint middle, TextStyle style)
+    {
+        var (half, cap) = (style.Width(_number) / 2, style.CapHeight);
+        canvas.Blank(middle.X - half, middle.Y - (cap / 2) - NumberGap, 2 * half, cap + (2 * NumberGap));
+        canvas.Text(_number, style, middle.X, middle.Y + (cap / 2), Align.Centre);
+    }
+
     /// <summary>On both sides of the held tube, beside the former.</summary>
     private void DrawJaws(Canvas canvas, PagePoint down)
     {
@@ -286,17 +296,4 @@ internal sealed class StepDrawing
             canvas.Line(arc[^1].X, arc[^1].Y, barb.X, barb.Y, Canvas.Thick);
         }
     }
-}
-
-/// <summary>What is drawn of a pull.</summary>
-internal enum StepMoment
-{
-    /// <summary>Before it, and dashed after it.</summary>
-    Pull,
-
-    /// <summary>Before it.</summary>
-    Ready,
-
-    /// <summary>After it.</summary>
-    Made,
 }
