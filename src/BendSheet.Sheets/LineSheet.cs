@@ -17,6 +17,12 @@ internal sealed class LineSheet
     private const double LeastViews = 27;
     private const double MostViews = 110;
 
+    /// <summary>With less the columns below them give up beginning with a heading: what is read from the views is worth more.</summary>
+    private const double LargeViews = 60;
+
+    /// <summary>With less than this the cautions run on, which makes room for the views.</summary>
+    private const double FairViews = 50;
+
     /// <summary>
     /// So long is the pictorial view at least, if it can be at all: drawn shorter, a tube of four bends is hidden by its own numbers.
     /// </summary>
@@ -24,11 +30,14 @@ internal sealed class LineSheet
 
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
-    private const double MoreForABend = 8;
+    private const double MoreForABend = 12;
 
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 200;
+
+    /// <summary>So much of a page is not left to begin the next one.</summary>
+    private const double HalfBlank = 90;
 
     /// <summary>Of the page, for the checks to stand last.</summary>
     private const double WorthAnotherOrder = 5;
@@ -40,7 +49,9 @@ internal sealed class LineSheet
     private readonly IReadOnlyList<Block> _before;
     private readonly IReadOnlyList<Block> _first;
     private readonly TwoColumns _checks;
-    private readonly TwoColumns _after;
+
+    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, run on.</summary>
+    private readonly TwoColumns[] _after;
     private readonly Block _continued;
 
     private LineSheet(SheetContent sheet, TextMeasure measure, double width, double height)
@@ -71,11 +82,15 @@ internal sealed class LineSheet
         var besides = PageFlow.Spread(_before, HeightOf).Count == 1 && withCautions.LeastHeight <= Left(_before);
         _first = [.. _before, .. (besides ? withCautions : new(order, width)).Blocks(Left(_before), HeightOf(1))];
         _checks = new(besides ? [Checks] : [Checks, Cautions], width);
-        var after = new TwoColumns([.. order, Checks, Cautions], width);
+        _after = [After(Cautions), After(column => CautionList.RunOn(measure, column))];
 
         // The checks are not parted: between two cautions the columns may end more evenly.
-        var even = new TwoColumns([.. order, Cautions, Checks], width);
-        _after = even.LeastHeight + WorthAnotherOrder < after.LeastHeight ? even : after;
+        TwoColumns After(Func<double, IEnumerable<Block>> cautions)
+        {
+            var last = new TwoColumns([.. order, Checks, cautions], width);
+            var even = new TwoColumns([.. order, cautions, Checks], width);
+            return even.LeastHeight + WorthAnotherOrder < last.LeastHeight ? even : last;
+        }
     }
 
     /// <summary>The pages of a sheet.</summary>
@@ -88,33 +103,43 @@ internal sealed class LineSheet
         SheetContent sheet, IEnumerable<SheetContent> twins, TextMeasure measure, double width, double height)
     {
         var own = new LineSheet(sheet, measure, width, height);
-        var rooms = twins.Select(twin => new LineSheet(twin, measure, width, height).Room()).Append(own.Room()).ToList();
-        var blocks = rooms.TrueForAll(room => room.OnOnePage)
-            ? own.OnOnePage(rooms.Min(room => room.Height))
-            : own.OnSeveral(rooms.Where(room => !room.OnOnePage).Min(room => room.Height));
+        var room = own.Room();
+        var rooms = twins.Select(twin => new LineSheet(twin, measure, width, height).Room()).Append(room).ToList();
+        var blocks = rooms.TrueForAll(one => one.After is not null)
+            ? own.OnOnePage(rooms.Min(one => one.Height), room.After!)
+            : own.OnSeveral(rooms.Select(one => one.After is null ? one.Height : double.PositiveInfinity).Min());
         return [.. PageFlow.Spread(blocks, own.HeightOf).Select((page, i) => i == 0 ? page : Under(own._continued, page))];
     }
 
-    /// <summary>What the views may take, and whether all of the sheet is on one page then.</summary>
-    private (bool OnOnePage, double Height) Room()
+    /// <summary>
+    /// What the views may take, and what stands below them if all of the sheet is on one page then: shorter where the views need the room.
+    /// </summary>
+    private (TwoColumns? After, double Height) Room()
     {
+        (TwoColumns? After, double Height) room = (null, 0);
         var left = Left(_before);
-        var forAll = left - _after.Height >= _leastViews ? _after.Height : _after.LeastHeight;
-        var onOne = Math.Min(left - forAll, MostViews);
+        foreach (var after in PageFlow.Spread(_before, HeightOf).Count == 1 ? _after : [])
+        {
+            var onOne = Math.Min(left - (left - after.Height >= LargeViews ? after.Height : after.LeastHeight), MostViews);
+            if (room.Height < FairViews && onOne >= _leastViews && IsClear(onOne))
+            {
+                room = (after, onOne);
+            }
+        }
 
-        // Bends need not share numbers in the picture from which the piece is bent for the sake of a page.
-        return PageFlow.Spread(_before, HeightOf).Count == 1 && onOne >= _leastViews
-            && _views.PictureAt(_width, onOne) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
-            && (_views.At(_width, onOne).Labels is var labels
-                && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels))
-            ? (true, onOne)
-            : (false, ViewsOfSeveral());
+        return room.After is null ? (null, ViewsOfSeveral()) : room;
     }
 
-    private IReadOnlyList<Block> OnOnePage(double views)
+    /// <summary>Bends need not share numbers in the picture from which the piece is bent for the sake of a page.</summary>
+    private bool IsClear(double views) =>
+        _views.PictureAt(_width, views) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
+        && _views.At(_width, views).Labels is var labels
+        && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels);
+
+    private IReadOnlyList<Block> OnOnePage(double views, TwoColumns after)
     {
         Block[] upper = [.. _before, .. _views.At(_width, views).Blocks];
-        return [.. upper, .. _after.Blocks(Left(upper), HeightOf(1))];
+        return [.. upper, .. after.Blocks(Left(upper), HeightOf(1))];
     }
 
     private IReadOnlyList<Block> OnSeveral(double views)
@@ -123,11 +148,16 @@ internal sealed class LineSheet
         return [.. upper, .. _checks.Blocks(Left(upper), HeightOf(1))];
     }
 
-    /// <summary>What checks and cautions leave of the page that the order of work ends on, or else of the next one.</summary>
+    /// <summary>
+    /// What checks and cautions leave of the page that the order of work ends on; or all that is left of it, where it would be half blank
+    /// otherwise; or else what they leave of the next one.
+    /// </summary>
     private double ViewsOfSeveral()
     {
-        var here = Left(_first) - _checks.Height;
-        return Math.Min(here >= LeastViewsOfSeveralPages ? here : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
+        var left = Left(_first);
+        var here = left - _checks.Height;
+        return Math.Min(
+            here >= LeastViewsOfSeveralPages ? here : left >= HalfBlank ? left : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
     }
 
     private double HeightOf(int page) => page == 0 ? _height : _height - _continued.Height;

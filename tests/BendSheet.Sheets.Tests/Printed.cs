@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Car;
+using BendSheet.Core.Findings;
 using BendSheet.Core.Sheet;
 using BendSheet.Files.Reading;
 using BendSheet.Pdf;
@@ -68,18 +69,11 @@ internal static class Printed
     public static ImmutableArray<SheetContent> WithSteps(string yaml) =>
         [.. Contents(yaml).Zip(Solved(yaml), (sheet, line) => sheet with { Steps = StepWriter.Of(line, sheet.Notation) })];
 
-    /// <summary>A file with nothing against it, but that some tubes are thicker than any of a car: what paper does not hold.</summary>
-    private static TemplateFile Sound(string yaml)
-    {
-        var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
-        Assert.DoesNotContain(file.Findings, finding => finding.Rule != FileRules.UnusualTube);
-        return file;
-    }
-
-    /// <summary>The solved lines of a sound file.</summary>
+    /// <summary>The solved lines of a file without mistakes.</summary>
     public static ImmutableArray<SolvedLine> Solved(string yaml)
     {
-        return [.. Sound(yaml).Lines.Select(CarPlan.Line)];
+        var file = Sound(yaml);
+        return [.. file.Lines.Select(CarPlan.Line)];
     }
 
     /// <summary>The content of each line's sheet.</summary>
@@ -87,6 +81,15 @@ internal static class Printed
     {
         var file = Sound(yaml);
         return [.. file.Lines.Select(line => SheetWriter.Of(CarPlan.Line(line), file.Project, file.Notation))];
+    }
+
+    /// <summary>What was typed, with nothing to say of it but that a tube is thicker than a brake line: pages hold those too.</summary>
+    private static TemplateFile Sound(string yaml)
+    {
+        var file = TemplateReader.Read("typed.yaml", new MemoryStream(Encoding.UTF8.GetBytes(yaml)));
+        Assert.DoesNotContain(file.Findings, finding =>
+            finding.Severity is Severity.Error or Severity.Warning && finding.Rule != FileRules.UnusualTube);
+        return file;
     }
 
     /// <summary>The content of each line's sheet, whatever is to be said of the line.</summary>

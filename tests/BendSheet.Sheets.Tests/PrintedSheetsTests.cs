@@ -200,6 +200,8 @@ public class PrintedSheetsTests
     [InlineData(3, Paper.A4)]
     [InlineData(3, Paper.Letter)]
     [InlineData(4, Paper.A4)]
+    [InlineData(4, Paper.Letter)]
+    [InlineData(5, Paper.A4)]
     public void A_line_of_a_few_bends_with_a_fitting_at_both_ends_keeps_to_one_page(int bends, Paper paper)
     {
         var yaml = Printed.FewBends(bends);
@@ -218,32 +220,44 @@ public class PrintedSheetsTests
             $"bend {bend}"));
     }
 
-    [Theory]
-    [InlineData(Paper.A4)]
-    [InlineData(Paper.Letter)]
-    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages(Paper paper)
+    private const string LongWithClips = """
+        project: Finch
+        units: mm
+        tube: {od: 3/16 in, wall: 0.028 in, material: copper-nickel}
+        bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}
+        fittings:
+          an3: {flare: single 37, takes: 0.5, slide-on: [{nut: 17}, {sleeve: 9}], straight: 35}
+        wanted: {miss: 1 m, askew: 90}
+        tolerance: {straight: 1, bend: 1.5, rotate: 3}
+        clips: {every: 300, from-ends: 60, hole: 5}
+        lines:
+          rear:
+            from: {at: master cylinder, fitting: an3}
+            to: {at: bracket, fitting: an3, trim: 25}
+            rows:
+              - {straight: 125, bend: 60}
+              - {straight: 150, rotate: 120 ccw, bend: 75}
+              - {straight: 1770, rotate: 90 cw, bend: 25, note: over the differential}
+              - {straight: 95, rotate: 180, bend: 25}
+              - {straight: 165}
+        """;
+
+    /// <summary>Its cautions run on as one text, as large as ever and each after its own sign.</summary>
+    [Fact]
+    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_of_A4()
     {
-        var yaml = Printed.Head.Replace(
-            "bender: {radius: 9/16 in}",
-            "bender: {radius: 9/16 in, tests: [{pull: 93, got: 90}, {pull: 47.5, got: 45}]}",
-            StringComparison.Ordinal)
-            .Replace(
-                "lines:",
-                "tolerance: {straight: 1, bend: 1.5, rotate: 3}\nclips: {every: 300, from-ends: 60, hole: 5}\nlines:",
-                StringComparison.Ordinal)
-            + """
-              rear:
-                from: {at: master cylinder, fitting: an3}
-                to: {at: bracket, fitting: an3, trim: 25}
-                rows:
-                  - {straight: 125, bend: 60}
-                  - {straight: 150, rotate: 120 ccw, bend: 75}
-                  - {straight: 1770, rotate: 90 cw, bend: 25, note: over the differential}
-                  - {straight: 95, rotate: 180, bend: 25}
-                  - {straight: 165}
-            """;
-        FillsTwoPages(yaml, paper);
+        var page = Assert.Single(Printed.Pages(Printed.Sheets(LongWithClips)));
+        var text = Printed.Text([page]);
+        Assert.All(Cautions.All, caution => Assert.Contains("!" + Printed.WithoutBlanks(caution), text, StringComparison.Ordinal));
+        Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)]));
+
+        // On the strip, in the table, and in the picture from which the piece is bent.
+        var numbers = page.GetWords().Select(word => word.Text).ToList();
+        Assert.All(["1", "2", "3", "4"], bend => Assert.True(numbers.Count(number => string.Equals(number, bend)) >= 3, bend));
     }
+
+    [Fact]
+    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages_of_Letter() => FillsTwoPages(LongWithClips, Paper.Letter);
 
     [Theory]
     [InlineData(6, Paper.A4)]
@@ -256,6 +270,13 @@ public class PrintedSheetsTests
             + "      - {straight: 80}\n", StringComparison.Ordinal),
         paper);
 
+    /// <summary>Only the last page may be as empty as its checks are few.</summary>
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void No_page_of_a_line_of_many_bends_is_half_blank_but_the_last(Paper paper) => Assert.All(Enumerable.Range(9, 25), bends =>
+        Assert.All(Printed.Pages(Printed.Sheets(Printed.ManyBends(bends), paper)).SkipLast(1), AssertHalfFull));
+
     /// <summary>The table and the order of work on the first page, the shape and the checks on the second; neither is half blank.</summary>
     private static void FillsTwoPages(string yaml, Paper paper)
     {
@@ -266,13 +287,15 @@ public class PrintedSheetsTests
         Assert.All(content.Order, step => Assert.Contains(Printed.WithoutBlanks(step), texts[0], StringComparison.Ordinal));
         var cautions = texts[0].Contains(Printed.WithoutBlanks(Cautions.All[0]), StringComparison.Ordinal) ? texts[0] : texts[1];
         Assert.All(Cautions.All, caution => Assert.Contains(Printed.WithoutBlanks(caution), cautions, StringComparison.Ordinal));
-        Assert.All(pages, page =>
-        {
-            const double FootMm = 15;
-            var lowest = page.Letters.Where(letter => letter.BoundingBox.Bottom / PointsPerMm > FootMm)
-                .Min(letter => letter.BoundingBox.Bottom / PointsPerMm);
-            Assert.InRange(lowest / (page.Height / PointsPerMm), 0, 0.4);
-        });
+        Assert.All(pages, AssertHalfFull);
+    }
+
+    private static void AssertHalfFull(UglyToad.PdfPig.Content.Page page)
+    {
+        const double FootMm = 15;
+        var lowest = page.Letters.Where(letter => letter.BoundingBox.Bottom / PointsPerMm > FootMm)
+            .Min(letter => letter.BoundingBox.Bottom / PointsPerMm);
+        Assert.InRange(lowest / (page.Height / PointsPerMm), 0, 0.4);
     }
 
     [Fact]

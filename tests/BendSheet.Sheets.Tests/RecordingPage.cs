@@ -6,7 +6,11 @@ namespace BendSheet.Sheets.Tests;
 /// <param name="Role">The innermost role around it; null where nothing said what it is.</param>
 /// <param name="Text">Of a text; null for lines and areas.</param>
 /// <param name="Box">Where it lies on the paper, in millimetres, pens counted in.</param>
-internal sealed record DrawnThing(Role? Role, string? Text, PageBox Box);
+internal sealed record DrawnThing(Role? Role, string? Text, PageBox Box)
+{
+    /// <summary>Of a text, its size.</summary>
+    public double Points { get; init; }
+}
 
 /// <summary>A page that only remembers what was drawn on it, for the tests.</summary>
 internal sealed class RecordingPage : IPage
@@ -36,7 +40,7 @@ internal sealed class RecordingPage : IPage
     {
         var width = style.Width(printable);
         var left = align switch { Align.Left => at.X, Align.Centre => at.X - (width / 2), _ => at.X - width };
-        Add(printable, left, at.Y - style.CapHeight, left + width, at.Y);
+        Add(printable, left, at.Y - style.CapHeight, left + width, at.Y, style.Points);
     }
 
     public void Line(ReadOnlySpan<PagePoint> points, Pen pen)
@@ -81,13 +85,13 @@ internal sealed class RecordingPage : IPage
         _mirror = null;
     }
 
-    private void Add(string? text, double left, double top, double right, double bottom)
+    private void Add(string? text, double left, double top, double right, double bottom, double points = 0)
     {
         if (_mirror is { } mirror)
         {
             (left, right) = (mirror(right), mirror(left));
         }
 
-        Things.Add(new(_roles.Count > 0 ? _roles.Peek() : null, text, new(left, top, right - left, bottom - top)));
+        Things.Add(new(_roles.Count > 0 ? _roles.Peek() : null, text, new(left, top, right - left, bottom - top)) { Points = points });
     }
 }

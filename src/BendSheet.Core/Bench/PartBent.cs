@@ -19,6 +19,9 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
     /// <summary>The centreline from A to B; arcs as short straight pieces.</summary>
     public ImmutableArray<Vector3D> Points { get; private init; } = [];
 
+    /// <summary>Of <see cref="Touched"/>, which of the points is nearest.</summary>
+    public ImmutableArray<int> TouchedAt { get; private init; } = [];
+
     /// <summary>Which of the points the bend in the tool begins at.</summary>
     public int First { get; private init; }
 
@@ -93,6 +96,7 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
         return new(start, end, walk.Touched())
         {
             Points = walk.Points,
+            TouchedAt = walk.TouchedAt(),
             First = first,
             Last = last,
             Breaks = walk.Breaks,
@@ -107,6 +111,7 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
         private readonly ImmutableArray<Vector3D>.Builder _points = Begun();
         private readonly ImmutableArray<int>.Builder _breaks = ImmutableArray.CreateBuilder<int>();
         private readonly Vector3D?[] _touched = new Vector3D?[bends + 2];
+        private readonly int[] _touchedAt = new int[bends + 2];
 
         public Frame Frame { get; private set; } = Frame.Default;
 
@@ -149,6 +154,7 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
             if (!bend.Bend.FromTangent)
             {
                 var middle = Frame.Bent(bend.Radius, Angle.FromDegrees(turn.Degrees / 2));
+                _touchedAt[index + 1] = Count - 1 - (pieces / 2);
                 _touched[index + 1] = middle.Position - (halfWidth.Millimetres * middle.Side);
             }
 
@@ -156,6 +162,8 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
         }
 
         public ImmutableArray<Vector3D?> Touched() => [default(Vector3D), .. _touched[1..^1], Frame.Position];
+
+        public ImmutableArray<int> TouchedAt() => [.. _touchedAt[..^1], Count - 1];
 
         private static ImmutableArray<Vector3D>.Builder Begun()
         {

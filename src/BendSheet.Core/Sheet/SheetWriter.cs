@@ -71,7 +71,8 @@ public static class SheetWriter
         return new[] { before }.OfType<string>().Concat(WorkOrder.Of(line.Template, line.Plan!, notation));
     }
 
-    private static IEnumerable<BendRow> Rows(LineTemplate template, BenchPlan plan, LengthNotation notation)
+    /// <summary>The figures of each bend, rounded once, in working order.</summary>
+    internal static IEnumerable<BendRow> Rows(LineTemplate template, BenchPlan plan, LengthNotation notation)
     {
         BenchBend? before = null;
         foreach (var bend in plan.InWorkingOrder)
@@ -100,7 +101,7 @@ public static class SheetWriter
     }
 
     /// <summary>With an arrow from the held end to the tool, A lying on the left.</summary>
-    internal static string HeldInWords(TubeEnd held) => held == TubeEnd.A ? "A →" : "← B";
+    private static string HeldInWords(TubeEnd held) => held == TubeEnd.A ? "A →" : "← B";
 
     /// <summary>Over the outside of the tube, and rounded up to what anybody clears a bench to.</summary>
     internal static string SwingInWords(Length swing, Tube tube, LengthNotation notation)

@@ -30,26 +30,8 @@ public sealed record BendStepFigures
     /// <summary>What stands in the former: the number, or the first and the last one of a coil.</summary>
     public required string Number { get; init; }
 
-    /// <summary>Where the pen goes, from the datum, without the unit.</summary>
-    public required string Mark { get; init; }
-
-    /// <summary>Where the pen line stands, as seen from the held end.</summary>
-    public required Angle LineAt { get; init; }
-
-    /// <summary>The same as on a clock.</summary>
-    public string LineClock => AngleNotation.Clock(LineAt);
-
-    /// <summary>The same in degrees.</summary>
-    public string LineFigure => AngleNotation.Dial(LineAt);
-
-    /// <summary>What to pull the tool to.</summary>
-    public required string Pull { get; init; }
-
-    /// <summary>The end whose side is held.</summary>
-    public required TubeEnd Held { get; init; }
-
-    /// <summary>As in the table: <c>A →</c>.</summary>
-    public required string HeldInWords { get; init; }
+    /// <summary>What the hands set: the table's own; of a coil, of its first bend.</summary>
+    public required BendRow Row { get; init; }
 
     /// <summary>What to measure then: <c>then A to 2, mm</c>.</summary>
     public required string CheckName { get; init; }

@@ -134,11 +134,7 @@ public static class StepWriter
             Bend = new()
             {
                 Number = number,
-                Mark = notation.Figure(bend.Mark - plan.Datum),
-                LineAt = bend.LineAt,
-                Pull = AngleNotation.Figure(bend.Pull),
-                Held = bend.Held,
-                HeldInWords = SheetWriter.HeldInWords(bend.Held),
+                Row = SheetWriter.Rows(line.Template, plan, notation).Single(row => row.Number == bend.Number),
                 CheckName = check is null
                     ? StepWords.ByProtractor
                     : StepWords.Check(Place(check.From, plan), Place(check.To, plan), notation),

@@ -21,7 +21,7 @@ internal static class ProvingBar
     /// <param name="width">For both.</param>
     public static Block Of(LengthNotation notation, TextMeasure measure, double width)
     {
-        var style = TextStyle.Small;
+        var style = TextStyle.Body;
         var textLeft = Length.Millimetres + Gap;
         var lines = measure.Wrap(FullSizeWords.ProvingBar(Length, notation), style, width - textLeft);
         var height = Math.Max(BarHeight, lines.Count * style.LineHeight) + 1;

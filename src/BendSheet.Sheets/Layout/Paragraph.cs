@@ -83,6 +83,7 @@ internal static class Paragraph
 
     private static bool IsKept(int line, IReadOnlyList<string> lines) => lines.Count <= MostKept && line < lines.Count - 1;
 
-    private static Block Line(string printable, TextStyle style, double indent) =>
+    /// <summary>One line of it.</summary>
+    public static Block Line(string printable, TextStyle style, double indent) =>
         new(Leading * style.Size, (canvas, top) => canvas.Text(printable, style, indent, top + style.Ascent));
 }

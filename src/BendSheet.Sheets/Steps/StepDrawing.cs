@@ -14,7 +14,10 @@ namespace BendSheet.Sheets.Steps;
 /// </summary>
 internal sealed class StepDrawing
 {
-    /// <summary>A former smaller than this on paper is a dot: straights are drawn shorter before it comes to that.</summary>
+    /// <summary>
+    /// A former smaller than this on paper is a dot: straights are drawn shorter before it comes to that, and of a tube with many bends
+    /// only what lies near the tool is drawn, up to a break.
+    /// </summary>
     private const double LeastFormer = 6;
 
     private const double MostFormer = 12;
@@ -24,6 +27,9 @@ internal sealed class StepDrawing
     private const double ArrowReach = 4.5;
     private const double ArrowHead = 1.8;
     private const double BreakReach = 1.6;
+
+    /// <summary>White above and below the number.</summary>
+    private const double NumberGap = 0.3;
 
     /// <summary>In radii of the former; the first as long as it is.</summary>
     private static readonly double?[] LongestStraights = [null, 30, 20, 14, 10, 7, 5, 4, 3, 2];
@@ -38,6 +44,9 @@ internal sealed class StepDrawing
     private readonly IReadOnlyList<ViewLabel> _labels;
 
     private readonly StepMoment _moment;
+
+    /// <summary>How many of the tube's points are not drawn at its ends.</summary>
+    private readonly (int AtA, int AtB) _left;
 
     /// <summary>The tool seen from its other side: left and right exchanged.</summary>
     private readonly bool _fromBehind;
@@ -57,7 +66,16 @@ internal sealed class StepDrawing
         var fitted = LongestStraights
             .Select(longest => Fitted(picture, longest is { } radii ? radii * picture.Radius : (Length?)null, room)).ToList();
         var large = fitted.FindIndex(one => one.Scale * picture.Radius.Millimetres >= LeastFormer);
-        (_shape, _before, _after, _scale) = large < 0 ? fitted[^1] : fitted[large];
+        (_shape, _before, _after, _scale) = fitted[large < 0 ? ^1 : large];
+        if (large < 0)
+        {
+            var whole = (Before: _before, After: _after, Scale: _scale);
+            (_left, var larger) = NearTool(room);
+            _scale *= larger;
+            _before = [.. Drawn(whole.Before).Select(point => larger * point)];
+            _after = [.. Drawn(whole.After).Select(point => larger * point)];
+        }
+
         var middle = Bounds(_before.Concat(_after).Concat(Former()));
         _origin = new(
             room.Left + (room.Width / 2) - middle.Left - (middle.Width / 2),
@@ -87,20 +105,19 @@ internal sealed class StepDrawing
         var former = FormerMiddle + down;
         var radius = Math.Max(0.5, (_picture.Radius.Millimetres * _scale) - (TubeWidth / 2));
         var moves = _picture.Held == TubeEnd.A
-            ? _after.Skip(_shape.First)
-            : _after.Take(_after.Length - (_before.Length - 1 - _shape.Last));
+            ? _after.Skip(_shape.First - _left.AtA)
+            : _after.Take(_after.Length - (_before.Length - 1 - (_shape.Last - _left.AtA)));
         if (_moment == StepMoment.Pull)
         {
             canvas.DashedPath(moves.Select(point => point + down), Canvas.Thick);
         }
 
         canvas.Circle(former, radius, Canvas.Thick);
-        var style = Fits(TextStyle.Label, radius) ? TextStyle.Label : ViewLabels.Style;
-        canvas.Text(_number, style, former.X, former.Y + (style.CapHeight / 2), Align.Centre);
         PagePoint[] tube = [.. _before.Select(point => point + down)];
         canvas.Path(tube, TubeWidth, flatEnds: true);
         canvas.Path(tube, TubeWidth - (2 * Canvas.Medium), white: true, flatEnds: true);
         DrawBreaks(canvas, tube);
+        DrawNumber(canvas, former, Fits(TextStyle.Label, radius) ? TextStyle.Label : ViewLabels.Style);
         DrawJaws(canvas, down);
         if (_moment == StepMoment.Pull)
         {
@@ -129,6 +146,33 @@ internal sealed class StepDrawing
         var scale = Math.Min(Math.Min(room.Width / bounds.Width, room.Height / bounds.Height), MostFormer / radius);
         return (before, [.. flat.Select(point => scale * point)], [.. then.Select(point => scale * point)], scale);
     }
+
+    /// <summary>
+    /// As much of the tube on both sides of the tool as there is room for with a former that is not a dot: what is left out, and by how
+    /// much larger the rest is drawn then.
+    /// </summary>
+    private ((int AtA, int AtB) Left, double Larger) NearTool(ViewCell room)
+    {
+        var left = (AtA: Math.Max(0, _shape.First - 1), AtB: Math.Max(0, _before.Length - 2 - _shape.Last));
+        var larger = Math.Min(LeastFormer / (_picture.Radius.Millimetres * _scale), Largest(left));
+        for (var (atA, atB) = (true, true); atA || atB;)
+        {
+            atA = left.AtA > 0 && Largest(left with { AtA = left.AtA - 1 }) >= larger;
+            left.AtA -= atA ? 1 : 0;
+            atB = left.AtB > 0 && Largest(left with { AtB = left.AtB - 1 }) >= larger;
+            left.AtB -= atB ? 1 : 0;
+        }
+
+        return (left, larger);
+
+        double Largest((int AtA, int AtB) without)
+        {
+            var bounds = Bounds(_before[without.AtA..^without.AtB].Concat(_after[without.AtA..^without.AtB]).Concat(Former()));
+            return Math.Min(room.Width / bounds.Width, room.Height / bounds.Height);
+        }
+    }
+
+    private PagePoint[] Drawn(PagePoint[] whole) => whole[_left.AtA..^_left.AtB];
 
     /// <summary>From the place where the held side touches the former; along the tube to the right, to the former up.</summary>
     private List<PagePoint> Flat(PartBent tube, TubeEnd held)
@@ -159,9 +203,11 @@ internal sealed class StepDrawing
             .Concat(ring.Zip(ring.Skip(1), (from, to) => new Segment(from, to))).ToList();
         var places = new LabelsAround(_before, TubeWidth, cell, taken);
         var frame = _picture.Held == TubeEnd.A ? _shape.Start : _shape.End;
-        var bends = _shape.Touched.Index().Skip(1).SkipLast(1).Where(one => one.Item is not null).Select(one => (
-            Text: FormattableString.Invariant($"{one.Index}"),
-            At: _origin + (_scale * OnPaper(one.Item!.Value - frame.Position, frame))));
+        var bends = _shape.Touched.Index().Skip(1).SkipLast(1)
+            .Where(one => one.Item is not null && IsDrawn(_shape.TouchedAt[one.Index]))
+            .Select(one => (
+                Text: FormattableString.Invariant($"{one.Index}"),
+                At: _origin + (_scale * OnPaper(one.Item!.Value - frame.Position, frame))));
         var wanted = bends.Prepend(("A", _before[0])).Append(("B", _before[^1]));
         foreach (var (text, at) in wanted)
         {
@@ -176,10 +222,12 @@ internal sealed class StepDrawing
     private PagePoint OnPaper(Vector3D point, Frame frame) =>
         new((_fromBehind ? -1 : 1) * point.Dot(frame.Direction), 0 - point.Dot(frame.Side));
 
-    /// <summary>Two strokes across a straight that is longer than drawn.</summary>
+    private bool IsDrawn(int point) => point > _left.AtA && point < _left.AtA + _before.Length;
+
+    /// <summary>Two strokes across a straight that is longer than drawn, and where the rest of the tube is not drawn.</summary>
     private void DrawBreaks(Canvas canvas, PagePoint[] tube)
     {
-        foreach (var end in _shape.Breaks)
+        foreach (var end in _shape.Breaks.Where(IsDrawn).Select(end => end - _left.AtA))
         {
             var way = tube[end] - tube[end - 1];
             if (way.Norm < BreakReach)
@@ -187,17 +235,39 @@ internal sealed class StepDrawing
                 continue;
             }
 
-            var along = 1 / way.Norm * way;
-            var across = new PagePoint(-along.Y, along.X);
-            var middle = tube[end - 1] + (0.5 * way);
-            canvas.Path([middle - (0.6 * along), middle + (0.6 * along)], TubeWidth + 0.4, white: true, flatEnds: true);
-            foreach (var side in (ReadOnlySpan<double>)[-0.6, 0.6])
-            {
-                var at = middle + (side * along);
-                var slant = (BreakReach * across) + (0.5 * along);
-                canvas.Line(at.X - slant.X, at.Y - slant.Y, at.X + slant.X, at.Y + slant.Y, Canvas.Medium);
-            }
+            DrawBreak(canvas, tube[end - 1] + (0.5 * way), way);
         }
+
+        if (_left.AtA > 0)
+        {
+            DrawBreak(canvas, tube[0], tube[1] - tube[0]);
+        }
+
+        if (_left.AtB > 0)
+        {
+            DrawBreak(canvas, tube[^1], tube[^1] - tube[^2]);
+        }
+    }
+
+    private void DrawBreak(Canvas canvas, PagePoint middle, PagePoint way)
+    {
+        var along = 1 / way.Norm * way;
+        var across = new PagePoint(-along.Y, along.X);
+        canvas.Path([middle - (0.6 * along), middle + (0.6 * along)], TubeWidth + 0.4, white: true, flatEnds: true);
+        foreach (var side in (ReadOnlySpan<double>)[-0.6, 0.6])
+        {
+            var at = middle + (side * along);
+            var slant = (BreakReach * across) + (0.5 * along);
+            canvas.Line(at.X - slant.X, at.Y - slant.Y, at.X + slant.X, at.Y + slant.Y, Canvas.Medium);
+        }
+    }
+
+    /// <summary>Also where tube that is bent already passes in front of the former.</summary>
+    private void DrawNumber(Canvas canvas, PagePoint middle, TextStyle style)
+    {
+        var (half, cap) = (style.Width(_number) / 2, style.CapHeight);
+        canvas.Blank(middle.X - half, middle.Y - (cap / 2) - NumberGap, 2 * half, cap + (2 * NumberGap));
+        canvas.Text(_number, style, middle.X, middle.Y + (cap / 2), Align.Centre);
     }
 
     /// <summary>On both sides of the held tube, beside the former.</summary>
@@ -226,17 +296,4 @@ internal sealed class StepDrawing
             canvas.Line(arc[^1].X, arc[^1].Y, barb.X, barb.Y, Canvas.Thick);
         }
     }
-}
-
-/// <summary>What is drawn of a pull.</summary>
-internal enum StepMoment
-{
-    /// <summary>Before it, and dashed after it.</summary>
-    Pull,
-
-    /// <summary>Before it.</summary>
-    Ready,
-
-    /// <summary>After it.</summary>
-    Made,
 }

@@ -155,27 +155,27 @@ internal static class StepPages
         var baseline = top + Padding + TextStyle.StepHeading.Ascent;
         canvas.Decoration(() => canvas.TickBox(0, baseline, TickBoxSize));
         canvas.As(Role.Heading, () => canvas.Text(step.Heading, TextStyle.StepHeading, Beside, baseline));
-        canvas.As(Role.Text, () => canvas.Text(bend.HeldInWords, TextStyle.StepHeading, width - Padding, baseline, Align.Right));
+        canvas.As(Role.Text, () => canvas.Text(bend.Row.Held, TextStyle.StepHeading, width - Padding, baseline, Align.Right));
     }
 
     /// <summary>Two and two: what is set along the tube and round it; what is pulled, and what is measured then.</summary>
     private static void DrawFigures(Canvas canvas, SheetContent sheet, BendStepFigures bend, double top, double width, TextMeasure measure)
     {
         var (right, upper, row) = (width / 2, top + Padding + TextStyle.StepHeading.LineHeight + 0.5, CaptionHeight + 10.5);
-        Figure(canvas, StepWords.Mark(sheet), bend.Mark, 0, upper, right - 2, measure);
+        Figure(canvas, StepWords.Mark(sheet), bend.Row.Mark, 0, upper, right - 2, measure);
         canvas.As(Role.Text, () =>
         {
             canvas.Text(StepWords.LineAt, TextStyle.Small, right + (2 * ClockRadius) + 2, upper + TextStyle.Small.Ascent);
-            canvas.Text(bend.LineFigure, TextStyle.Small, width - Padding, upper + TextStyle.Small.Ascent, Align.Right);
+            canvas.Text(bend.Row.LineFigure, TextStyle.Small, width - Padding, upper + TextStyle.Small.Ascent, Align.Right);
             canvas.Text(
-                bend.LineClock,
+                bend.Row.LineClock,
                 TextStyle.StepFigure,
                 right + (2 * ClockRadius) + 2,
                 upper + CaptionHeight + TextStyle.StepFigure.CapHeight + 0.6);
         });
         ClockFace.Draw(
-            canvas, new(right + ClockRadius, upper + CaptionHeight + (TextStyle.StepFigure.CapHeight / 2)), ClockRadius, bend.LineAt);
-        Figure(canvas, StepWords.Pull, bend.Pull, 0, upper + row, right - 2, measure);
+            canvas, new(right + ClockRadius, upper + CaptionHeight + (TextStyle.StepFigure.CapHeight / 2)), ClockRadius, bend.Row.LineAt);
+        Figure(canvas, StepWords.Pull, bend.Row.Pull, 0, upper + row, right - 2, measure);
         Figure(canvas, bend.CheckName, bend.Check, right, upper + row, width - right - Padding, measure);
     }
 
