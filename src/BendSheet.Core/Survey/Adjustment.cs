@@ -27,6 +27,12 @@ internal sealed class Adjustment
     private const int MostSteps = 20;
     private const int MostHalvings = 12;
 
+    /// <summary>
+    /// What is still a hundred standard deviations apart after so many steps is no measurement of one line, and does not come together.
+    /// </summary>
+    private const int StepsOfNonsense = 8;
+    private const double Nonsense = 100;
+
     /// <summary>Steps shorter than this part of a standard deviation change nothing.</summary>
     private const double Converged = 1e-8;
 
@@ -99,7 +105,7 @@ internal sealed class Adjustment
                 return null;
             }
 
-            if (step == MostSteps || beside.Count == 0
+            if (step == MostSteps || beside.Count == 0 || (step >= StepsOfNonsense && IsNonsense(misses))
                 || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
             {
                 return new(values, moved, weights, slopes, rows, misses) { Steps = step + 1 };
@@ -110,6 +116,8 @@ internal sealed class Adjustment
             misses = MissesOf(slopes.At, beside);
         }
     }
+
+    private static bool IsNonsense(double[] misses) => Dot(misses, misses) > Nonsense * Nonsense * misses.Length;
 
     /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
     public double[] Covariance(double[] slope)
