@@ -256,6 +256,18 @@ public class PrintedSheetsTests
         Assert.All(["1", "2", "3", "4"], bend => Assert.True(numbers.Count(number => string.Equals(number, bend)) >= 3, bend));
     }
 
+    /// <summary>Run on, they give the shape the room that it needs to be read.</summary>
+    [Fact]
+    public void Cautions_are_a_list_where_the_shape_has_room_enough_besides()
+    {
+        Assert.Equal(Cautions.All.Count, Listed(Printed.FewBends(1)));
+        Assert.Equal(0, Listed(Printed.FewBends(5)));
+
+        static int Listed(string yaml) => EveryPageTests.Recorded(new(Printed.Contents(yaml), Paper.A4)).SelectMany(one => one.Page.Things)
+            .Count(thing => thing.Role == Sheets.Drawing.Role.ListItem
+                && Cautions.All.Any(caution => caution.StartsWith(thing.Text!, StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages_of_Letter() => FillsTwoPages(LongWithClips, Paper.Letter);
 
