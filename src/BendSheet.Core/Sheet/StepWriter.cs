@@ -25,6 +25,7 @@ public static class StepWriter
         var made = ImmutableHashSet<int>.Empty;
         StepPicture? last = null;
         var firstEnds = plan.Order.FlaredFirst.ToHashSet();
+        var rows = SheetWriter.Rows(template, plan, notation).ToDictionary(row => row.Number);
         foreach (var step in WorkOrder.Steps(template, plan, notation))
         {
             if (step.Bends.IsEmpty)
@@ -55,7 +56,7 @@ public static class StepWriter
             {
                 if (!IsMade(bends[0]))
                 {
-                    panels.Add(Panel(line, bends, made, notation));
+                    panels.Add(Panel(line, bends, rows[bends[0].Number], made, notation));
                 }
 
                 last = Picture(line, bends, made);
@@ -116,7 +117,8 @@ public static class StepWriter
         };
     }
 
-    private static StepPanel Panel(SolvedLine line, List<BenchBend> bends, ImmutableHashSet<int> made, LengthNotation notation)
+    private static StepPanel Panel(
+        SolvedLine line, List<BenchBend> bends, BendRow row, ImmutableHashSet<int> made, LengthNotation notation)
     {
         var (plan, bend) = (line.Plan!, bends[0]);
         var picture = Picture(line, bends, made);
@@ -134,7 +136,7 @@ public static class StepWriter
             Bend = new()
             {
                 Number = number,
-                Row = SheetWriter.Rows(line.Template, plan, notation).Single(row => row.Number == bend.Number),
+                Row = row,
                 CheckName = check is null
                     ? StepWords.ByProtractor
                     : StepWords.Check(Place(check.From, plan), Place(check.To, plan), notation),
