@@ -50,8 +50,9 @@ internal sealed class LineSheet
     private readonly IReadOnlyList<Block> _first;
     private readonly TwoColumns _checks;
 
-    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, run on.</summary>
-    private readonly TwoColumns[] _after;
+    /// <summary>All that follows the views on one page: with every caution on lines of its own, and shorter, run on. Made when asked for.
+    /// </summary>
+    private readonly IEnumerable<TwoColumns> _after;
     private readonly Block _continued;
 
     private LineSheet(SheetContent sheet, TextMeasure measure, double width, double height)
@@ -82,7 +83,7 @@ internal sealed class LineSheet
         var besides = PageFlow.Spread(_before, HeightOf).Count == 1 && withCautions.LeastHeight <= Left(_before);
         _first = [.. _before, .. (besides ? withCautions : new(order, width)).Blocks(Left(_before), HeightOf(1))];
         _checks = new(besides ? [Checks] : [Checks, Cautions], width);
-        _after = [After(Cautions), After(column => CautionList.RunOn(measure, column))];
+        _after = new Func<double, IEnumerable<Block>>[] { Cautions, column => CautionList.RunOn(measure, column) }.Select(After);
 
         // The checks are not parted: between two cautions the columns may end more evenly.
         TwoColumns After(Func<double, IEnumerable<Block>> cautions)
@@ -121,9 +122,14 @@ internal sealed class LineSheet
         foreach (var after in PageFlow.Spread(_before, HeightOf).Count == 1 ? _after : [])
         {
             var onOne = Math.Min(left - (left - after.Height >= LargeViews ? after.Height : after.LeastHeight), MostViews);
-            if (room.Height < FairViews && onOne >= _leastViews && IsClear(onOne))
+            if (onOne >= _leastViews && IsClear(onOne))
             {
                 room = (after, onOne);
+            }
+
+            if (room.Height >= FairViews)
+            {
+                break;
             }
         }
 
