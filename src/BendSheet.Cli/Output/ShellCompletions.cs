@@ -66,7 +66,8 @@ public static class ShellCompletions
             param($wordToComplete, $commandAst, $cursorPosition)
             $line = $commandAst.ToString().PadRight($cursorPosition).Substring(0, $cursorPosition)
             # Options only after a dash: elsewhere a file comes first.
-            bendsheet "[suggest:$cursorPosition]" "$line" 2>$null | Where-Object { $wordToComplete -like '-*' -or $_ -notlike '-*' } | ForEach-Object {
+            bendsheet "[suggest:$cursorPosition]" "$line" 2>$null |
+            Where-Object { $wordToComplete -like '-*' -or $_ -notlike '-*' } | ForEach-Object {
                 $typed = if ($_ -match '\s') { "'$_'" } else { $_ }
                 [System.Management.Automation.CompletionResult]::new($typed, $_, 'ParameterValue', $_)
             }

@@ -39,9 +39,16 @@ public sealed record RailHole(ImmutableArray<RailClip> Clips)
         }
     }
 
-    /// <summary>Where all of some clips may stand; of no length where there is no such place.</summary>
-    internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips) =>
-        new(clips.Max(clip => clip.Free.From), clips.Min(clip => clip.Free.To));
+    /// <summary>
+    /// Where the middle of one clip for several lines may stand, as wide as the widest of theirs; of no length where there is no such place.
+    /// </summary>
+    internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips)
+    {
+        var width = clips.Max(clip => clip.Width);
+        return new(
+            clips.Max(clip => clip.Free.From + (0.5 * (width - clip.Width))),
+            clips.Min(clip => clip.Free.To - (0.5 * (width - clip.Width))));
+    }
 
     /// <summary>Clips of several lines fall together.</summary>
     public bool IsShared => Clips.Length > 1;

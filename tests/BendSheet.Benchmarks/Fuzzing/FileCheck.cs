@@ -7,9 +7,6 @@ using BendSheet.Cli.Output;
 using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Files.Reading;
-using BendSheet.Pdf;
-using BendSheet.Sheets;
-using BendSheet.Sheets.FullSize;
 
 namespace BendSheet.Benchmarks.Fuzzing;
 
@@ -20,9 +17,10 @@ namespace BendSheet.Benchmarks.Fuzzing;
 /// <param name="folder">To print in.</param>
 internal sealed class FileCheck(string folder)
 {
-    private const int EveryAsTable = 4;
-    private const int EveryThroughCommands = 50;
-    private const int EveryPrinted = 500;
+    // Odd, so that files of every kind come by: their kind goes by the number as well.
+    private const int EveryAsTable = 5;
+    private const int EveryThroughCommands = 51;
+    private const int EveryPrinted = 501;
 
     /// <summary>Files with sheets; of these some are printed.</summary>
     public int Printable { get; private set; }
@@ -33,8 +31,11 @@ internal sealed class FileCheck(string folder)
     /// <summary>Lines solved.</summary>
     public int Lines { get; private set; }
 
+    /// <summary>The longest that one command took so far, of processor time: what a person waits for.</summary>
+    public TimeSpan Longest { get; private set; }
+
     /// <summary>How often a file is taken: some go through the commands as well.</summary>
-    public static int Times(int number) => number % EveryThroughCommands == 0 ? 4 : 1;
+    public static int Times(int number) => 1 + (number % EveryThroughCommands == 0 ? 3 : 0) + (number % EveryPrinted == 0 ? 1 : 0);
 
     /// <summary>What is wrong with how a file is taken, in words; null where nothing is.</summary>
     /// <param name="typed">The file.</param>
@@ -42,18 +43,22 @@ internal sealed class FileCheck(string folder)
     public string? WhatIsWrong(string typed, int number)
     {
         var bytes = Encoding.UTF8.GetBytes(typed);
-        var file = TypedFile.Read(TypedFile.StandardInput, () => new MemoryStream(bytes));
-        var plan = CarPlan.Of(file, []);
-        var (json, stock) = (SolvedJson.Write(plan), StockJson.Write(plan));
+        var (file, plan, json, stock) = Timed(() => Solved(bytes));
         Sound += plan.Verdict == Verdict.Good ? 1 : 0;
         Lines += plan.Lines.Length;
         Printable += plan.Printable.Any() ? 1 : 0;
         return plan.Stock.Findings.Select(finding => WhatIsWrong(finding, file)).FirstOrDefault(wrong => wrong is not null)
             ?? WhatIsWrong(json) ?? WhatIsWrong(stock)
-            ?? (number % EveryAsTable < EveryAsTable - 1 || !AsTable(plan).Contains("NaN", StringComparison.Ordinal)
-                ? null : "NaN in the table")
+            ?? (number % EveryAsTable == 0 && AsTable(plan).Contains("NaN", StringComparison.Ordinal) ? "NaN in the table" : null)
             ?? (number % EveryThroughCommands == 0 ? ThroughCommands(bytes, plan, json, stock) : null)
-            ?? (number % EveryPrinted == 0 && plan.Printable.Any() ? Printed(plan) : null);
+            ?? (number % EveryPrinted == 0 && plan.Printable.Any() ? Printed(bytes, plan) : null);
+    }
+
+    private static (TemplateFile File, CarPlan Plan, string Json, string Stock) Solved(byte[] typed)
+    {
+        var file = TypedFile.Read(TypedFile.StandardInput, () => new MemoryStream(typed));
+        var plan = CarPlan.Of(file, []);
+        return (file, plan, SolvedJson.Write(plan), StockJson.Write(plan));
     }
 
     private static string AsTable(CarPlan plan) => LineTable.Write(plan, new View(Width: null, Drawing: false));
@@ -77,7 +82,7 @@ internal sealed class FileCheck(string folder)
             : null;
     }
 
-    private static string? ThroughCommands(byte[] typed, CarPlan plan, string json, string stock)
+    private string? ThroughCommands(byte[] typed, CarPlan plan, string json, string stock)
     {
         var (checkCode, _) = Command(typed, "check", "-");
         var (showCode, shown) = Command(typed, "show", "-", "--format", "json");
@@ -88,25 +93,31 @@ internal sealed class FileCheck(string folder)
             : null;
     }
 
-    private static (int Code, string Output) Command(byte[] typed, params string[] args)
+    private (int Code, string Output) Command(byte[] typed, params string[] args)
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var error = new StringWriter { NewLine = "\n" };
         var surroundings = new Surroundings(output, error, () => new MemoryStream(typed), () => Stream.Null, Colour: false);
-        return (Cli.CommandLine.RunAsync(args, surroundings).GetAwaiter().GetResult(), output.ToString());
+        return (Timed(() => Cli.CommandLine.RunAsync(args, surroundings).GetAwaiter().GetResult()), output.ToString());
     }
 
-    private string? Printed(CarPlan plan)
+    private T Timed<T>(Func<T> command)
     {
-        var notation = plan.Measured.Notation;
-        var job = new PrintJob([.. plan.SheetsToPrint(notation)], plan.Measured.Paper)
-        {
-            Title = plan.Measured.Project,
-            Cover = plan.HasCover ? plan.Cover(notation) : null,
-            FullSize = FullSizePages.All,
-        };
+        var before = Environment.CpuUsage.TotalTime;
+        var result = command();
+        Longest = TimeSpan.FromTicks(Math.Max(Longest.Ticks, (Environment.CpuUsage.TotalTime - before).Ticks));
+        return result;
+    }
+
+    private string? Printed(byte[] typed, CarPlan plan)
+    {
         var path = Path.Combine(folder, $"printed-{Environment.CurrentManagedThreadId.ToString(CultureInfo.InvariantCulture)}.pdf");
-        File.WriteAllBytes(path, PrintedSheets.Of(job, new PdfPress()).Pdf.ToArray());
+        var (code, _) = Command(typed, "print", "-", "--full-size", "all", "-o", path);
+        if (code != ExitCodes.For(plan.Verdict))
+        {
+            return $"print: exit code {code}";
+        }
+
         try
         {
             using var check = Process.Start(

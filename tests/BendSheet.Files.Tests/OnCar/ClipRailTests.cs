@@ -66,6 +66,17 @@ public class ClipRailTests
     }
 
     [Fact]
+    public void One_clip_for_several_lines_is_as_wide_as_the_widest_of_theirs()
+    {
+        // The first line has clips of 12 mm, the second, which begins 5 mm nearer to the edge, of 20: one of 20 must clear the first's nut.
+        var line = Second.Replace("every: 300", "every: 300, width: 20", StringComparison.Ordinal);
+        var strip = Assert.Single(Sheets(NearEnds(Car(At(1505, 250, "back"), At(205, 350), line)))[0].DrillingStrips);
+        Assert.Equal("one 1, two 1", string.Join(", ", strip.Holes[0].Clips.Order(StringComparer.Ordinal)));
+        Assert.Equal(20, strip.Holes[0].Width.Millimetres, 6);
+        Assert.Equal(5 + 10 + 4.7625, strip.Holes[0].Place.Millimetres, 6);
+    }
+
+    [Fact]
     public void Where_no_place_is_free_for_one_clip_there_are_two_holes_and_the_strip_says_so()
     {
         // The lines run away from each other, and beside their ends overlap so little that each clip stands beyond the other's.
