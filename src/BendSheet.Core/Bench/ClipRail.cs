@@ -40,7 +40,7 @@ public sealed record RailHole(ImmutableArray<RailClip> Clips)
     }
 
     /// <summary>
-    /// Where the middle of one clip for several lines may stand, as wide as the widest of theirs; of no length where there is no such place.
+    /// Where the middle of one clip for several lines may stand, as wide as the widest of theirs; of no length where there is no place.
     /// </summary>
     internal static ClipGap FreeOf(IReadOnlyCollection<RailClip> clips)
     {
