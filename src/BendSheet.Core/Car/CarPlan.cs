@@ -165,7 +165,7 @@ public sealed class CarPlan
     private static SolvedLine Line(LineTemplate typed, SearchSteps steps)
     {
         var placed = PlacedTemplate.Of(typed);
-        var survey = LineSurvey.Of(placed.Line, steps);
+        var survey = placed.Surveying?.Survey(steps);
         var ofPorts = PortRules.Check(typed, placed, survey).ToImmutableArray();
         if (survey is { IsSuspect: true })
         {

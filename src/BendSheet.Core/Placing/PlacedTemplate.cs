@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Geometry;
 using BendSheet.Core.Survey;
@@ -25,10 +26,14 @@ public sealed record PlacedTemplate
     {
         (_typed, _from, _to) = (typed, typed.From.Port?.Port.Lie, typed.To.Port?.Port.Lie);
         Line = typed;
+        Surveying = Surveying.Of(typed);
     }
 
     /// <summary>As typed, with what its ports say of it.</summary>
     public LineTemplate Line { get; private init; }
+
+    /// <summary>Of the line with what its ports say of it; null where nothing can be adjusted.</summary>
+    internal Surveying? Surveying { get; private init; }
 
     /// <summary>Where the template of itself would end, less where its port lies; null where that cannot be compared.</summary>
     public PortMiss? Miss { get; private init; }
@@ -74,19 +79,20 @@ public sealed record PlacedTemplate
 
     private PlacedTemplate WithPorts()
     {
-        var own = _typed.Beside.IsEmpty ? _typed : LineSurvey.Agreed(_typed);
+        var own = _typed.Beside.IsEmpty ? _typed : Surveying is { IsSuspect: false } agreed ? agreed.Adjusted : null;
         if (own is null || RouteLayout.Of(own).Layout is not { } layout || layout.Legs.Any(leg => leg.StraightLeft < Length.Zero))
         {
             return this;
         }
 
         var start = _typed.LiesOnCar ? own.Start : Headed(layout);
-        var measured = Measured(start).ToList();
         var mayBeAdjusted = _typed.Route.Bends.Length <= LineSurvey.MostFigures / 3;
-        return this with
+        ImmutableArray<TapedMeasurement> measured = mayBeAdjusted ? [.. Measured(start)] : [];
+        var placed = this with { Miss = PortMiss.Of(_typed, layout, start) };
+        return measured.IsEmpty ? placed : placed with
         {
-            Line = mayBeAdjusted && measured.Count > 0 ? _typed with { Beside = [.. _typed.Beside, .. measured] } : _typed,
-            Miss = PortMiss.Of(_typed, layout, start),
+            Line = _typed with { Beside = [.. _typed.Beside, .. measured] },
+            Surveying = Surveying?.With(measured),
         };
     }
 

@@ -43,23 +43,25 @@ internal sealed class Adjustment
     private readonly double[] _weights;
     private readonly double[][] _rows;
 
+    /// <summary>Of the normal equations; null where there is nothing beside the route.</summary>
+    private readonly Cholesky<double>? _normal;
+
     /// <summary>Row by row, once somebody asks: of a slip that is tried nobody does.</summary>
     private double[][]? _known;
 
-    private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, double[] misses)
+    private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, Cholesky<double>? normal)
     {
         Values = values;
         Moved = moved;
         _weights = weights;
         Slopes = slopes;
         _rows = rows;
-        Misses = misses;
+        _normal = normal;
     }
 
     /// <summary>Row by row; null where there is nothing beside the route.</summary>
-    private double[][]? CovarianceOfFigures => _rows.Length == 0
-        ? null
-        : _known ??= Normal(_weights, _rows).Solve(Matrix<double>.Build.DenseIdentity(_weights.Length)).ToRowArrays();
+    private double[][]? CovarianceOfFigures =>
+        _known ??= _normal?.Solve(Matrix<double>.Build.DenseIdentity(_weights.Length)).ToRowArrays();
 
     /// <summary>The adjusted figures, in millimetres or radians.</summary>
     public double[] Values { get; }
@@ -68,13 +70,13 @@ internal sealed class Adjustment
     public double[] Moved { get; }
 
     /// <summary>What each quantity beside the route was measured more than the adjusted line has, in standard deviations.</summary>
-    public double[] Misses { get; }
+    public required double[] Misses { get; init; }
 
     /// <summary>At the adjusted figures.</summary>
     public PlaceSlopes Slopes { get; }
 
     /// <summary>How often it was solved.</summary>
-    public int Steps { get; private init; }
+    public required int Steps { get; init; }
 
     /// <summary>The weighed sum of squares.</summary>
     public double ChiSquare => Sum(Moved, Misses, _weights);
@@ -85,16 +87,33 @@ internal sealed class Adjustment
     /// <param name="beside">What else was measured.</param>
     /// <param name="leftOut">A figure that is not believed; none where it is negative.</param>
     /// <returns>Null where the line has no shape.</returns>
-    public static Adjustment? Of(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside, int leftOut = -1)
+    public static Adjustment? Of(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside, int leftOut = -1) =>
+        PlaceSlopes.Near(line, typed) is { } slopes ? From(line, typed, slopes, beside, leftOut) : null;
+
+    /// <summary>The same of a line whose slopes with the figures as they were typed are known.</summary>
+    public static Adjustment? From(
+        ObservedLine line, double[] typed, PlaceSlopes slopes, IReadOnlyList<WeighedQuantity> beside, int leftOut = -1)
     {
         double[] weights = [.. line.Figures.Select((figure, i) => i == leftOut || figure.IsUnmeasured ? LeftOut : 1)];
-        var values = typed;
-        var moved = new double[typed.Length];
-        if (PlaceSlopes.Near(line, values) is not { } slopes)
-        {
-            return null;
-        }
+        return From(line, typed, weights, (typed, new double[typed.Length], slopes), beside);
+    }
 
+    /// <summary>The same line once more is measured beside it: from where it was adjusted to.</summary>
+    /// <param name="line">Whose adjustment this is.</param>
+    /// <param name="typed">Its figures as they were read.</param>
+    /// <param name="beside">All that is measured now.</param>
+    /// <returns>Null where the line has no shape.</returns>
+    public Adjustment? Again(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
+        From(line, typed, _weights, (Values, Moved, Slopes), beside);
+
+    private static Adjustment? From(
+        ObservedLine line,
+        double[] typed,
+        double[] weights,
+        (double[] Values, double[] Moved, PlaceSlopes Slopes) start,
+        IReadOnlyList<WeighedQuantity> beside)
+    {
+        var (values, moved, slopes) = start;
         var misses = MissesOf(slopes.At, beside);
         for (var step = 0; ; step++)
         {
@@ -105,10 +124,11 @@ internal sealed class Adjustment
                 return null;
             }
 
-            if (step == MostSteps || beside.Count == 0 || (step >= StepsOfNonsense && IsNonsense(misses))
-                || Next(line, typed, beside, weights, (moved, misses), rows) is not { } next)
+            var normal = beside.Count == 0 ? null : Normal(weights, rows);
+            if (normal is null || step == MostSteps || (step >= StepsOfNonsense && IsNonsense(misses))
+                || Next(line, typed, beside, weights, (moved, misses), rows, normal) is not { } next)
             {
-                return new(values, moved, weights, slopes, rows, misses) { Steps = step + 1 };
+                return new(values, moved, weights, slopes, rows, normal) { Misses = misses, Steps = step + 1 };
             }
 
             (values, moved) = (next.Values, next.Moved);
@@ -184,7 +204,8 @@ internal sealed class Adjustment
         IReadOnlyList<WeighedQuantity> beside,
         double[] weights,
         (double[] Moved, double[] Misses) now,
-        double[][] rows)
+        double[][] rows,
+        Cholesky<double> normal)
     {
         var force = Sum(rows, now.Misses, typed.Length);
         for (var i = 0; i < force.Length; i++)
@@ -192,8 +213,8 @@ internal sealed class Adjustment
             force[i] -= weights[i] * now.Moved[i];
         }
 
-        var step = Normal(weights, rows).Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
-        if (step.All(part => Math.Abs(part) < Converged))
+        var step = normal.Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
+        if (Array.TrueForAll(step, part => Math.Abs(part) < Converged))
         {
             return null;
         }
@@ -201,8 +222,13 @@ internal sealed class Adjustment
         var before = Sum(now.Moved, now.Misses, weights);
         for (var (factor, halved) = (1.0, 0); halved < MostHalvings; factor /= 2, halved++)
         {
-            double[] moved = [.. now.Moved.Select((part, i) => part + (factor * step[i]))];
-            double[] values = [.. typed.Select((value, i) => value + (moved[i] * line.Figures[i].Deviation))];
+            var (moved, values) = (new double[typed.Length], new double[typed.Length]);
+            for (var i = 0; i < typed.Length; i++)
+            {
+                moved[i] = now.Moved[i] + (factor * step[i]);
+                values[i] = typed[i] + (moved[i] * line.Figures[i].Deviation);
+            }
+
             if (line.WalkWith(values) is { } walked
                 && Sum(moved, MissesOf(walked.Places, beside), weights) <= before * (1 + 1e-12))
             {

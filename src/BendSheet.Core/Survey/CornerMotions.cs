@@ -9,7 +9,7 @@ internal static class CornerMotions
     /// <param name="slopes">For each corner: how its forward, left and up change with the figures.</param>
     /// <param name="at">Where the corners are.</param>
     /// <param name="figures">How many there are.</param>
-    public static PlaceMotion[] Of(List<FigureSlope>[][] slopes, Places at, int figures)
+    public static PlaceMotion[] Of(FigureSlope[][][] slopes, Places at, int figures)
     {
         var onCar = new Vector3D[figures][];
         for (var figure = 0; figure < figures; figure++)

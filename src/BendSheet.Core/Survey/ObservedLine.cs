@@ -29,14 +29,19 @@ internal sealed class ObservedLine
     private readonly LineTemplate _template;
     private readonly Dictionary<Observation, int> _index;
 
+    /// <summary>Of each figure by itself.</summary>
+    private readonly FigureSlope[][] _slopes;
+
     private ObservedLine(LineTemplate template, ImmutableArray<ObservedFigure> figures)
     {
         _template = template;
         Figures = figures;
         _index = new(figures.Length);
+        _slopes = new FigureSlope[figures.Length][];
         for (var i = 0; i < figures.Length; i++)
         {
             _index.Add(figures[i].Observation, i);
+            _slopes[i] = [new(i, figures[i].Deviation)];
         }
     }
 
@@ -229,20 +234,25 @@ internal sealed class ObservedLine
             ? walked.Motions(SlopesOf, Figures.Length)
             : CornerMotions.Of([.. _template.Corners.Select(SlopesOfCorner)], walked.Places, Figures.Length);
 
-        List<FigureSlope> SlopesOf(Term? term)
+        FigureSlope[] SlopesOf(Term? term)
         {
+            if (term is null or Observation)
+            {
+                return term is Observation one && _index.TryGetValue(one, out var read) ? _slopes[read] : [];
+            }
+
             var slopes = new List<FigureSlope>();
-            term?.SlopesWith(valueOf, 1, (observation, slope) =>
+            term.SlopesWith(valueOf, 1, (observation, slope) =>
             {
                 if (_index.TryGetValue(observation, out var figure))
                 {
                     slopes.Add(new(figure, slope * Figures[figure].Deviation));
                 }
             });
-            return slopes;
+            return [.. slopes];
         }
 
-        List<FigureSlope>[] SlopesOfCorner(CornerPoint corner) =>
+        FigureSlope[][] SlopesOfCorner(CornerPoint corner) =>
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 

@@ -81,18 +81,15 @@ internal sealed class PlaceSlopes
     private double[] OfPart(TapedQuantity quantity)
     {
         var (from, to, slopes) = (At.Points[quantity.From]!.Value, At.Points[quantity.To]!.Value, new double[Count]);
+        var way = Places.OnCar(At.Start, to - from);
         for (var i = 0; i < slopes.Length; i++)
         {
-            slopes[i] = (Moved(_motions[i], Step) - Moved(_motions[i], -Step)) / (2 * Step);
+            // It goes with its points, and turns as the line turns on the car.
+            var moved = Places.OnCar(At.Start, _motions[i].Points[quantity.To] - _motions[i].Points[quantity.From]);
+            slopes[i] = quantity.Axis.Dot(moved + _motions[i].StartTurning.Cross(way));
         }
 
         return slopes;
-
-        double Moved(PlaceMotion motion, double by)
-        {
-            var way = to + (by * motion.Points[quantity.To]) - (from + (by * motion.Points[quantity.From]));
-            return quantity.Axis.Dot(Places.OnCar(motion.Moved(At.Start, by), way));
-        }
     }
 
     private double[] OfDistance(TapedQuantity quantity)

@@ -23,6 +23,12 @@ internal sealed class SlipSearch
     /// <summary>The same for all of them together: the part of honest lines that are not suspected.</summary>
     private const double Honest = 0.99;
 
+    /// <summary>
+    /// The limit where one measurement is to spare (any table of χ²: 6.63); it is larger where more are. No standardised residual is beyond
+    /// the root of the sum of squares, so that none is unlikely either where that is less.
+    /// </summary>
+    private const double LeastSuspect = 6.63;
+
     /// <summary>What explains all leaves no more than this part of honest lines does.</summary>
     private const double Explained = 0.999;
 
@@ -73,9 +79,10 @@ internal sealed class SlipSearch
     /// <summary>Whether measurements agree so badly that one of them must be wrong.</summary>
     /// <param name="chiSquare">Of all.</param>
     /// <param name="toSpare">Degrees of freedom.</param>
-    /// <param name="measurements">All.</param>
-    public static bool IsSuspect(double chiSquare, int toSpare, IEnumerable<SurveyedMeasurement> measurements) =>
-        toSpare > 0 && (chiSquare > ChiSquared.InvCDF(toSpare, Honest) || IsOneUnlikely([.. measurements.Select(one => one.Standardised)]));
+    /// <param name="measurements">All; only asked for where they tell.</param>
+    public static bool IsSuspect(double chiSquare, int toSpare, Func<IEnumerable<SurveyedMeasurement>> measurements) =>
+        toSpare > 0 && chiSquare > LeastSuspect
+            && (chiSquare > ChiSquared.InvCDF(toSpare, Honest) || IsOneUnlikely([.. measurements().Select(one => one.Standardised)]));
 
     /// <summary>Of very many measurements the largest is large by chance.</summary>
     private static bool IsOneUnlikely(IReadOnlyList<double?> standardised)

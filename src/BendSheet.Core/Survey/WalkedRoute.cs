@@ -73,7 +73,7 @@ internal sealed class WalkedRoute
     /// </summary>
     /// <param name="slopesOf">How a leg, a turn or a rotation changes with the figures; with none where it is known.</param>
     /// <param name="figures">How many there are.</param>
-    public PlaceMotion[] Motions(Func<Term?, List<FigureSlope>> slopesOf, int figures)
+    public PlaceMotion[] Motions(Func<Term?, FigureSlope[]> slopesOf, int figures)
     {
         var twists = new Twist[figures];
         var points = new Vector3D[figures][];
@@ -83,7 +83,7 @@ internal sealed class WalkedRoute
         }
 
         var route = _template.Route;
-        List<FigureSlope> turnBefore = [];
+        FigureSlope[] turnBefore = [];
         for (var i = 0; i < route.Legs.Length; i++)
         {
             var along = Twist.Along(i < _bends.Length ? _begins[i].Direction : Places.LastDirection);
@@ -104,9 +104,15 @@ internal sealed class WalkedRoute
         }
 
         MovePoint(^1);
-        return [.. twists.Select((twist, figure) => new PlaceMotion(points[figure], twist.Turning.Cross(Places.LastDirection), default))];
+        var motions = new PlaceMotion[figures];
+        for (var figure = 0; figure < figures; figure++)
+        {
+            motions[figure] = new(points[figure], twists[figure].Turning.Cross(Places.LastDirection), default);
+        }
 
-        void Add(List<FigureSlope> slopes, Twist twist)
+        return motions;
+
+        void Add(FigureSlope[] slopes, Twist twist)
         {
             foreach (var one in slopes)
             {
@@ -114,7 +120,7 @@ internal sealed class WalkedRoute
             }
         }
 
-        void Bend(int bend, List<FigureSlope> turn)
+        void Bend(int bend, FigureSlope[] turn)
         {
             var (begin, shape) = (_begins[bend], _bends[bend]);
             if (bend > 0)
