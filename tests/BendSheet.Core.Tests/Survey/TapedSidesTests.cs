@@ -268,6 +268,25 @@ public class TapedSidesTests
         AssertGeometry.Equal(route.Points, fit!.Corners);
     }
 
+    /// <summary>Five sides in a row that nothing tells before the distances to end B: the right ones are still there when these come.</summary>
+    [Theory]
+    [InlineData(
+        new double[] { 400, 110, 100, 130, 270, 130, 290, 320 },
+        new double[] { 110, 35, 60, 95, 90, 50, 110 },
+        new double[] { 0, -145, -60, -75, -120, 130, 135 })]
+    [InlineData(
+        new double[] { 360, 100, 340, 400, 320, 320, 280, 240 },
+        new double[] { 90, 105, 90, 40, 45, 30, 105 },
+        new double[] { 0, -50, -95, 55, -115, -75, -55 })]
+    public void Only_the_distances_to_end_B_tell_the_sides(double[] legs, double[] bends, double[] rotations)
+    {
+        var route = new TapedRoute(legs, bends, rotations);
+        TapedDistance[] taped = [.. route.All().Where(one => one.To - one.From <= 3 || one.To == legs.Length)];
+        var (fit, findings) = TapedCorners.Solve(taped, [route.Sides[0]], TapedRoute.At);
+        Assert.Empty(findings);
+        AssertGeometry.Equal(route.Points, fit!.Corners);
+    }
+
     /// <summary>Sides that a flat bend needs not are no harm: what was seen a little out of the plane may be flat to the tape.</summary>
     [Fact]
     public void A_side_at_a_flat_bend_is_let_be()
