@@ -63,6 +63,16 @@ public class ClipPlacesTests
     [InlineData("0-100 180-260 300-400 480-600", 600, 200, 20, "20 220 380 580")]
     // Several on one straight, between others: evenly between their neighbours.
     [InlineData("0-40 100-400 460-500", 500, 160, 20, "20 173.3 326.7 480")]
+    // However many: 12 ways of 240 from the middle of a short straight to the last one.
+    [InlineData(
+        "0-20 170-210 290-2990 3070-3100",
+        3100,
+        240,
+        30,
+        "20 190 430 670 910 1150 1390 1630 1870 2110 2350 2590 2830 3070")]
+    // Several straights in reach of the one before: that which is nearest to where it would stand evenly, the third of five at 700.
+    [InlineData(
+        "200-220 510-520 580-590 650-660 720-730 790-800 880-900 1180-1200", 1400, 300, 210, "210 510 725 890 1190")]
     public void They_stand_where_a_hand_would_put_them(string free, double length, double every, double fromEnds, string places)
     {
         var found = ClipPlaces.Of(

@@ -238,6 +238,55 @@ public class TapedSidesTests
         AssertGeometry.Equal(route.Points, fit!.Corners);
     }
 
+    /// <summary>The same with a tape too short for the whole line: what was taped over so many corners and no more.</summary>
+    [Theory]
+    [InlineData(
+        new double[] { 305, 205, 190, 50, 345, 155, 325, 220 },
+        new double[] { 100, 70, 100, 25, 50, 90, 80 },
+        new double[] { 0, 60, 95, -40, 100, -55, 60 },
+        4,
+        6)]
+    [InlineData(
+        new double[] { 245, 215, 75, 285, 180, 345, 155, 175, 190, 130 },
+        new double[] { 90, 70, 50, 75, 90, 90, 40, 60, 100 },
+        new double[] { 0, 25, 85, 25, 30, -150, 130, 170, -155 },
+        2,
+        5)]
+    [InlineData(
+        new double[] { 280, 160, 160, 355, 135, 385, 195, 350, 290, 175, 390, 75, 360, 280 },
+        new double[] { 120, 95, 35, 120, 85, 50, 85, 70, 115, 25, 50, 40, 65 },
+        new double[] { 0, -80, -60, 145, -160, 135, -35, -55, -90, -140, -140, -105, 165 },
+        10,
+        4)]
+    public void Distances_over_a_few_corners_are_enough_for_a_long_line(
+        double[] legs, double[] bends, double[] rotations, int seen, int apart)
+    {
+        var route = new TapedRoute(legs, bends, rotations);
+        var (fit, findings) = TapedCorners.Solve(
+            TapedRoute.Distances(route.Points, apart), [route.Sides.Single(side => side.Bend == seen)], TapedRoute.At);
+        Assert.Empty(findings);
+        AssertGeometry.Equal(route.Points, fit!.Corners);
+    }
+
+    /// <summary>Five sides in a row that nothing tells before the distances to end B: the right ones are still there when these come.</summary>
+    [Theory]
+    [InlineData(
+        new double[] { 400, 110, 100, 130, 270, 130, 290, 320 },
+        new double[] { 110, 35, 60, 95, 90, 50, 110 },
+        new double[] { 0, -145, -60, -75, -120, 130, 135 })]
+    [InlineData(
+        new double[] { 360, 100, 340, 400, 320, 320, 280, 240 },
+        new double[] { 90, 105, 90, 40, 45, 30, 105 },
+        new double[] { 0, -50, -95, 55, -115, -75, -55 })]
+    public void Only_the_distances_to_end_B_tell_the_sides(double[] legs, double[] bends, double[] rotations)
+    {
+        var route = new TapedRoute(legs, bends, rotations);
+        TapedDistance[] taped = [.. route.All().Where(one => one.To - one.From <= 3 || one.To == legs.Length)];
+        var (fit, findings) = TapedCorners.Solve(taped, [route.Sides[0]], TapedRoute.At);
+        Assert.Empty(findings);
+        AssertGeometry.Equal(route.Points, fit!.Corners);
+    }
+
     /// <summary>Sides that a flat bend needs not are no harm: what was seen a little out of the plane may be flat to the tape.</summary>
     [Fact]
     public void A_side_at_a_flat_bend_is_let_be()
