@@ -16,8 +16,12 @@ internal static class ClipPlaces
 {
     private const double Noise = 1e-9;
 
-    /// <summary>Enough for thirty clips on one straight to come to rest within a pen line; a few do so in a handful.</summary>
-    private const int MostRounds = 2000;
+    /// <summary>Enough for a hundred clips on one straight to come to rest within a pen line; a few do so in a handful.</summary>
+    private const int MostRounds = 500;
+
+    /// <summary>Each of several on one straight goes further than to the middle of its neighbours, so that long rows come to rest soon:
+    /// successive over-relaxation (D. M. Young, Iterative Solution of Large Linear Systems, 1971).</summary>
+    private const double Further = 1.8;
 
     /// <summary>The places, from end A.</summary>
     /// <param name="free">Where clips may stand, from end A, apart from each other.</param>
@@ -140,7 +144,9 @@ internal static class ClipPlaces
             {
                 var straight = free[on[i]];
                 var isAlone = on[i - 1] != on[i] && on[i + 1] != on[i];
-                var wanted = isAlone ? (straight.From + straight.To) / 2 : (places[i - 1] + places[i + 1]) / 2;
+                var wanted = isAlone
+                    ? (straight.From + straight.To) / 2
+                    : places[i] + (Further * (((places[i - 1] + places[i + 1]) / 2) - places[i]));
                 var least = Math.Max(straight.From, places[i + 1] - Math.Max(every, places[i + 1] - places[i]));
                 var most = Math.Min(straight.To, places[i - 1] + Math.Max(every, places[i] - places[i - 1]));
                 var place = Math.Max(Math.Min(wanted, most), least);

@@ -15,7 +15,7 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class Fingerprint
 {
-    private const int Read = 6;
+    private const int Read = 4;
 
     /// <summary>The first six digits of the hash of the line's input.</summary>
     public static string Of(LineTemplate template, string project, LengthNotation notation)
@@ -174,7 +174,10 @@ public static class Fingerprint
         text.Append('\n');
     }
 
-    /// <summary>Adjusted figures differ in their last digits from machine to machine; nobody reads a millionth.</summary>
+    /// <summary>
+    /// Adjusted figures differ in their last digits from machine to machine, and a little with how they are worked out; nobody reads a
+    /// ten-thousandth.
+    /// </summary>
     private static object? Rounded(object? value) => value switch
     {
         Length length => Math.Round(length.Millimetres, Read),

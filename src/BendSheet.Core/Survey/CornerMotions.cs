@@ -29,13 +29,13 @@ internal static class CornerMotions
             }
         }
 
-        return [.. onCar.Select(moved => SeenFromA(moved, at))];
+        return Array.ConvertAll(onCar, moved => SeenFromA(moved, at));
     }
 
     /// <summary>A stays at the origin, the first corner ahead of it and the second one aside: the frame turns with them.</summary>
     private static PlaceMotion SeenFromA(Vector3D[] onCar, Places at)
     {
-        Vector3D[] moved = [.. onCar.Select(one => InFrame(one - onCar[0], at.Start))];
+        var moved = Array.ConvertAll(onCar, one => InFrame(one - onCar[0], at.Start));
         var (first, second) = (at.Points[1]!.Value, at.Points[2]!.Value);
         var (up, aside) = (moved[1].Y / first.X, -moved[1].Z / first.X);
         var turning = new Vector3D((moved[2].Z + (aside * second.X)) / second.Y, aside, up);

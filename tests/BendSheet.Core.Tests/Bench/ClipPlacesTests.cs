@@ -94,6 +94,16 @@ public class ClipPlacesTests
             ClipPlaces.Of(turned, length, every, fromEnds, Width).Select(place => Math.Round(length - place, 3)).Reverse());
     }
 
+    /// <summary>A pen line is half a millimetre. From the short straight on the way is as long as may be, then all are alike.</summary>
+    [Fact]
+    public void A_hundred_on_one_straight_stand_evenly_within_a_pen_line()
+    {
+        var found = ClipPlaces.Of([Free("0-20"), Free("170-210"), Free("230-6100"), Free("6180-6200")], 6200, 60, 30, Width);
+        var ways = found.Zip(found.Skip(1), (one, next) => next - one).Skip(2).SkipLast(1).ToList();
+        Assert.True(ways.Count > 94);
+        Assert.All(ways, way => Assert.Equal(ways[0], way, 0.5 / ways.Count));
+    }
+
     private static FreePlace Free(string typed)
     {
         var ends = typed.Split('-').Select(end => double.Parse(end, CultureInfo.InvariantCulture)).ToArray();
