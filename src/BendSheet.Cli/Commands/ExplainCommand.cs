@@ -13,6 +13,7 @@ internal sealed class ExplainCommand : ExampleCommand
     {
         Description = "The word in [brackets] at the end of a finding. Without it, all rules are listed.",
         Arity = ArgumentArity.ZeroOrOne,
+        HelpName = "RULE",
     };
 
     public ExplainCommand(Surroundings surroundings)

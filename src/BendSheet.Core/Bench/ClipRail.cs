@@ -14,7 +14,11 @@ namespace BendSheet.Core.Bench;
 /// <param name="Reversed">End B of the line lies towards the edge.</param>
 /// <param name="Drill">For each clip's fastener; null where the file does not say it.</param>
 public sealed record RailLine(
-    string Line, int Straight, bool IsFirst, bool IsLast, Length From, Length To, bool Reversed, Length? Drill);
+    string Line, int Straight, bool IsFirst, bool IsLast, Length From, Length To, bool Reversed, Length? Drill)
+{
+    /// <summary>How far it runs beside the first of the rail's lines, middle to middle where its own middle is.</summary>
+    public Length Aside { get; init; }
+}
 
 /// <summary>A clip on a rail.</summary>
 /// <param name="Line">It holds.</param>
@@ -118,7 +122,8 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
 
         // Its middle lies where it does; from there its own lengths count, which a slant does not shorten.
         var middle = Length.FromMillimetres(0.5 * (start + end).Dot(axis.Direction));
-        return new(line, run, middle - (0.5 * run.Length), cosine < 0);
+        var aside = Length.FromMillimetres((0.5 * (start + end)).Cross(axis.Direction).Norm);
+        return new(line, run, middle - (0.5 * run.Length), cosine < 0) { Aside = aside };
     }
 
     private static ClipRail Of(string? name, List<Lie> lies) =>
@@ -154,6 +159,8 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
     /// <summary>A straight with its clips along a rail.</summary>
     private sealed record Lie(SolvedLine Line, ClipRun Run, Length From, bool Reversed)
     {
+        public Length Aside { get; init; }
+
         public RailLine OnRail() => new(
             Line.Template.Name,
             Run.Straight,
@@ -162,7 +169,10 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
             From,
             From + Run.Length,
             Reversed,
-            Run.Hole);
+            Run.Hole)
+        {
+            Aside = Aside,
+        };
 
         public IEnumerable<RailClip> Clips() => Run.Holes.Select((hole, i) => new RailClip(
             Line.Template.Name,

@@ -11,7 +11,7 @@ public static class CommissioningWriter
     private const string Entry = "Before the first drive";
 
     private const string Disclaimer =
-        "This page helps to forget nothing. It approves nothing: the makers' instructions, local rules and a licensed mechanic's "
+        "Use this page so that nothing is forgotten. It approves nothing: the makers' instructions, local rules and a licensed mechanic's "
             + "inspection come first. Do not drive before every box that applies is ticked by the person who looked.";
 
     private static readonly string[] Rechecks = ["after the first drive", "after the first week", "at", "at", "at"];
@@ -86,7 +86,7 @@ public static class CommissioningWriter
 
     private static CommissioningSection Fill(Filling filling, LengthNotation notation) => new(
         "Filling",
-        ["In the lines only: cylinders, calipers, hoses and the reservoir come on top. Fresh fluid of the kind that the maker names."],
+        ["In the lines only: cylinders, calipers, hoses and the reservoir are not included. Fresh fluid of the kind that the maker names."],
         ["Circuit", "Lines hold", "Tube", "Not counted", "Filled"],
         [
             .. filling.Circuits.Select(circuit => new CommissioningRow(
@@ -125,8 +125,8 @@ public static class CommissioningWriter
     private static CommissioningSection Pressure(Filling filling) => new(
         "Pressure held",
         [
-            "Press the pedal and hold it: it must not sink, and no joint may weep. By which force and how long, the maker or local rules "
-                + "say.",
+            "Press the pedal and hold it: it must not sink, and no joint may weep. The maker or local rules say how hard to press, and for "
+                + "how long.",
             "A published example: 125 lb on the pedal for 10 s, for hydraulic brakes of vehicles over 10,000 lb (49 CFR 570.55).",
         ],
         ["Circuit", "Pedal force", "Seconds", "Pedal did not sink", "All joints dry"],

@@ -19,6 +19,7 @@ public sealed record PlacedTemplate
     private const double LeastAside = 20;
 
     private readonly LineTemplate _typed;
+    private readonly Surveying? _own;
     private readonly PortLie? _from;
     private readonly PortLie? _to;
 
@@ -26,7 +27,7 @@ public sealed record PlacedTemplate
     {
         (_typed, _from, _to) = (typed, typed.From.Port?.Port.Lie, typed.To.Port?.Port.Lie);
         Line = typed;
-        Surveying = Surveying.Of(typed);
+        Surveying = _own = Surveying.Of(typed);
     }
 
     /// <summary>As typed, with what its ports say of it.</summary>
@@ -37,6 +38,9 @@ public sealed record PlacedTemplate
 
     /// <summary>Where the template of itself would end, less where its port lies; null where that cannot be compared.</summary>
     public PortMiss? Miss { get; private init; }
+
+    /// <summary>How far the template by itself may be off at B: one standard deviation; null where nobody knows.</summary>
+    internal Length? MayMiss => _own?.Miss;
 
     /// <summary>Its ports say where its B lies.</summary>
     public bool IsObserved => Line.Beside.Length > _typed.Beside.Length;

@@ -55,16 +55,31 @@ public static class PortRules
             ? TemplateOffPort.Error(
                 template.To.Port!.Position,
                 $"{words}, more than both could be out: measure {Again(template)} again, and retype what is wrong{OrWiden(miss)}")
-            : TemplateOffPort.Warning(
-                template.To.Port!.Position, $"{words}: before cutting, measure {Again(template)}, and correct what is wrong");
+            : TemplateOffPort.Warning(template.To.Port!.Position, $"{words}{WhatToDo(template, placed, isAskew)}");
+    }
+
+    /// <summary>What both may well be out by is no mistake yet.</summary>
+    private static string WhatToDo(LineTemplate template, PlacedTemplate placed, bool isAskew)
+    {
+        var measure = $"before cutting, measure {Again(template)}";
+        return placed is { IsObserved: true, MayMiss: { } own, Miss.Distance: { } distance } && !isAskew
+            && distance.Millimetres <= Unlikely * Math.Sqrt(Math.Pow(own.Millimetres, 2) + PortsMayMiss(template))
+            ? $", no more than both may be out: the sheet is made so that B meets the port as well as it can; {measure} to be surer"
+            : $": {measure}, and correct what is wrong";
     }
 
     /// <summary>What the places of two ports may be out together, and no less than the line has to fit to.</summary>
     private static Length Allowed(LineTemplate template)
     {
-        double Squared(LineEnd end) => Math.Pow(end.Port!.Port.Lie!.Within.Millimetres, 2);
-        var places = Unlikely * Math.Sqrt(Squared(template.From) + Squared(template.To));
+        var places = Unlikely * Math.Sqrt(PortsMayMiss(template));
         return Length.FromMillimetres(Math.Max(template.Wanted.Miss.Millimetres, places));
+    }
+
+    /// <summary>The variance of the way from port to port, in square millimetres.</summary>
+    private static double PortsMayMiss(LineTemplate template)
+    {
+        double Squared(LineEnd end) => Math.Pow(end.Port!.Port.Lie!.Within.Millimetres, 2);
+        return Squared(template.From) + Squared(template.To);
     }
 
     private static string InWords(LineTemplate template, PortMiss miss, bool isAskew)

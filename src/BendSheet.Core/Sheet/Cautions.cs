@@ -11,7 +11,7 @@ public static class Cautions
     [
         "A brake line is a safety part. This sheet gives geometry: it does not approve a brake system. Local rules, the makers' "
             + "instructions and a licensed mechanic's inspection come first.",
-        "Use only tube sold for hydraulic brakes, of the right size: never plain copper, never compression fittings.",
+        "On brakes use only tube sold for hydraulic brakes, of the right size: never plain copper, never compression fittings.",
         "Match flare and seat: 37° and 45° do not mix. Single flares only where the fitting's standard calls for them.",
         "Nuts and sleeves go on before the flare. Nothing goes on flare seats; sealant only on taper threads whose maker allows it.",
         "Deburr, clean and blow out every piece, with eye protection. Lubricate and wash with brake fluid or denatured alcohol only, never "

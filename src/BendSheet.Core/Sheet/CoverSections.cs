@@ -26,7 +26,7 @@ internal static class CoverSections
         {
             yield return new("Tube in all (cut lengths added up)", [.. cover.CutLengths.Select(amount => Row(amount.Label, amount.Length))])
             {
-                Remark = "Bare cut lengths: what each saw cut takes, practice pieces and what is left of a roll come on top.",
+                Remark = "Bare cut lengths: what each saw cut takes, practice pieces and what is left of a roll are not included.",
             };
         }
 

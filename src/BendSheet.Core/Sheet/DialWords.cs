@@ -7,7 +7,7 @@ public static class DialWords
     public const string TooThick = "The tube is too thick for a dial on this paper.";
 
     /// <summary>Heading of the list of stops.</summary>
-    public const string StopsHeading = "Stops, all of them";
+    public const string StopsHeading = "All stops";
 
     /// <summary>The pointer for somebody who does not see it.</summary>
     public const string PointerAlternative = "The pointer, to be fixed beside the dial.";

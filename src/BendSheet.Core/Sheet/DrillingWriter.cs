@@ -74,6 +74,16 @@ public static class DrillingWriter
             + $"with its edge there and the line of the holes where the fasteners go, and punch every cross. {Drill(rail, notation)}";
         yield return $"Figures in {notation.UnitName} from the edge, every one of them, so that errors do not add up: check the last, "
             + $"{notation.WithUnit(holes[^1].Place)}, with a rule. The box is the width of a clip.";
+        if (rail.Lines.Length > 1)
+        {
+            yield return "All holes are in one row, for clips that hold these tubes together. "
+                + string.Join(" ", rail.Lines.Skip(1).Select(
+                    line => $"{line.Line} runs {notation.WithUnit(line.Aside)} beside {rail.Lines[0].Line}, middle to middle"
+                        + $"{(line == rail.Lines[^1] ? ":" : ";")}"))
+                + " where a tube has clips of its own, move their holes aside by as much. Print the strip again when one of these lines "
+                + "changes.";
+        }
+
         foreach (var hole in rail.Holes.Select((hole, i) => (Hole: hole, Number: i + 1)).Where(one => one.Hole.IsShared))
         {
             yield return FormattableString.Invariant($"Hole {hole.Number} is shared: the clips ")

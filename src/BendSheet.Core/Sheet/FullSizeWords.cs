@@ -34,6 +34,6 @@ public static class FullSizeWords
         ArgumentNullException.ThrowIfNull(notation);
         var metric = FormattableString.Invariant($"{bar.Millimetres:0} mm");
         var size = notation.Imperial ? $"{metric} ({notation.WithUnit(bar)})" : metric;
-        return $"This bar proves the print: {size} on a steel rule. If not, print again at 100 %, not fitted to the page.";
+        return $"Check the print: this bar must measure {size} on a steel rule. If not, print again at 100 %, not fitted to the page.";
     }
 }

@@ -187,8 +187,8 @@ public static class SheetWriter
         var all = string.Join(
             ", ", taped.Residuals.Select(residual => $"{residual.Measured.Name} {notation.Difference(residual.Residual)}"));
         return FormattableString.Invariant(
-            $"The corners come from {taped.Residuals.Length} taped distances, which miss them by {notation.Fine(taped.RootMeanSquare)} ")
-            + $"(root mean square), {worst.Measured.Name} the worst. Measured minus fitted: {all}.";
+            $"The corners come from {taped.Residuals.Length} taped distances, which agree to {notation.Fine(taped.RootMeanSquare)} ")
+            + $"(root mean square); {worst.Measured.Name} is the worst. Measured minus fitted: {all}.";
     }
 
     /// <summary>What shows every bend and every roll of the finished piece.</summary>

@@ -1,4 +1,5 @@
 using BendSheet.Core.Survey;
+using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Sheet;
@@ -15,17 +16,20 @@ internal static class SurveyWords
     /// <summary>What to measure on the wire before cutting, what it should be, and room to write; null where nothing is to be.</summary>
     public static string? BeforeCutting(LineSurvey survey, LengthNotation notation) => survey.Next.IsEmpty
         ? null
-        : "Before cutting, measure on the wire: "
+        : $"Before cutting, measure on {Where(survey.Line)}: "
             + string.Join("; ", survey.Next.Select(
                 next => $"{next.Quantity.InWords(survey.Line.Route.Bends.Length)} "
                     + $"(about {notation.WithUnit(next.Expected)}) ______")) + ".";
+
+    /// <summary>What the line was measured on.</summary>
+    private static string Where(LineTemplate line) => line.HasWire ? "the wire" : "the car";
 
     /// <summary>The figures that were typed and those that are used, where they print differently.</summary>
     public static IEnumerable<AdjustedFigure> Adjusted(LineSurvey survey, LengthNotation notation) => survey.Measurements
         .Select(one => new AdjustedFigure(one.Name, Figure(one, one.Measured, notation), Figure(one, one.Adjusted, notation)))
         .Where(one => !string.Equals(one.Typed, one.Used, StringComparison.Ordinal));
 
-    /// <summary>What the adjustment changed most; null where nothing was to adjust.</summary>
+    /// <summary>What the adjustment changed most; null where nothing prints otherwise.</summary>
     public static string? LargestChange(LineSurvey survey, LengthNotation notation)
     {
         if (survey.Measurements.All(one => one.Adjusted == one.Measured))
@@ -36,7 +40,7 @@ internal static class SurveyWords
         var most = survey.Measurements.MaxBy(one => Math.Abs(one.Measured - one.Adjusted) / one.Within)!;
         var (typed, used) = (Figure(most, most.Measured, notation), Figure(most, most.Adjusted, notation));
         return string.Equals(typed, used, StringComparison.Ordinal)
-            ? "All that was measured agrees."
+            ? null
             : $"Adjusted so that all that was measured agrees best; the largest change: {most.Name} typed {typed}, used {used}.";
     }
 

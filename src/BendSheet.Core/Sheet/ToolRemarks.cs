@@ -58,7 +58,7 @@ internal static class ToolRemarks
 
     /// <summary>Silent where nothing was learned of the tool's line.</summary>
     private static string LineRemark(Bender bender) => ToolLine.Of(bender) is { IsLearned: true } line
-        ? $" Marks have the tool's line where {Counted.Words(line.Pieces.Length, "test piece")} showed it."
+        ? $" The marks allow for the tool's line, found from {Counted.Words(line.Pieces.Length, "test piece")}."
         : string.Empty;
 
     private static string Factor(double factor) => factor.ToString("0.###", CultureInfo.InvariantCulture);

@@ -102,7 +102,7 @@ public static class WorkOrder
     {
         if (!template.HasWire)
         {
-            return "Check the hand on the car: measurements will not show a mirror image.";
+            return "Check on the car that it is not the mirror image: measurements will not show that.";
         }
 
         var wire = template.WireOf is { } other ? $"the wire of {other}" : "the wire";
@@ -178,7 +178,7 @@ public static class WorkOrder
     private static string LineInWords(Bender bender)
     {
         var line = bender.Line is { } name ? $"line {name}" : bender.Mark == MarkPlace.Start ? "start-of-bend line" : "middle-of-bend line";
-        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", its offset in the marks already";
+        return ToolLine.Of(bender).Offset == Length.Zero ? line : line + ", whose offset the marks allow for already";
     }
 
     private static IEnumerable<WorkStep> EndSteps(string end, LineEnd lineEnd, Tube tube, LengthNotation notation, string? alikeAt)

@@ -57,24 +57,29 @@ internal sealed class NextMeasurements
     /// <summary>What to measure next, in this order.</summary>
     /// <param name="adjustment">Of what is known of it.</param>
     /// <param name="landing">Of that.</param>
-    /// <param name="typed">Where its figures as they were read have its places.</param>
-    /// <param name="template">The line as it was typed, with how near is near enough.</param>
-    /// <param name="tolerance">Of tape and square.</param>
+    /// <param name="typed">
+    /// The line as it was typed, with how near is near enough; where its figures as they were read have its places; tape and square.
+    /// </param>
+    /// <param name="beside">What was taped already.</param>
     public static ImmutableArray<NextMeasurement> Of(
-        Adjustment adjustment, Landing landing, Places typed, LineTemplate template, MeasuringTolerance tolerance)
+        Adjustment adjustment,
+        Landing landing,
+        (LineTemplate Line, Places Places, MeasuringTolerance Tolerance) typed,
+        IEnumerable<TapedQuantity> beside)
     {
+        var template = typed.Line;
         var next = new NextMeasurements(adjustment, landing);
         if (next.Fits(template.Wanted))
         {
             return [];
         }
 
-        var taken = template.Beside.Select(one => one.Quantity with { Back = null }).ToHashSet();
+        var taken = beside.Select(quantity => quantity with { Back = null }).ToHashSet();
         foreach (var quantity in Quantities(template.Route, adjustment.Slopes.At))
         {
             if (!taken.Contains(quantity))
             {
-                next._candidates.Add(Candidate.Of(quantity, adjustment, typed, tolerance));
+                next._candidates.Add(Candidate.Of(quantity, adjustment, typed.Places, typed.Tolerance));
             }
         }
 

@@ -58,7 +58,7 @@ public static class SurveyRules
             + $"{AngleNotation.Figure(survey.Askew)} askew (2 times in 3 within that)";
         return survey.Next.IsEmpty
             ? $"{unsure}: all that could be taped across it is taken, so measure its rows again, more surely{trim}"
-            : $"{unsure}: before cutting, measure on the wire "
+            : $"{unsure}: before cutting, measure on {(template.HasWire ? "the wire" : "the car")} "
                 + string.Join(", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)})"))
                 + $" and type them as `taped`{trim}";
     }

@@ -33,6 +33,9 @@ internal sealed class Surveying
     /// <summary>The line they agree on best.</summary>
     public LineTemplate Adjusted => _template.Beside.IsEmpty ? _template : _line.With(_adjustment.Values);
 
+    /// <summary>How far B may be off its port once the line is rolled in A to suit: one standard deviation.</summary>
+    public Length Miss => Length.FromMillimetres(Root(Landing.Of(_adjustment.Slopes).OfB));
+
     private ImmutableArray<SurveyedMeasurement> Measurements => _measurements ??= [.. Figures(), .. Quantities()];
 
     /// <summary>Adjusts a line.</summary>
@@ -107,7 +110,9 @@ internal sealed class Surveying
             Along = Length.FromMillimetres(Root([landing.AlongLastStraight])),
             Askew = Angle.FromRadians(Root(landing.OfLastStraight)),
             Spread = Length.FromMillimetres(Root(landing.Spread)),
-            Next = IsSuspect ? [] : NextMeasurements.Of(_adjustment, landing, _typed, _template, _tolerance),
+            Next = IsSuspect
+                ? []
+                : NextMeasurements.Of(_adjustment, landing, (_template, _typed, _tolerance), _beside.Select(one => one.Quantity)),
             IsSuspect = IsSuspect,
             Slips = slips,
             AllSlipsTried = !IsSuspect || !steps.AreUsedUp,

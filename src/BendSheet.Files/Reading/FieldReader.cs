@@ -176,8 +176,15 @@ internal sealed class FieldReader
     public T? Choice<T>(string word, IReadOnlyList<(T Value, string Word)> choices)
         where T : struct
     {
-        if (Text(word) is not { } text)
+        var typed = Value(word);
+        if (typed is not YamlText text)
         {
+            if (typed is not null)
+            {
+                _context.Report(FileRules.WrongKind.Error(
+                    typed.Position, $"`{word}` is one of {InWords(choices)}, and this is {Kind(typed)}"));
+            }
+
             return null;
         }
 
@@ -192,12 +199,15 @@ internal sealed class FieldReader
         var meant = Meant(text.Text, choices.Select(choice => choice.Word));
         _context.Report(FileRules.NotAChoice.Error(
             text.Position,
-            $"{AsTyped.Show($"{word}: {text.Text}")} is not one of {string.Join(", ", choices.Select(choice => $"`{choice.Word}`"))}"
+            $"{AsTyped.Show($"{word}: {text.Text}")} is not one of {InWords(choices)}"
                 + (meant is null ? string.Empty : $": did you mean `{meant}`?")));
 
         // Read on with what was probably meant, to find what is wrong beside it; nothing is made of it.
         return meant is null ? null : choices.First(choice => string.Equals(choice.Word, meant, StringComparison.Ordinal)).Value;
     }
+
+    private static string InWords<T>(IEnumerable<(T Value, string Word)> choices) =>
+        string.Join(", ", choices.Select(choice => $"`{choice.Word}`"));
 
     /// <summary>
     /// The choice that a common word stands for, the one with the fewest slips, or the one that stands among other words:

@@ -19,7 +19,7 @@ public class WorkOrderTests
             "Mark every bend from the flare face of A. Pen a straight line along the whole tube: at the first bend it faces the former. "
                 + "Tape the hardware back to its flare.",
             "Make bends 3 to 1 in that order: hold the A side, sweep the B side (240 mm clear). Mark at the tool's start-of-bend line, "
-                + "its offset in the marks already.",
+                + "whose offset the marks allow for already.",
             "Hold it against the wire. Make sure it is not the mirror image: measurements will not show that. Then check it with a "
                 + "stretched tape: a number is the back (outermost point) of that bend.",
             "Offer the line up on the car; trim end B (25.0 mm (31/32+ in) was left on), leaving 2 mm for the "
@@ -107,7 +107,7 @@ public class WorkOrderTests
         var template = FullLine.Template.WithBends(bend => bend.Turn == Lines.Deg(90) ? bend with { Bender = big } : bend);
         var step = Assert.Single(FullLine.Content(template).Order, step => step.StartsWith("Make bends", StringComparison.Ordinal));
         Assert.Contains(
-            "Mark at the tool's own line (big: middle-of-bend line; hand: start-of-bend line, its offset in the marks already)",
+            "Mark at the tool's own line (big: middle-of-bend line; hand: start-of-bend line, whose offset the marks allow for already)",
             step,
             StringComparison.Ordinal);
     }
@@ -166,7 +166,7 @@ public class WorkOrderTests
     public void A_line_without_a_wire_is_checked_on_the_car() => Assert.Contains(
         FullLine.Content(FullLine.Template with { HasWire = false, WireOf = "front-left", MirrorsWire = true }).Order,
         step => step.StartsWith(
-            "Check the hand on the car: measurements will not show a mirror image. Then check it", StringComparison.Ordinal));
+            "Check on the car that it is not the mirror image: measurements will not show that. Then check it", StringComparison.Ordinal));
 
     [Fact]
     public void A_line_on_the_tool_is_called_by_its_name()
@@ -174,6 +174,6 @@ public class WorkOrderTests
         var step = Assert.Single(
             FullLine.Content(FullLine.Template.OnTool(FullLine.Hand with { Line = "L" })).Order,
             step => step.StartsWith("Make bends", StringComparison.Ordinal));
-        Assert.Contains("Mark at the tool's line L, its offset in the marks already", step, StringComparison.Ordinal);
+        Assert.Contains("Mark at the tool's line L, whose offset the marks allow for already", step, StringComparison.Ordinal);
     }
 }

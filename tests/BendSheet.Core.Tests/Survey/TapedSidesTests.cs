@@ -268,7 +268,7 @@ public class TapedSidesTests
         AssertGeometry.Equal(route.Points, fit!.Corners);
     }
 
-    /// <summary>Five sides in a row that nothing tells before the distances to end B: the right ones are still there when these come.</summary>
+    /// <summary>Five sides in a row that nothing tells before the distances to end B: the right ones are still there then.</summary>
     [Theory]
     [InlineData(
         new double[] { 400, 110, 100, 130, 270, 130, 290, 320 },

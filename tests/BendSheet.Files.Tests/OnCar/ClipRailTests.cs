@@ -39,6 +39,16 @@ public class ClipRailTests
         Assert.Equal("← A of one, B of two", strip.Left);
     }
 
+    [Fact]
+    public void The_strip_says_how_far_beside_each_other_the_lines_run()
+    {
+        // Left 240 and 250, at one height.
+        var strip = Assert.Single(Sheets(Car(second: At(1400, 250, "back"), end: At(100, 350)))[0].DrillingStrips);
+        Assert.Contains(strip.HowTo, text => text.Contains("two runs 10.0 mm beside one, middle to middle", StringComparison.Ordinal));
+        var alone = Sheets(Car(At(1400, 450, "back"), At(100, 550)))[0].DrillingStrips[0];
+        Assert.DoesNotContain(alone.HowTo, text => text.Contains("middle to middle", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData(5, true)]
     [InlineData(11.9, true)]

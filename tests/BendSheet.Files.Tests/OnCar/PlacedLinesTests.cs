@@ -95,6 +95,24 @@ public class PlacedLinesTests
         Assert.DoesNotContain(widened.Findings, one => one.Rule == PortRules.TemplateOffPort);
     }
 
+    /// <summary>
+    /// Two ports typed to 1 mm are 1.4 mm sure together, and two legs typed to 1.5 mm with a bend of 2°, 80 mm before the end, 3.5 mm: twice
+    /// the root of both squares is 7.6.
+    /// </summary>
+    [Theory]
+    [InlineData(4.5, "no more than both may be out")]
+    [InlineData(8, "correct what is wrong")]
+    public void What_both_may_be_out_by_is_no_mistake_yet(double off, string said)
+    {
+        var line = Between(
+            "{at: {forward: 0, within: 1}, faces: forward}",
+            $"{{at: {Place(100 + off, 80, 0)[..^1]}, within: 1}}}}",
+            "start: {heading: forward, towards: left}, " + Flat);
+        var finding = Assert.Single(line.Findings, one => one.Rule == PortRules.TemplateOffPort);
+        Assert.Equal(Severity.Warning, finding.Severity);
+        Assert.Contains(said, finding.Message, StringComparison.Ordinal);
+    }
+
     private static SolvedLine Between(string a, string b, string route) => Assert.Single(TypedCars.Plan(
         TypedCars.Top
             + $"parts:\n  one: {{kind: other, ports: {{a: {a}}}}}\n  two: {{kind: other, ports: {{b: {b}}}}}\n"

@@ -77,6 +77,9 @@ public class DistancesReaderTests
         Assert.Equal(moved, taped[^1].Reconciled.Millimetres - 333, within);
         var survey = LineSurvey.Of(line)!;
         Assert.Equal(taped.Length, survey.Measurements.Length);
+
+        // What was taped already is not asked for again.
+        Assert.All(survey.Next, next => Assert.NotEqual(TapedKind.Distance, next.Quantity.Kind));
         Assert.All(taped.Zip(survey.Measurements), one =>
             Assert.Equal(one.First.Reconciled.Millimetres, one.Second.Adjusted, 2e-3));
     }

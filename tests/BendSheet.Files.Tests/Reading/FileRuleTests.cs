@@ -358,6 +358,7 @@ public class FileRuleTests
         { Top.Replace("mm", "feet", StringComparison.Ordinal) + Line, "1:8", "not-a-choice", "`ft`: did you mean `ft`?" },
         { LongLine("made: No"), "6:11", "not-a-choice", "is not one of `true`, `false`: did you mean `false`?" },
         { Top + "fractions: 1/32\n" + Line, "4:12", "not-a-choice", "is not one of `2`, `4`, `8`, `16`, `32`, `64`, `128`" },
+        { Top + "paper: [a4]\n" + Line, "4:8", "wrong-kind", "`paper` is one of `a4`, `letter`, and this is a list" },
         { Top + "paper: a3\n" + Line, "4:8", "not-a-choice", "is not one of `a4`, `letter`" },
         {
             LongLine("measured: corners"), "6:15", "not-a-choice",

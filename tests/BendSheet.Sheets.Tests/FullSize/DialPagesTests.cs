@@ -92,7 +92,7 @@ public class DialPagesTests
             [Dial(Printed.Head
                 + "  flat:\n    - {straight: 60, bend: 30}\n    - {straight: 80, rotate: 180, bend: 30}\n    - {straight: 80, rotate: "
                 + "180, bend: 30}\n    - {straight: 60}\n", Paper.A4)]);
-        Assert.Contains("Stops,allofthem0°:bends1,3;180°:bend2.", text, StringComparison.Ordinal);
+        Assert.Contains("Allstops0°:bends1,3;180°:bend2.", text, StringComparison.Ordinal);
     }
 
     [Fact]

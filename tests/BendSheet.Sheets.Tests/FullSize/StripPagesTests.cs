@@ -70,7 +70,8 @@ public partial class StripPagesTests
         {
             Assert.Equal(TileTitles(Printed.Text([page])).Count, OnPaper.Bars(page).Count);
             Assert.All(OnPaper.Bars(page), bar => Assert.Equal(100, bar.Width, ToleranceMm));
-            Assert.Contains(Printed.WithoutBlanks("This bar proves the print: 100 mm"), Printed.Text([page]), StringComparison.Ordinal);
+            Assert.Contains(
+                Printed.WithoutBlanks("Check the print: this bar must measure 100 mm"), Printed.Text([page]), StringComparison.Ordinal);
         });
 
     [Theory]

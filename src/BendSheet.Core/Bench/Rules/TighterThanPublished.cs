@@ -13,8 +13,8 @@ namespace BendSheet.Core.Bench.Rules;
 public static class TighterThanPublished
 {
     private const string Cure =
-        "use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as "
-            + "`smallest-radius`";
+        "use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and type the smallest "
+            + "radius that your tube takes as `smallest-radius`";
 
     /// <summary>The rule.</summary>
     public static Rule Rule { get; } = new(

@@ -8,8 +8,8 @@ namespace BendSheet.Core.Tests.Bench.Rules;
 public class TighterThanPublishedTests
 {
     private const string Cure =
-        ": use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and give what your tube stands as "
-            + "`smallest-radius`";
+        ": use a tool with a larger radius, or bend a practice piece, look at it for flats and kinks, and type the smallest "
+            + "radius that your tube takes as `smallest-radius`";
 
     [Fact]
     public void Steel_on_a_common_hand_bender_is_a_warning_at_the_tools_radius() => OneFinding.Is(
