@@ -75,12 +75,16 @@ public static class SurveyRules
         }
 
         var slips = survey.Slips.Select(slip =>
-            $"with {slip.Name} {Figure(slip, slip.Instead)} instead of {Figure(slip, slip.Measured)} "
+            $"with {slip.Name}{Where(slip, survey.Slips[0])} {Figure(slip, slip.Instead)} instead of {Figure(slip, slip.Measured)} "
                 + $"everything agrees to {FindingFigures.Mm(Length.FromMillimetres(slip.AgreesTo))}");
         var which = survey.Slips.Length == 2 ? "them" : "the first two";
         var tell = survey.TellsSlipsApart is { } name ? $"; measure {name} as well, which tells {which} apart" : string.Empty;
         return $"{Apart}: {string.Join(", or ", slips)}{tell}; look at the wire again and retype what is wrong";
     }
+
+    /// <summary>The finding points at the first; another in another row says which.</summary>
+    private static string Where(Slip slip, Slip first) =>
+        slip.At.Line == first.At.Line ? string.Empty : FormattableString.Invariant($" (line {slip.At.Line})");
 
     private static string Figure(Slip slip, double value) => slip.IsRotation
         ? AngleNotation.Rotation(Angle.FromRadians(value))

@@ -96,8 +96,8 @@ public class PlacedLinesTests
     }
 
     /// <summary>
-    /// Two ports typed to 1 mm are 1.4 mm sure together, and two legs typed to 1.5 mm with a bend of 2°, 80 mm before the end, 3.5 mm: twice
-    /// the root of both squares is 7.6.
+    /// Two ports typed to 1 mm are 1.4 mm sure together, and two legs typed to 1.5 mm with a bend of 2°, 80 mm before the end, 3.5 mm:
+    /// twice the root of both squares is 7.6.
     /// </summary>
     [Theory]
     [InlineData(4.5, "no more than both may be out")]
