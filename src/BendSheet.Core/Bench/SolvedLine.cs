@@ -8,7 +8,7 @@ using BendSheet.Core.Templates;
 namespace BendSheet.Core.Bench;
 
 /// <summary>One line taken all the way from its template to its bench plan.</summary>
-/// <param name="Template">As measured.</param>
+/// <param name="Template">As it is made: adjusted, on the car.</param>
 /// <param name="Layout">Carried over to the tool's radius; null where the template cannot be.</param>
 /// <param name="Centreline">In space; null where a leg is too short for its bends.</param>
 /// <param name="Plan">What the hands do; null where there is no centreline.</param>
@@ -20,6 +20,9 @@ public sealed record SolvedLine(
     BenchPlan? Plan,
     ImmutableArray<Finding> Findings)
 {
+    /// <summary>As it was typed, with what its ports say of it.</summary>
+    public LineTemplate Typed { get => field ?? Template; init; }
+
     /// <summary>What its measurements came to; null where it has no bend or no shape.</summary>
     public LineSurvey? Survey { get; init; }
 

@@ -207,6 +207,7 @@ public sealed class CarPlan
             .. PieceRules.Check(template, layout, piece),
         ])
         {
+            Typed = placed.Line,
             Survey = survey,
             Clips = clips,
             Piece = piece,

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace BendSheet.Core.Geometry;
 
 /// <summary>
@@ -13,18 +15,23 @@ public readonly record struct Vector3D(double X, double Y, double Z)
     public double Norm => Math.Sqrt(Dot(this));
 
     /// <summary>Component-wise sum.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator +(Vector3D a, Vector3D b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
     /// <summary>From <paramref name="b"/> to <paramref name="a"/>.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator -(Vector3D a, Vector3D b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
     /// <summary>Stretched by a factor.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector3D operator *(double factor, Vector3D a) => new(factor * a.X, factor * a.Y, factor * a.Z);
 
     /// <summary>Scalar product.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double Dot(Vector3D other) => (X * other.X) + (Y * other.Y) + (Z * other.Z);
 
     /// <summary>Vector product, right-handed.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vector3D Cross(Vector3D other) => new(
         (Y * other.Z) - (Z * other.Y),
         (Z * other.X) - (X * other.Z),

@@ -91,7 +91,7 @@ public static class CoverWriter
         TubeWords.InWords(line.Template.Tube, notation),
         line.Plan is { } plan ? Figure.Of(plan.CutLength, notation) : null,
         line.Template.Made ? LineState.Made : line.Plan is null ? LineState.CannotBeMade : LineState.ToMake,
-        line.Plan is null ? null : Fingerprint.Of(line.Template, project, typed ?? notation));
+        line.Plan is null ? null : Fingerprint.Of(line.Typed, project, typed ?? notation));
 
     private static CoverLine Line(RoughLine line, LengthNotation notation) => new(
         line.Name,

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using BendSheet.Core.Bench;
 using BendSheet.Core.Fittings;
+using BendSheet.Core.Geometry;
 using BendSheet.Core.Templates;
 using BendSheet.Core.Units;
 using BendSheet.Core.Workshop;
@@ -9,15 +10,16 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Sheet;
 
 /// <summary>
-/// Six characters that tell a sheet made from an older file from a current one. They depend on everything about the line that its
-/// sheet is made from, and on nothing else: not on the file's name, its comments or the places where things were typed, and not on whether
-/// the line is made, because the sheet beside the finished line must stay the sheet of the file.
+/// Six characters that tell a sheet made from an older file from a current one. They depend on everything typed about the line that its
+/// sheet is made from, and on nothing else: not on how that is adjusted, not on the file's name, its comments or the places where things
+/// were typed, and not on whether the line is made, because the sheet beside the finished line must stay the sheet of the file.
 /// </summary>
 public static class Fingerprint
 {
-    private const int Read = 4;
+    /// <summary>Nobody reads a ten-thousandth, and what follows from what was typed differs in its last digits from machine to machine.</summary>
+    private const double PartsOfOne = 10_000;
 
-    /// <summary>The first six digits of the hash of the line's input.</summary>
+    /// <summary>The first six digits of the hash of the line's input, as typed.</summary>
     public static string Of(LineTemplate template, string project, LengthNotation notation)
     {
         var text = new StringBuilder();
@@ -119,6 +121,11 @@ public static class Fingerprint
             Add(text, piece.Name, piece.Length);
         }
 
+        if (end.Port?.Port.Lie is { } lie)
+        {
+            Add(text, lie.Position, lie.Facing, lie.Within);
+        }
+
         if (end.Port?.Port.Spec is { } port)
         {
             // What does not fit there stands on the sheet.
@@ -174,15 +181,14 @@ public static class Fingerprint
         text.Append('\n');
     }
 
-    /// <summary>
-    /// Adjusted figures differ in their last digits from machine to machine, and a little with how they are worked out; nobody reads a
-    /// ten-thousandth.
-    /// </summary>
     private static object? Rounded(object? value) => value switch
     {
-        Length length => Math.Round(length.Millimetres, Read),
-        Angle angle => Math.Round(angle.Degrees, Read),
-        double number => Math.Round(number, Read),
+        Length length => Rounded(length.Millimetres),
+        Angle angle => Rounded(angle.Degrees),
+        double number => Rounded(number),
+        Vector3D way => FormattableString.Invariant($"{Rounded(way.X)} {Rounded(way.Y)} {Rounded(way.Z)}"),
         _ => value,
     };
+
+    private static long Rounded(double number) => (long)Math.Round(number * PartsOfOne);
 }

@@ -39,7 +39,7 @@ public static class SheetWriter
             Bender = BendersInWords(template, notation),
             CutLength = Figure.Of(plan.CutLength, notation),
             DevelopedLength = Figure.Of(plan.DevelopedLength, notation),
-            Fingerprint = Fingerprint.Of(template, project, typed ?? notation),
+            Fingerprint = Fingerprint.Of(line.Typed, project, typed ?? notation),
             Made = template.Made,
             Datum = DatumInWords(plan),
             DatumName = DatumName(plan),

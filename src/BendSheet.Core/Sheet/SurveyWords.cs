@@ -26,6 +26,7 @@ internal static class SurveyWords
 
     /// <summary>The figures that were typed and those that are used, where they print differently.</summary>
     public static IEnumerable<AdjustedFigure> Adjusted(LineSurvey survey, LengthNotation notation) => survey.Measurements
+        .Where(one => one.Adjusted != one.Measured)
         .Select(one => new AdjustedFigure(one.Name, Figure(one, one.Measured, notation), Figure(one, one.Adjusted, notation)))
         .Where(one => !string.Equals(one.Typed, one.Used, StringComparison.Ordinal));
 

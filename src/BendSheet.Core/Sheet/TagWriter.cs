@@ -31,7 +31,7 @@ public static class TagWriter
         $"B: {EndWords.B(line.Template.To)}",
         $"cut {notation.WithUnit(line.Plan!.CutLength)}",
         notation.Other.WithUnit(line.Plan.CutLength),
-        SheetWords.Numbered(Fingerprint.Of(line.Template, project, typed)),
+        SheetWords.Numbered(Fingerprint.Of(line.Typed, project, typed)),
         line.Template.Tube.OutsideDiameter);
 
     private static TagContent Tag(RoughLine line, LengthNotation notation) => new(

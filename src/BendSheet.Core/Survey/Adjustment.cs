@@ -33,8 +33,17 @@ internal sealed class Adjustment
     private const int StepsOfNonsense = 8;
     private const double Nonsense = 100;
 
-    /// <summary>Steps shorter than this part of a standard deviation change nothing.</summary>
+    /// <summary>Steps shorter than this part of how sure the figures are in the end change nothing.</summary>
     private const double Converged = 1e-8;
+
+    /// <summary>
+    /// Where a step is no more than this part of the one before, the slopes are the same to the square of it, and those still to come sum
+    /// up as a geometric series.
+    /// </summary>
+    private const double Fast = 0.01;
+
+    /// <summary>What may be still to come, as part of how sure the figures are in the end.</summary>
+    private const double StillToCome = 1e-5;
 
     /// <summary>A figure that is left out weighs this part of what it does otherwise: nothing, and a figure that nothing else says still
     /// stays where it was.</summary>
@@ -115,6 +124,7 @@ internal sealed class Adjustment
     {
         var (values, moved, slopes) = start;
         var misses = MissesOf(slopes.At, beside);
+        var before = 0.0;
         for (var step = 0; ; step++)
         {
             double[][] rows = [.. beside.Select(one => Row(slopes, one))];
@@ -131,9 +141,13 @@ internal sealed class Adjustment
                 return new(values, moved, weights, slopes, rows, normal) { Misses = misses, Steps = step + 1 };
             }
 
-            (values, moved) = (next.Values, next.Moved);
-            slopes = PlaceSlopes.Near(line, next.Walked, values);
-            misses = MissesOf(slopes.At, beside);
+            (values, moved, misses) = (next.Values, next.Moved, next.Misses);
+            if (next.Length <= Fast * before && next.Length * next.Length / (before - next.Length) < StillToCome)
+            {
+                return new(values, moved, weights, slopes.MovedTo(next.Walked.Places), rows, normal) { Misses = misses, Steps = step + 1 };
+            }
+
+            (slopes, before) = (PlaceSlopes.Near(line, next.Walked, values), next.Length);
         }
     }
 
@@ -198,7 +212,7 @@ internal sealed class Adjustment
     internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside) =>
         [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity)) / one.Deviation)];
 
-    private static (double[] Values, double[] Moved, WalkedRoute Walked)? Next(
+    private static (double[] Values, double[] Moved, double[] Misses, WalkedRoute Walked, double Length)? Next(
         ObservedLine line,
         double[] typed,
         IReadOnlyList<WeighedQuantity> beside,
@@ -214,7 +228,8 @@ internal sealed class Adjustment
         }
 
         var step = normal.Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
-        if (Array.TrueForAll(step, part => Math.Abs(part) < Converged))
+        var length = Math.Sqrt(Dot(force, step));
+        if (!(length >= Converged))
         {
             return null;
         }
@@ -230,9 +245,9 @@ internal sealed class Adjustment
             }
 
             if (line.WalkWith(values) is { } walked
-                && Sum(moved, MissesOf(walked.Places, beside), weights) <= before * (1 + 1e-12))
+                && MissesOf(walked.Places, beside) is var misses && Sum(moved, misses, weights) <= before * (1 + 1e-12))
             {
-                return (values, moved, walked);
+                return (values, moved, misses, walked, factor * length);
             }
         }
 
@@ -278,14 +293,16 @@ internal sealed class Adjustment
         {
             try
             {
-                var more = held * normal.Diagonal().AbsoluteMaximum();
-                return (held == 0 ? normal : normal + (more * Matrix<double>.Build.DenseIdentity(normal.RowCount))).Cholesky();
+                return (held == 0 ? normal : normal + More(held)).Cholesky();
             }
             catch (ArgumentException) when (held < 1e-6)
             {
                 // How the library says that the matrix is not positive definite.
             }
         }
+
+        Matrix<double> More(double held) =>
+            held * normal.Diagonal().AbsoluteMaximum() * Matrix<double>.Build.DenseIdentity(normal.RowCount);
     }
 
     /// <summary>The sum of rows, each so many times.</summary>

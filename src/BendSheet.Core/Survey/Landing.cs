@@ -16,20 +16,20 @@ internal sealed record Landing(double[][] OfB, double[][] OfLastStraight, double
     public static Landing Of(PlaceSlopes slopes)
     {
         var (b, end) = (slopes.At.EndB, slopes.At.Points.Length - 1);
-        var ahead = slopes.Of(end, static point => point.X);
-        var (left, up) = (slopes.Of(end, static point => point.Y), slopes.Of(end, static point => point.Z));
+        var ahead = slopes.Of(end, Places.AheadWay);
+        var (left, up) = (slopes.Of(end, new Vector3D(0, 1, 0)), slopes.Of(end, new Vector3D(0, 0, 1)));
         var spread = Math.Sqrt(Adjustment.Dot(left, left) + Adjustment.Dot(up, up));
         var (asideOfB, way) = (Places.AsideOf(b), slopes.At.LastDirection);
         var rolls = asideOfB > 1e-6;
         var sideways = rolls ? ((way.Y * b.Y) + (way.Z * b.Z)) / asideOfB : 0;
         return new(
-            asideOfB <= 1e-6 * spread ? [ahead, left, up] : [ahead, slopes.Of(end, Places.AsideOf)],
+            asideOfB <= 1e-6 * spread ? [ahead, left, up] : [ahead, slopes.Of(end, Places.AsideWay(b))],
             [
                 slopes.OfLastStraight(static (_, last) => last.X),
                 slopes.OfLastStraight((place, last) => Rolled(place, last, rolls).Y),
                 slopes.OfLastStraight((place, last) => Rolled(place, last, rolls).Z),
             ],
-            slopes.Of(end, point => (way.X * point.X) + (sideways * Places.AsideOf(point))),
+            slopes.Of(end, (way.X * Places.AheadWay) + (sideways * Places.AsideWay(b))),
             [ahead, left, up]);
     }
 

@@ -50,7 +50,7 @@ public sealed record LineSurvey(
     public required Length Spread { get; init; }
 
     /// <summary>What to measure next, until the line fits as well as wanted; none where it does.</summary>
-    public required ImmutableArray<NextMeasurement> Next { get; init; }
+    public ImmutableArray<NextMeasurement> Next { get; init; } = [];
 
     /// <summary>The measurements do not agree: one or more of them must be wrong, and the line is not to be believed.</summary>
     public bool IsSuspect { get; internal init; }

@@ -69,11 +69,6 @@ internal sealed class NextMeasurements
     {
         var template = typed.Line;
         var next = new NextMeasurements(adjustment, landing);
-        if (next.Fits(template.Wanted))
-        {
-            return [];
-        }
-
         var taken = beside.Select(quantity => quantity with { Back = null }).ToHashSet();
         foreach (var quantity in Quantities(template.Route, adjustment.Slopes.At))
         {

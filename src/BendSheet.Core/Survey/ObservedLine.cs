@@ -38,8 +38,10 @@ internal sealed class ObservedLine
         Figures = figures;
         _index = new(figures.Length);
         _slopes = new FigureSlope[figures.Length][];
+        Typed = new double[figures.Length];
         for (var i = 0; i < figures.Length; i++)
         {
+            Typed[i] = figures[i].Observation.Value;
             _index.Add(figures[i].Observation, i);
             _slopes[i] = [new(i, figures[i].Deviation)];
         }
@@ -51,8 +53,8 @@ internal sealed class ObservedLine
     /// <summary>Some of the shape is nearer to flat than a tape can tell, so that nobody knows how sure it is.</summary>
     public bool IsNearFlat { get; private init; }
 
-    /// <summary>As they were read.</summary>
-    public double[] Typed => [.. Figures.Select(figure => figure.Observation.Value)];
+    /// <summary>As they were read: to be copied where others are tried.</summary>
+    public double[] Typed { get; }
 
     /// <summary>The figures of a line, however it was measured.</summary>
     public static ObservedLine Of(LineTemplate template, MeasuringTolerance tolerance) => template switch

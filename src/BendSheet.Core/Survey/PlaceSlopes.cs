@@ -5,8 +5,8 @@ namespace BendSheet.Core.Survey;
 
 /// <summary>
 /// How everything that can be measured on a line changes with its figures, each taken as large as its standard deviation. How its places
-/// move is known in closed form (<see cref="WalkedRoute"/>, <see cref="CornerMotions"/>); what is measured between them by central
-/// differences, whose error is of the second order in a step that no tape or protractor shows.
+/// move is known in closed form (<see cref="WalkedRoute"/>, <see cref="CornerMotions"/>), and what is measured between corners follows from
+/// that; what is measured to the backs of bends, by central differences, whose error is of the second order in a step that no tape shows.
 /// </summary>
 internal sealed class PlaceSlopes
 {
@@ -37,18 +37,22 @@ internal sealed class PlaceSlopes
     public static PlaceSlopes Near(ObservedLine line, WalkedRoute walked, double[] values) =>
         new(walked.Places, line.Motions(walked, values));
 
+    /// <summary>The same slopes of a line so near to this one that they are the same.</summary>
+    public PlaceSlopes MovedTo(Places at) => new(at, _motions);
+
     /// <summary>What a quantity changes by when each figure changes by its standard deviation.</summary>
     public double[] Of(Func<Places, double> quantity) =>
         [.. _moved.Value.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
 
-    /// <summary>The same of what follows from the place of one point, which is there: nothing else is moved for it.</summary>
-    public double[] Of(int point, Func<Vector3D, double> quantity)
+    /// <summary>The same of how far a point, which is there, lies one way.</summary>
+    /// <param name="point">Which.</param>
+    /// <param name="way">In the frame of the places, length 1.</param>
+    public double[] Of(int point, Vector3D way)
     {
-        var (at, slopes) = (At.Points[point]!.Value, new double[Count]);
+        var slopes = new double[Count];
         for (var i = 0; i < slopes.Length; i++)
         {
-            var way = _motions[i].Points[point];
-            slopes[i] = (quantity(at + (Step * way)) - quantity(at + (-Step * way))) / (2 * Step);
+            slopes[i] = way.Dot(_motions[i].Points[point]);
         }
 
         return slopes;
@@ -72,8 +76,8 @@ internal sealed class PlaceSlopes
     public double[] Of(TapedQuantity quantity) => quantity switch
     {
         { Kind: TapedKind.Distance, Back: null } => OfDistance(quantity),
-        { Kind: TapedKind.Ahead, Back: null } => Of(quantity.To, static point => point.X),
-        { Kind: TapedKind.Aside, Back: null } => Of(quantity.To, Places.AsideOf),
+        { Kind: TapedKind.Ahead, Back: null } => Of(quantity.To, Places.AheadWay),
+        { Kind: TapedKind.Aside, Back: null } => Of(quantity.To, Places.AsideWay(At.Points[quantity.To]!.Value)),
         { Kind: TapedKind.Part, Back: null } => OfPart(quantity),
         _ => Of(places => places.ValueOf(quantity)),
     };

@@ -15,8 +15,15 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
     /// <summary>End B.</summary>
     public Vector3D EndB => Points[^1]!.Value;
 
+    /// <summary>The way along which a point comes to lie further ahead.</summary>
+    public static Vector3D AheadWay { get; } = new(1, 0, 0);
+
     /// <summary>How far a point lies off the line through A's straight.</summary>
     public static double AsideOf(Vector3D point) => Math.Sqrt((point.Y * point.Y) + (point.Z * point.Z));
+
+    /// <summary>The way along which it comes to lie further off that line; none on the line itself.</summary>
+    public static Vector3D AsideWay(Vector3D point) =>
+        AsideOf(point) is var aside && aside > 0 ? new(0, point.Y / aside, point.Z / aside) : default;
 
     /// <summary>Whether a tape can be held to both points, and they are not one.</summary>
     public bool Has(TapedQuantity quantity) => Points[quantity.From] is not null && Points[quantity.To] is not null;

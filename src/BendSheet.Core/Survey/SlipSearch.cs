@@ -214,7 +214,7 @@ internal sealed class SlipSearch
 
     private double[] With(int figure, double instead)
     {
-        var typed = _line.Typed;
+        double[] typed = [.. _line.Typed];
         typed[figure] = instead;
         return typed;
     }
@@ -236,7 +236,7 @@ internal sealed class SlipSearch
         var index = suspicion.Measurement;
         var figures = Figures;
         var leftOut = suspicion.Kind == SlipKind.Other;
-        var typed = _line.Typed;
+        double[] typed = [.. _line.Typed];
         var beside = _beside.ToList();
         if (index < figures)
         {

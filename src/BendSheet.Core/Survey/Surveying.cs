@@ -104,21 +104,22 @@ internal sealed class Surveying
             ? SlipSearch.Of(
                 _line, _weighed, Measurements, _toSpare, NextMeasurements.Quantities(_template.Route, places), steps)
             : ([], null);
-        return new(Adjusted, Measurements, _adjustment.ChiSquare, _toSpare)
+        var survey = new LineSurvey(Adjusted, Measurements, _adjustment.ChiSquare, _toSpare)
         {
             Miss = Length.FromMillimetres(Root(landing.OfB)),
             Along = Length.FromMillimetres(Root([landing.AlongLastStraight])),
             Askew = Angle.FromRadians(Root(landing.OfLastStraight)),
             Spread = Length.FromMillimetres(Root(landing.Spread)),
-            Next = IsSuspect
-                ? []
-                : NextMeasurements.Of(_adjustment, landing, (_template, _typed, _tolerance), _beside.Select(one => one.Quantity)),
             IsSuspect = IsSuspect,
             Slips = slips,
             AllSlipsTried = !IsSuspect || !steps.AreUsedUp,
             TellsSlipsApart = telling?.Name(_template.Route.Bends.Length),
             IsCommonPractice = _template.Tolerance is null,
             IsAtLeast = _line.IsNearFlat,
+        };
+        return IsSuspect || survey.FitsAs(_template.Wanted) ? survey : survey with
+        {
+            Next = NextMeasurements.Of(_adjustment, landing, (_template, _typed, _tolerance), _beside.Select(one => one.Quantity)),
         };
     }
 

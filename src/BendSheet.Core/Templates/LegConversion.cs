@@ -44,7 +44,11 @@ public static class LegConversion
     };
 
     /// <summary>The slope of tan(bend/2), for each radian.</summary>
-    internal static double HalfTangentSlope(Angle bend) => (1 + (HalfTangent(bend) * HalfTangent(bend))) / 2;
+    internal static double HalfTangentSlope(Angle bend)
+    {
+        var tangent = HalfTangent(bend);
+        return (1 + (tangent * tangent)) / 2;
+    }
 
     private static double HalfTangent(Angle? bend) => bend is { } angle ? Math.Tan(angle.Radians / 2) : 0;
 

@@ -46,10 +46,13 @@ public abstract class Term
     /// </summary>
     private abstract class Added : Term
     {
+        /// <summary>Kept once they were asked for: of sums within a sum only the last one is.</summary>
+        private (Term Part, double Sign)[] Parts => field ??= [.. Walked()];
+
         public override double ValueWith(Func<Observation, double> values)
         {
             double? sum = null;
-            foreach (var (part, sign) in Parts())
+            foreach (var (part, sign) in Parts)
             {
                 // A sum that begins at nought would take the minus sign of nought.
                 var value = sign * part.ValueWith(values);
@@ -61,13 +64,13 @@ public abstract class Term
 
         public override void SlopesWith(Func<Observation, double> values, double factor, Action<Observation, double> take)
         {
-            foreach (var (part, sign) in Parts())
+            foreach (var (part, sign) in Parts)
             {
                 part.SlopesWith(values, sign * factor, take);
             }
         }
 
-        private IEnumerable<(Term Part, double Sign)> Parts()
+        private IEnumerable<(Term Part, double Sign)> Walked()
         {
             var open = new Stack<(Term Term, double Sign)>([(this, 1)]);
             while (open.TryPop(out var next))

@@ -8,18 +8,16 @@ namespace BendSheet.Core.Units;
 public static class AngleNotation
 {
     /// <summary>A bend: <c>45°</c>, <c>22.5°</c>.</summary>
-    public static string Figure(Angle angle) => Tenths(angle).ToString("0.#", CultureInfo.InvariantCulture) + "°";
+    public static string Figure(Angle angle) => Tenths.Shortest(InTenths(angle)) + "°";
 
     /// <summary>A dial reading, from 0° to 359.9°.</summary>
-    public static string Dial(Angle angle) => Figure(Angle.FromDegrees(Tenths(angle.OnDial())).OnDial());
+    public static string Dial(Angle angle) => Tenths.Shortest(InTenths(angle.OnDial()) % 3600) + "°";
 
     /// <summary>A rotation with its sense: <c>90° cw</c>, <c>45° ccw</c>; <c>0°</c> without one.</summary>
     public static string Rotation(Angle rotation)
     {
-        var tenths = Tenths(rotation);
-        return tenths == 0
-            ? "0°"
-            : Figure(Angle.FromDegrees(Math.Abs(tenths))) + (tenths > 0 ? " cw" : " ccw");
+        var tenths = InTenths(rotation);
+        return Tenths.Shortest(Math.Abs(tenths)) + (tenths == 0 ? "°" : tenths > 0 ? "° cw" : "° ccw");
     }
 
     /// <summary>
@@ -29,10 +27,10 @@ public static class AngleNotation
     public static string Clock(Angle clockwise)
     {
         const int HalfDay = 12 * 60;
-        var minutes = (int)Math.Round(Tenths(clockwise.OnDial()) * 2 / 5, MidpointRounding.AwayFromZero) * 5 % HalfDay;
+        var minutes = (int)Math.Round(InTenths(clockwise.OnDial()) / 25.0, MidpointRounding.AwayFromZero) * 5 % HalfDay;
         return string.Create(CultureInfo.InvariantCulture, $"{(minutes < 60 ? 12 : minutes / 60)}:{minutes % 60:00}");
     }
 
-    private static double Tenths(Angle angle) =>
-        Math.Round(Math.Round(angle.Degrees * 10, 6, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero) / 10;
+    private static long InTenths(Angle angle) =>
+        (long)Math.Round(Math.Round(angle.Degrees * 10, 6, MidpointRounding.AwayFromZero), MidpointRounding.AwayFromZero);
 }

@@ -13,6 +13,8 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// <summary>The step of the millimetre notation: as fine as a pen line on tube can be placed with a ruler.</summary>
     public const double MillimetreStep = 0.5;
 
+    private const int TenthsOfStep = 5;
+
     /// <summary>Two figures nearer than this are one figure, so that a half-way case does not fall by the last bit.</summary>
     private const double Noise = 1e-6;
 
@@ -75,12 +77,8 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
         ? length.Inches.ToString(inches, CultureInfo.InvariantCulture)
         : length.Millimetres.ToString(millimetres, CultureInfo.InvariantCulture)) + " " + Symbol;
 
-    private static string MillimetreFigure(Length length)
-    {
-        var steps = RoundToWhole(length.Millimetres / MillimetreStep);
-        // A zero from below has a minus sign of its own.
-        return (steps == 0 ? 0 : steps * MillimetreStep).ToString("0.0", CultureInfo.InvariantCulture);
-    }
+    private static string MillimetreFigure(Length length) =>
+        Tenths.WithDecimal((long)RoundToWhole(length.Millimetres / MillimetreStep) * TenthsOfStep);
 
     private string InchFigure(Length length)
     {

@@ -1,3 +1,4 @@
+using BendSheet.Core.Car;
 using BendSheet.Core.Findings;
 using BendSheet.Core.Fittings;
 using BendSheet.Core.Sheet;
@@ -45,6 +46,10 @@ public class FingerprintTests
         ["port of A"] = line => AtPort(line, 3, thread: null),
         ["thread of that port"] = line => AtPort(line, 4, thread: null),
         ["thread of the nut in it"] = line => AtPort(line, 3, ScrewThread.Inch(0.375, 24)),
+        ["where that port lies"] = line => AtPort(line, 3, thread: null, new(new(100, 0, 50), null, Lines.NameAt)),
+        ["the way it faces"] = line => AtPort(line, 3, thread: null, new(new(100, 0, 50), new(0, 1, 0), Lines.NameAt)),
+        ["how sure its place is"] = line => AtPort(
+            line, 3, thread: null, new(new(100, 0, 50), null, Lines.NameAt) { Within = Lines.Mm(6) }),
         ["trim"] = line => line with { To = line.To with { Trim = Lines.Mm(26) } },
         ["no fitting at A"] = line => line with { From = line.From with { Fitting = null } },
         ["fitting name"] = line => AtA(line, fitting => fitting with { Name = "an4" }),
@@ -161,6 +166,16 @@ public class FingerprintTests
     }
 
     [Fact]
+    public void It_tells_what_was_typed_not_how_that_is_adjusted()
+    {
+        // Corners A and 2 lie 167.9 mm apart by the rows.
+        var typed = Across(Within(FullLine.Template, 3), wire: null, 169);
+        var solved = CarPlan.Line(typed);
+        Assert.NotEqual(typed.Route.Legs[0].Measured, solved.Template.Route.Legs[0].Measured);
+        Assert.Equal(Of(typed), FullLine.Content(typed).Fingerprint);
+    }
+
+    [Fact]
     public void It_is_six_hexadecimal_digits_and_stands_on_the_sheet()
     {
         Assert.Matches("^[0-9a-f]{6}$", Of(FullLine.Template));
@@ -171,9 +186,9 @@ public class FingerprintTests
 
     private static string Of(LineTemplate template) => Fingerprint.Of(template, "Finch", FullLine.Metric);
 
-    private static LineTemplate AtPort(LineTemplate line, int dash, ScrewThread? thread)
+    private static LineTemplate AtPort(LineTemplate line, int dash, ScrewThread? thread, PortLie? lie = null)
     {
-        var port = new Port("left", StandardPort.OfDash(dash)!.Port, null);
+        var port = new Port("left", StandardPort.OfDash(dash)!.Port, null) { Lie = lie };
         var tee = new Part("tee", PartKind.Tee, [port], 0, default);
         var changed = AtA(line, fitting => fitting with { Thread = thread });
         return changed with { From = changed.From with { Port = new(tee, port, default) } };
@@ -182,9 +197,9 @@ public class FingerprintTests
     private static LineTemplate AtA(LineTemplate line, Func<Fitting, Fitting> change) =>
         line with { From = line.From with { Fitting = change(line.From.Fitting!) } };
 
-    private static LineTemplate Across(LineTemplate line, Wire? wire) => line with
+    private static LineTemplate Across(LineTemplate line, Wire? wire, double apart = 300) => line with
     {
-        Beside = [new(new(TapedKind.Distance, 0, 2) { Back = wire }, Lines.Mm(300), Lines.NameAt)],
+        Beside = [new(new(TapedKind.Distance, 0, 2) { Back = wire }, Lines.Mm(apart), Lines.NameAt)],
     };
 
     private static LineTemplate Within(LineTemplate line, double millimetres)
