@@ -84,7 +84,8 @@ public static class YamlRules
     public static Rule Tag { get; } = File("tag", "Marks for programs have no meaning in a file of measurements.");
 
     /// <summary>A line that begins with <c>%</c>.</summary>
-    public static Rule Directive { get; } = File("directive", "Orders to the reading program would be ignored without a word.");
+    public static Rule Directive { get; } = File("directive",
+        "Lines that begin with % are meant for programs: here they would be ignored, and nobody would know.");
 
     /// <summary>A second line of three dashes.</summary>
     public static Rule SecondDocument { get; } = File("second-document", "What comes after a second `---` would be ignored.");
