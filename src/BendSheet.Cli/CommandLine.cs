@@ -29,7 +29,8 @@ public static class CommandLine
         HelpExamples.AddTo(root, surroundings.OutputWidth);
 
         var parsed = root.Parse(
-            AsOption(args, root), new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+            ShellLine.Requoted(AsOption(args, root)),
+            new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
         var configuration = new InvocationConfiguration
         {
             Output = surroundings.Output,

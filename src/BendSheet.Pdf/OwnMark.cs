@@ -19,7 +19,7 @@ public static class OwnMark
 
     private static ReadOnlySpan<byte> End => "%%EOF\n"u8;
 
-    /// <summary>A line of its own behind the file's header.</summary>
+    /// <summary>A line of its own after the file's header.</summary>
     internal static ReadOnlySpan<byte> Line => "% A sheet of BendSheet: printed again, it is replaced\n"u8;
 
     /// <summary>How many bytes of a file's beginning are enough for <see cref="IsOn"/>.</summary>

@@ -20,13 +20,13 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
     /// <summary>The car in one picture, with the cover or alone; null for none.</summary>
     public CarPicture? Car { get; init; }
 
-    /// <summary>The work after the last bend, behind everything else; null for none.</summary>
+    /// <summary>The work after the last bend, after everything else; null for none.</summary>
     public CommissioningContent? Commissioning { get; init; }
 
-    /// <summary>Tags to wrap round finished lines, behind everything else; null for none.</summary>
+    /// <summary>Tags to wrap round finished lines, after everything else; null for none.</summary>
     public TagSheet? Tags { get; init; }
 
-    /// <summary>Pages drawn at full size, behind each line's sheet.</summary>
+    /// <summary>Pages drawn at full size, after each line's sheet.</summary>
     public FullSizePages FullSize { get; init; }
 
     /// <summary>Every page the wrong way round, left and right exchanged, so that a copy pressed on to a board comes out right.</summary>

@@ -14,6 +14,9 @@ public class HelpExampleTests : AtTheTerminal
             .Where(row => !row.Contains('[', StringComparison.Ordinal))
             .ToList();
         Assert.InRange(examples.Count, 4, 24);
+
+        // For the one that asks: unit, tube, radius, and one leg from A to B; what may be left out is.
+        Piped = "\n8\n\n\n20\n\n\n\n\n\nfront\n100\n\n\n\n\n\n\nno\n";
         var before = Environment.CurrentDirectory;
         Environment.CurrentDirectory = Place(".");
         try
@@ -34,7 +37,7 @@ public class HelpExampleTests : AtTheTerminal
         Assert.Equal(
             "after.pdf bendsheet.schema.json board.pdf brake-lines.yaml clutch.yaml cover.pdf finch-clutch.pdf finch-filler.pdf "
             + "finch-front-left.pdf finch-front-right.pdf finch-rear-axle-left.pdf finch-rear-axle-right.pdf finch-rear.pdf "
-            + "finch.pdf finch.yaml rear.pdf",
+            + "finch.pdf finch.yaml front.yaml rear.pdf",
             string.Join(' ', others));
         Assert.Equal(36, drawings.Count());
 

@@ -57,7 +57,7 @@ internal static class LineSoFar
         return text.Append(".\n").ToString();
     }
 
-    /// <summary>What the bend uses up of the leg behind it.</summary>
+    /// <summary>What the bend uses up of the leg after it.</summary>
     private static string AfterBend(string name, Said said)
     {
         var line = said.Line!;

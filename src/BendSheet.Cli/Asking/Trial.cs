@@ -28,7 +28,7 @@ internal sealed class Trial
 
     /// <summary>
     /// Reads what was said. A leg of which nobody knows yet whether it ends the line is said to be too short only where it is so both
-    /// ways: as the last one, and with the smallest bend there is behind it.
+    /// ways: as the last one, and with the smallest bend there is after it.
     /// </summary>
     /// <param name="name">Of the file that is asked for.</param>
     /// <param name="said">So far.</param>

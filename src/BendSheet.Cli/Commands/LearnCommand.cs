@@ -20,7 +20,7 @@ internal sealed class LearnCommand : CarCommand
         : base(
             surroundings,
             "learn",
-            "Says what the test bends of each bender show: how far to pull, how much tube a bend takes up, and how sure that is.",
+            "Says what the test bends of each bender show: how far to pull, how much tube a bend uses up, and how sure that is.",
             byLine: false,
             ("bendsheet learn finch.yaml", "Every bender of the file; one without tests gets the steps for making them."))
     {

@@ -103,7 +103,7 @@ internal sealed class PrintOptions
 
     public Option<bool> Open { get; } = new("--open")
     {
-        Description = "Shows the PDF with the program that the system has for it, once it is written.",
+        Description = "Opens the PDF in the system's viewer once it is written.",
     };
 
     /// <summary>All of them, in the order of the help.</summary>

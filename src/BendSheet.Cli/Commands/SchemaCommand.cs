@@ -15,7 +15,7 @@ internal sealed class SchemaCommand : ExampleCommand
     public SchemaCommand(Surroundings surroundings)
         : base(
             "schema",
-            "Prints the format of the file as a JSON Schema, by which an editor completes words and marks wrong ones while you type.",
+            "Prints the format of the file as a JSON Schema, so that an editor completes words and marks wrong ones while you type.",
             ($"bendsheet schema -o {FormatSchema.FileName}", $"Put `{FormatSchema.Modeline}` at the top of your file beside it."))
     {
         Add(_output);

@@ -33,7 +33,8 @@ internal sealed class StartCommand : ExampleCommand
             "start",
             "Writes a small file with comments, to fill in with your own measurements.",
             ("bendsheet start", $"Writes {DefaultName} in this folder."),
-            ("bendsheet start clutch.yaml", "The same under another name."))
+            ("bendsheet start clutch.yaml", "The same under another name."),
+            ("bendsheet start front.yaml --ask", "Asks for your figures, and writes the file from them."))
     {
         Add(_file);
         Add(_ask);

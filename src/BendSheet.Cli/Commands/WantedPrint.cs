@@ -12,8 +12,8 @@ namespace BendSheet.Cli.Commands;
 /// <param name="Notation">How lengths are shown.</param>
 /// <param name="Each">A file for each line.</param>
 /// <param name="Mirrored">The wrong way round.</param>
-/// <param name="FullSize">Pages drawn at full size, behind each sheet.</param>
-/// <param name="Steps">A panel for each thing done, behind each sheet.</param>
+/// <param name="FullSize">Pages drawn at full size, after each sheet.</param>
+/// <param name="Steps">A panel for each thing done, after each sheet.</param>
 internal sealed record WantedPrint(
     PrintedPages Pages, Paper Paper, LengthNotation Notation, bool Each, bool Mirrored, FullSizePages FullSize,
     bool Steps)

@@ -63,7 +63,7 @@ public sealed class Braille(int width, int height)
         return true;
     }
 
-    /// <summary>The rows from the first to the last that has anything on it, without blanks at their ends.</summary>
+    /// <summary>The rows from the first to the last that has anything on it, without spaces at their ends.</summary>
     public IReadOnlyList<string> Rows()
     {
         var rows = Enumerable.Range(0, height).Select(Row).ToList();
@@ -80,7 +80,7 @@ public sealed class Braille(int width, int height)
     }
 
     /// <summary>
-    /// Whether a word may stand there: with a blank on either side of it and, where it has to be free, without a line under it.
+    /// Whether a word may stand there: with a space on either side of it and, where it has to be free, without a line under it.
     /// </summary>
     private bool Has(int column, int row, int length, bool free)
     {

@@ -19,7 +19,7 @@ internal static class Csv
     public static string Text(string words) =>
         words.AsSpan().TrimStart(' ') is [var first, ..] && FormulasBegin.Contains(first) ? $"'{words}" : words;
 
-    /// <summary>One row, with a line end behind it.</summary>
+    /// <summary>One row, with a line end after it.</summary>
     public static void AppendRow(StringBuilder text, IEnumerable<string> cells) =>
         text.AppendJoin(',', cells.Select(Quoted)).Append('\n');
 

@@ -12,7 +12,7 @@ internal static class DrawingFiles
     /// <summary>Of the picture of the car. No drawing of a line has this name: each of them ends with the name of the drawing.</summary>
     private const string Car = "car";
 
-    /// <summary>Why no drawing's name can begin with what was typed behind -o, in a sentence.</summary>
+    /// <summary>Why no drawing's name can begin with what was typed after -o, in a sentence.</summary>
     /// <param name="target">As typed.</param>
     /// <param name="line">One of the lines, for the example.</param>
     public static string? WhyNot(string target, string line)

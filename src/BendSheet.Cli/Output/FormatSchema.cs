@@ -30,7 +30,7 @@ public static class FormatSchema
     /// <summary>A digit, or a fraction that is one character: what every figure of the file has.</summary>
     private const string HasDigit = "[0-9¼-¾⅐-⅞]";
 
-    /// <summary>The whole schema, with a line end behind it.</summary>
+    /// <summary>The whole schema, with a line end after it.</summary>
     public static string Write()
     {
         using var bytes = new MemoryStream();

@@ -6,7 +6,7 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Cli.Output;
 
-/// <summary>What test pieces say about the tube that a bend takes up, each piece against it, and what one piece more would bring.</summary>
+/// <summary>What test pieces say about the tube that a bend uses up, each piece against it, and what one piece more would bring.</summary>
 internal static class LearnedLength
 {
     private static readonly Angle Square = Angle.FromDegrees(90);
@@ -39,7 +39,7 @@ internal static class LearnedLength
             + $"{notation.Fine(gain.GainByRadius(Square))}";
         var either = gain.ArcFactorError is { } error ? $" ± {LearnedTools.Factor(error)} (standard error)" : string.Empty;
         yield return $"arc factor {LearnedTools.Factor(gain.ArcFactor)}{either}"
-            + $": a bend takes up {Percent(gain.ArcFactor)} than its arc by the radius";
+            + $": a bend uses up {Percent(gain.ArcFactor)} than its arc by the radius";
         yield return gain.EffectiveRadius is { } effective
             ? $"effective radius {notation.Fine(effective)}: with arc factor 1, a tool of this radius would gain as much"
             : "effective radius unknown: no radius gains as these pieces did, or all of them were measured `along`, which says nothing "
@@ -51,7 +51,7 @@ internal static class LearnedLength
                 ? $"by the radius {notation.Fine(piece.Test.Got.Radians * gain.Radius)}"
                 : $"by the arc factor {notation.Fine(taken - piece.Residual)} "
                     + $"({Off(piece.Residual, notation)}{(IsWorst(piece, gain) ? ", the worst" : string.Empty)})";
-            yield return $"{LearnedTools.TestName(bender, piece.Test)}: a bend of {AngleNotation.Figure(piece.Test.Got)} took up "
+            yield return $"{LearnedTools.TestName(bender, piece.Test)}: a bend of {AngleNotation.Figure(piece.Test.Got)} used up "
                 + $"{notation.Fine(taken)}; {against}";
         }
 

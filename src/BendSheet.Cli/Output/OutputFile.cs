@@ -71,7 +71,7 @@ public static class OutputFile
         _ => Visible.Text(WithoutName(failure.Message)),
     };
 
-    /// <summary>The runtime puts the file's name behind what the system says: <c>Input/output error : 'car.pdf'</c>.</summary>
+    /// <summary>The runtime puts the file's name after what the system says: <c>Input/output error : 'car.pdf'</c>.</summary>
     private static string WithoutName(string message) => message.IndexOf(" : '", StringComparison.Ordinal) is > 0 and var name
         ? message[..name]
         : message;

@@ -10,7 +10,7 @@ namespace BendSheet.Cli.Output;
 /// <summary>Parts, ports, what connects them and what they need, for another program; lengths in millimetres, unrounded.</summary>
 public static class PartsJson
 {
-    /// <summary>One JSON document, with a line end behind it.</summary>
+    /// <summary>One JSON document, with a line end after it.</summary>
     public static string Write(CarPlan plan)
     {
         var network = plan.Network;

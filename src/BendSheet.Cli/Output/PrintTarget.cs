@@ -3,7 +3,7 @@ using BendSheet.Cli.Input;
 namespace BendSheet.Cli.Output;
 
 /// <summary>Where a print goes: a name that was asked for, or else beside the typed file and by its name.</summary>
-/// <param name="Named">As typed behind -o; null where nothing was.</param>
+/// <param name="Named">As typed after -o; null where nothing was.</param>
 /// <param name="Beside">The typed file without its ending; null where it came from standard input, and then a name was asked for.</param>
 internal sealed record PrintTarget(string? Named, string? Beside)
 {
@@ -32,7 +32,7 @@ internal sealed record PrintTarget(string? Named, string? Beside)
     public string OfLine(string line) => Begins(Named, Beside, Ending) + line + Ending;
 
     /// <summary>What the names of several files begin with: in a folder that was named, the typed file's own name.</summary>
-    /// <param name="named">As typed behind -o: a folder, or what the names are to begin with; null puts them beside the typed file.</param>
+    /// <param name="named">As typed after -o: a folder, or what the names are to begin with; null puts them beside the typed file.</param>
     /// <param name="beside">The typed file without its ending; null where it came from standard input.</param>
     /// <param name="ending">That one file would have.</param>
     public static string Begins(string? named, string? beside, string ending) => named switch

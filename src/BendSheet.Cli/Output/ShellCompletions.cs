@@ -10,12 +10,14 @@ public static class ShellCompletions
         # Completions of bendsheet for bash. Load them in every shell:
         #   echo 'source <(bendsheet completions bash)' >> ~/.bashrc
         _bendsheet() {
-            local line="${COMP_LINE:0:COMP_POINT}" current="${COMP_WORDS[COMP_CWORD]}" word IFS=$'\n'
+            local line="${COMP_LINE:0:COMP_POINT}" current="${COMP_WORDS[COMP_CWORD]}" word quoted= IFS=$'\n'
+            # In a word that was begun with a quote, nothing else is quoted.
+            if [[ "$current" == [\"\']* ]]; then quoted=1 current="${current:1}"; fi
             line="bendsheet ${line#* }"
             COMPREPLY=()
             for word in $("$1" "[suggest:${#line}]" "$line" 2>/dev/null); do
                 # A name with a space in it is typed with a backslash before the space.
-                word="$(printf '%q' "$word")"
+                [[ -n "$quoted" ]] || word="$(printf '%q' "$word")"
                 # Options only after a dash: elsewhere a file comes first.
                 if [[ "$word" == "$current"* && ( "$word" != -* || "$current" == -* ) ]]; then COMPREPLY+=("$word"); fi
             done

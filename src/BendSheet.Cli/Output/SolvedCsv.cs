@@ -18,7 +18,7 @@ public static class SolvedCsv
         "arc", "gain", "start", "middle", "end", "mark", "straightAfter", "step", "held", "lineAt", "swing", "lever", "note",
     ];
 
-    /// <summary>The heading and the rows, each with a line end behind it.</summary>
+    /// <summary>The heading and the rows, each with a line end after it.</summary>
     public static string Write(CarPlan car)
     {
         var text = new StringBuilder();

@@ -21,7 +21,7 @@ public static class SolvedJson
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>One JSON document, with a line end behind it.</summary>
+    /// <summary>One JSON document, with a line end after it.</summary>
     public static string Write(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();

@@ -18,7 +18,7 @@ public static class StockCsv
         "list", "tube", "roll", "from", "to", "length", "name", "specification", "needed", "have", "buy", "usedAt",
     ];
 
-    /// <summary>The heading and the rows, each with a line end behind it.</summary>
+    /// <summary>The heading and the rows, each with a line end after it.</summary>
     public static string Write(CarPlan plan)
     {
         var text = new StringBuilder();

@@ -9,7 +9,7 @@ namespace BendSheet.Cli.Output;
 /// <summary>Tube, cutting plan and shopping list for another program: millimetres, unrounded.</summary>
 public static class StockJson
 {
-    /// <summary>One JSON document, with a line end behind it.</summary>
+    /// <summary>One JSON document, with a line end after it.</summary>
     public static string Write(CarPlan plan)
     {
         var buffer = new ArrayBufferWriter<byte>();

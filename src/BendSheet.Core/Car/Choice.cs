@@ -10,11 +10,11 @@ public static class Choice
 {
     /// <summary>A line was asked for that the file does not have.</summary>
     public static Rule UnknownLine { get; } = new(
-        "unknown-line", RuleSubject.File, "A line whose name is not in the file would be left out without a word.");
+        "unknown-line", RuleSubject.File, "A line whose name is not in the file would be left out, and nobody would know.");
 
     /// <summary>A bender was asked for that the file does not have.</summary>
     public static Rule UnknownBender { get; } = new(
-        "unknown-bender", RuleSubject.File, "A bender whose name is not in the file would be left out without a word.");
+        "unknown-bender", RuleSubject.File, "A bender whose name is not in the file would be left out, and nobody would know.");
 
     /// <summary>Whether a name was asked for; none asked for means all.</summary>
     public static bool Asks(this IReadOnlyCollection<string> wanted, string name) =>

@@ -31,7 +31,7 @@ public enum Seat
 /// <summary>How seats are written, and what goes on them.</summary>
 public static class Seats
 {
-    /// <summary>As it is typed behind the thread.</summary>
+    /// <summary>As it is typed after the thread.</summary>
     public static string Word(this Seat seat) => seat switch
     {
         Seat.Flare37 => "flare 37",

@@ -20,7 +20,7 @@ public static class Cautions
         "Leak-test under pressure, and check every joint again, before driving.",
     ];
 
-    /// <summary>How the + or − behind a length is meant.</summary>
+    /// <summary>How the + or − after a length is meant.</summary>
     public const string Rounded = "+/−: a little more/less.";
 
     /// <summary>How the figures of the table are meant; a bend made in the wrong plane is the commonest spoilt tube.</summary>

@@ -13,7 +13,7 @@ public static class StepWords
     /// <summary>Below the head of the first page.</summary>
     public const string Legend =
         "Pictures of bends: the circle is the former, A on the left, black jaws hold. Outlined: before the pull; dashed: after it; "
-        + "long straights are drawn short, with a break; behind a break beside A or B the rest of the tube is left out. Where B is held, "
+        + "long straights are drawn short, with a break; beyond a break beside A or B the rest of the tube is left out. Where B is held, "
         + "the tool is seen from its other side. Line at: as seen from the held end, the former at 12. Then: measure at once; a number is "
         + "the back (outermost point) of that bend, A and B are the flare face, or the cut end where it is not flared yet.";
 

@@ -6,7 +6,7 @@ namespace BendSheet.Core.Stock;
 /// <summary>A piece on its roll.</summary>
 /// <param name="Piece">What is cut.</param>
 /// <param name="From">Where it begins, from the free end of what the roll holds before the first cut.</param>
-/// <param name="To">Where it is cut off; the next piece begins a cut's loss behind it.</param>
+/// <param name="To">Where it is cut off; the next piece begins a cut's loss after it.</param>
 /// <param name="Left">What remains on the roll after that cut.</param>
 public sealed record Cut(Piece Piece, Length From, Length To, Length Left);
 

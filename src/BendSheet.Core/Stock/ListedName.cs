@@ -8,7 +8,7 @@ internal sealed record ListedName(string Sort, string Details)
     /// <summary>Shorter words, such as counts and units, tell nobody which thing is meant.</summary>
     private const int ShortestTelling = 3;
 
-    /// <summary>As the list writes them behind a size.</summary>
+    /// <summary>As the list writes them after a size.</summary>
     private static readonly string[] Units = ["mm", "in"];
 
     /// <summary>What it is by itself, without what it is for: <c>sealing washer</c>.</summary>

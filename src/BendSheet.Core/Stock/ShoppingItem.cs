@@ -4,7 +4,7 @@ namespace BendSheet.Core.Stock;
 
 /// <summary>Something the car needs, with where it goes.</summary>
 /// <param name="Sort">What sort of thing it is: <c>nut</c>, <c>clip</c>, <c>master-cylinder</c>.</param>
-/// <param name="Kind">What comes behind the sort in its name, such as the ports of a part; empty for none.</param>
+/// <param name="Kind">What comes after the sort in its name, such as the ports of a part; empty for none.</param>
 /// <param name="Specification">What tells it from others of its name; empty where there is only one kind.</param>
 /// <param name="Count">How many are needed from now on.</param>
 /// <param name="UsedAt">Each place, <c>rear A</c>, or <c>rear (4)</c> where one line takes several.</param>

@@ -45,7 +45,9 @@ internal static class Misreadings
     private static IEnumerable<(SlipKind Kind, double Instead)> OfRotation(double value)
     {
         yield return (SlipKind.Sense, -value);
-        foreach (var exchanged in Exchanged(Degrees(value)))
+
+        // Nobody reads more than a whole turn off a wire.
+        foreach (var exchanged in Exchanged(Degrees(value)).Where(degrees => Math.Abs(degrees) < 360))
         {
             yield return (SlipKind.Digits, Radians(exchanged));
         }

@@ -56,7 +56,7 @@ internal static class TapedSides
                 yield return TapedRules.SideOutOfPlace.Error(
                     side.At,
                     side.Bend == 1
-                        ? "bend 1 has no bend before it, so it turns to no side of one: leave its side out"
+                        ? "there is no bend before bend 1 to count its side from: leave its side out"
                         : $"there is no bend {side.Bend} to give a side for: the distances name {table.Last - 1} bends, and the second "
                             + "is the first with a side");
             }

@@ -27,7 +27,7 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// <summary>The unit in a sentence, <c>millimetres</c> or <c>inches</c>.</summary>
     public string UnitName => Imperial ? "inches" : "millimetres";
 
-    /// <summary>The figure without its unit: <c>114.5</c>, or <c>4 1/2</c> with a <c>+</c> or <c>−</c> behind it where the exact value
+    /// <summary>The figure without its unit: <c>114.5</c>, or <c>4 1/2</c> with a <c>+</c> or <c>−</c> after it where the exact value
     /// lies more than a quarter step above or below the fraction.</summary>
     public string Figure(Length length) => Imperial ? InchFigure(length) : MillimetreFigure(length);
 

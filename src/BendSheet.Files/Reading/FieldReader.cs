@@ -75,11 +75,11 @@ internal sealed class FieldReader
     /// <summary>Where the word's value stands, for findings of later stages about it; nowhere where the word is not there.</summary>
     public SourcePosition PositionOfValue(string word) => _words.Entry(word)?.Value.Position ?? default;
 
-    /// <summary>What was typed behind the word, whatever it is and without a finding: for a second look.</summary>
+    /// <summary>What was typed after the word, whatever it is and without a finding: for a second look.</summary>
     public YamlValue? Typed(string word) => _words.Entry(word)?.Value;
 
     /// <summary>
-    /// The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed behind it.
+    /// The word's value, whatever it is; null where it is not there, and after a finding where nothing was typed after it.
     /// </summary>
     public YamlValue? Value(string word)
     {
@@ -113,7 +113,7 @@ internal sealed class FieldReader
         return null;
     }
 
-    /// <summary>A person's own words, on one line, to be printed as they are; null where they are only blanks.</summary>
+    /// <summary>A person's own words, on one line, to be printed as they are; null where they are only spaces.</summary>
     public string? FreeText(string word)
     {
         if (Text(word) is not { } text)

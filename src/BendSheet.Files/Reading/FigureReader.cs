@@ -39,7 +39,7 @@ internal static class FigureReader
         return Core.Units.Length.FromMillimetres(figure);
     }
 
-    /// <summary>A fraction, with nothing behind it that says its unit, where a bare number is metric.</summary>
+    /// <summary>A fraction, with nothing after it that says its unit, where a bare number is metric.</summary>
     public static bool IsBareFraction(string text, LengthUnit unit) => unit is not (LengthUnit.Inch or LengthUnit.Foot)
         && text.Any(letter => letter is '/' or '⁄') && text.All(letter => char.IsAsciiDigit(letter) || letter is '/' or '⁄' or '-' or ' ');
 

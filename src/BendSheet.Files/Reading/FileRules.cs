@@ -10,7 +10,7 @@ public static class FileRules
         "cannot-read", "If there is no such file, its name is mistyped or it is in another folder.");
 
     /// <summary>A word that the format does not have.</summary>
-    public static Rule UnknownWord { get; } = File("unknown-word", "A misspelt word would otherwise be ignored without a word.");
+    public static Rule UnknownWord { get; } = File("unknown-word", "A misspelt word would otherwise be ignored, and nobody would know.");
 
     /// <summary>Something that must be said and is not.</summary>
     public static Rule MissingWord { get; } = File("missing-word", "What the file does not say is not guessed.");

@@ -6,7 +6,7 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Files.Reading;
 
 /// <summary>
-/// What may stand behind each word of each <see cref="Vocabulary"/>, for editors. A word without a kind, and a kind without a word, fail
+/// What may stand after each word of each <see cref="Vocabulary"/>, for editors. A word without a kind, and a kind without a word, fail
 /// a test; so does a sample or a notation that is read and would be refused.
 /// </summary>
 public static class FormatKinds
@@ -53,7 +53,7 @@ public static class FormatKinds
         AddTop();
     }
 
-    /// <summary>Every place of the file with words, each with its name, and what may stand behind each of its words.</summary>
+    /// <summary>Every place of the file with words, each with its name, and what may stand after each of its words.</summary>
     public static IEnumerable<(string Name, Vocabulary Place, IReadOnlyDictionary<string, ValueKind> Kinds)> All =>
         Vocabulary.All.Where(Table.ContainsKey)
             .Select(place => (Table[place].Name, place, (IReadOnlyDictionary<string, ValueKind>)Table[place].Kinds));

@@ -1,7 +1,7 @@
 namespace BendSheet.Files.Reading;
 
 /// <summary>Opens a file that another one includes; the disk is no matter of the reader.</summary>
-/// <param name="typed">Its name as typed behind <c>include</c>.</param>
+/// <param name="typed">Its name as typed after <c>include</c>.</param>
 public delegate IncludedFile OpenIncluded(string typed);
 
 /// <summary>A file that another one includes, open to be read; or why it cannot be.</summary>

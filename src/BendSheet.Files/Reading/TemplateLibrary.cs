@@ -76,7 +76,7 @@ internal sealed class TemplateLibrary
 
         if (_typed.ContainsKey(name.Text))
         {
-            // One that is used behind a misspelt word may not be read yet; that word has its finding.
+            // One that is used after a misspelt word may not be read yet; that word has its finding.
             return _read.GetValueOrDefault(name.Text);
         }
 

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>What may stand behind a word of the file, as an editor needs to know it: wider than what is read, never narrower.</summary>
+/// <summary>What may stand after a word of the file, as an editor needs to know it: wider than what is read, never narrower.</summary>
 public abstract record ValueKind
 {
     /// <summary>A length, an angle, a rotation or a number, in any notation of the file.</summary>

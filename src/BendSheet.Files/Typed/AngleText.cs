@@ -1,7 +1,7 @@
 namespace BendSheet.Files.Typed;
 
 /// <summary>
-/// Angles as people type them: <c>45</c>, <c>22 1/2</c>, <c>45 deg</c>, <c>45°</c>; rotations with <c>cw</c> or <c>ccw</c> behind them.
+/// Angles as people type them: <c>45</c>, <c>22 1/2</c>, <c>45 deg</c>, <c>45°</c>; rotations with <c>cw</c> or <c>ccw</c> after them.
 /// </summary>
 public static class AngleText
 {

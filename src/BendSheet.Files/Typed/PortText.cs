@@ -56,7 +56,7 @@ public static class PortText
         return seat is { } known ? OfSize(known, rest, out port) : Unreadable;
     }
 
-    /// <summary>The figure behind <c>an</c>; null where the text is something else.</summary>
+    /// <summary>The figure after <c>an</c>; null where the text is something else.</summary>
     private static string? Dash(string word) =>
         word.StartsWith("an", StringComparison.Ordinal)
             && word[2..].TrimStart('-') is { Length: > 0 } figure

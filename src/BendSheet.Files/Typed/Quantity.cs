@@ -74,7 +74,7 @@ internal ref struct Quantity(ReadOnlySpan<char> text)
         return word;
     }
 
-    /// <summary>A fraction behind a whole number, joined by blanks or a hyphen, and smaller than one.</summary>
+    /// <summary>A fraction after a whole number, joined by spaces or a hyphen, and smaller than one.</summary>
     private bool TakeMixedFraction(out double fraction)
     {
         var before = _rest;

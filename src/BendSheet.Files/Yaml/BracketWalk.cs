@@ -210,7 +210,7 @@ internal sealed class BracketWalk(SourceLines source)
         }
     }
 
-    /// <summary>From the opening quote to behind the closing one, and a look at what follows.</summary>
+    /// <summary>From the opening quote to just after the closing one, and a look at what follows.</summary>
     private void TakeQuoted(char quote)
     {
         var opening = _cursor.At;

@@ -162,7 +162,7 @@ internal sealed class BrokenPlace(SourceLines source, SourcePosition place, int 
 
     private static bool IsItem(ReadOnlySpan<char> content) => content is ['-'] or ['-', ' ' or '\t', ..];
 
-    /// <summary>A colon with a blank or nothing behind it.</summary>
+    /// <summary>A colon with a space or nothing after it.</summary>
     private static bool HasColon(ReadOnlySpan<char> line) =>
         line.Contains(": ", StringComparison.Ordinal) || line.TrimEnd().EndsWith(':') || line.Contains(":\t", StringComparison.Ordinal);
 }

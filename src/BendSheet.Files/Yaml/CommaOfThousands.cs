@@ -1,7 +1,7 @@
 namespace BendSheet.Files.Yaml;
 
 /// <summary>
-/// Three figures behind a comma: a thousand in one country and a thousandth in another, which nobody can tell from here.
+/// Three figures after a comma: a thousand in one country and a thousandth in another, which nobody can tell from here.
 /// </summary>
 internal static class CommaOfThousands
 {

@@ -5,7 +5,7 @@ namespace BendSheet.Files.Yaml;
 
 /// <summary>
 /// Text in Unicode's composed form (Normalization Form C, Unicode Standard Annex 15, with the algorithms of the Unicode Standard, 3.11 and
-/// 3.12): é is one character, whether a keyboard gave one or an e with an accent behind it. The runtime leaves text as it is where it has
+/// 3.12): é is one character, whether a keyboard gave one or an e with an accent after it. The runtime leaves text as it is where it has
 /// no tables of languages, which a small native program does without.
 /// </summary>
 public static class Composed
@@ -79,7 +79,7 @@ public static class Composed
         }
     }
 
-    /// <summary>Marks behind one letter in the order of their classes; those of one class stay as they were typed.</summary>
+    /// <summary>Marks after one letter in the order of their classes; those of one class stay as they were typed.</summary>
     private static void Order(List<int> codes, CompositionTable table)
     {
         for (var from = 0; from < codes.Count; from++)

@@ -13,7 +13,7 @@ internal static class InvisibleCharacter
         || c is '\u2028' or '\u2029' or '\u200B' or '\uFEFF' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069');
 
     /// <summary>
-    /// Nothing of the text can be seen: only blanks, characters that shape others, letters that are empty by their meaning (the
+    /// Nothing of the text can be seen: only spaces, characters that shape others, letters that are empty by their meaning (the
     /// property Default_Ignorable_Code_Point of the Unicode Character Database), and the Braille pattern without dots.
     /// </summary>
     public static bool IsAllOf(string text) => text.EnumerateRunes().All(IsUnseen);

@@ -5,7 +5,7 @@ using BendSheet.Core.Findings;
 namespace BendSheet.Files.Yaml;
 
 /// <summary>
-/// A text whose slips in the layout are put right, one after the other, so that everything behind them can be read. Lines stay lines, and
+/// A text whose slips in the layout are put right, one after the other, so that everything after them can be read. Lines stay lines, and
 /// places are known as they were typed. What is read so is never used without the slip's finding beside it.
 /// </summary>
 /// <param name="source">As it was typed.</param>
@@ -19,7 +19,7 @@ internal sealed class RepairedText(SourceLines source, string text)
     /// <summary>By line at which column and by how many characters the text was made longer, or shorter.</summary>
     private readonly Dictionary<int, List<(int Column, int By)>> _changes = [];
 
-    /// <summary>Up to which column, as typed, a slip of a kind was put right on a line: the next one has to lie behind it.</summary>
+    /// <summary>Up to which column, as typed, a slip of a kind was put right on a line: the next one has to lie after it.</summary>
     private readonly Dictionary<(int Line, Rule Rule), int> _tried = [];
     private SourceLines _lines = string.Equals(text, source.Text, StringComparison.Ordinal) ? source : new(source.At(1, 1).File, text);
 
@@ -150,7 +150,7 @@ internal sealed class RepairedText(SourceLines source, string text)
         return Change(line, end, 1, by) && Change(line, opening, 1, by);
     }
 
-    /// <summary>Puts blanks in the place of tabs, as many for each as line up most lines with those around them.</summary>
+    /// <summary>Puts spaces in the place of tabs, as many for each as line up most lines with those around them.</summary>
     public void ReplaceTabs()
     {
         int[] widths = [2, 4, 8, 3];
@@ -199,7 +199,7 @@ internal sealed class RepairedText(SourceLines source, string text)
         return false;
     }
 
-    /// <summary>Before a comment and the blanks in front of it.</summary>
+    /// <summary>Before a comment and the spaces in front of it.</summary>
     private static int EndOfContent(string typed)
     {
         var comment = typed.IndexOf(" #", StringComparison.Ordinal);

@@ -48,7 +48,7 @@ public sealed class SourceLines
     /// <summary>At least 1; a line end at the end of the text begins one more line, which is empty.</summary>
     public int Count => _starts.Count;
 
-    /// <summary>The place after the last character that is not blank.</summary>
+    /// <summary>The place after the last character that is not a space.</summary>
     public SourcePosition End => AtOffset(_contentEnd);
 
     /// <summary>A line without its line end.</summary>
@@ -63,7 +63,7 @@ public sealed class SourceLines
         }
     }
 
-    /// <summary>A place by line and column; one that lies behind the end of its line or of the text is moved back to that end.</summary>
+    /// <summary>A place by line and column; one that lies after the end of its line or of the text is moved back to that end.</summary>
     public SourcePosition At(long line, long column)
     {
         if (line < 1)
@@ -94,7 +94,7 @@ public sealed class SourceLines
     /// <summary>The index in <see cref="Text"/> of a line's first character.</summary>
     internal int StartOf(int line) => _starts[line - 1];
 
-    /// <summary>How many blanks a line begins with.</summary>
+    /// <summary>How many spaces a line begins with.</summary>
     internal int IndentOf(int line) => this[line].Length - this[line].TrimStart(' ').Length;
 
     /// <summary>The nearest line above with something on it that is not a comment; 0 when there is none.</summary>

@@ -67,7 +67,7 @@ internal sealed class TextCursor(SourceLines source)
         }
     }
 
-    /// <summary>The lines behind <c>|</c> or <c>&gt;</c>: all that stand further in than the line with the sign.</summary>
+    /// <summary>The lines after <c>|</c> or <c>&gt;</c>: all that stand further in than the line with the sign.</summary>
     public void SkipBlockText()
     {
         var line = source.AtOffset(At).Line;
@@ -81,7 +81,7 @@ internal sealed class TextCursor(SourceLines source)
         At = line <= source.Count ? source.StartOf(line) : _text.Length;
     }
 
-    /// <summary>From an opening quote to behind the closing one.</summary>
+    /// <summary>From an opening quote to just after the closing one.</summary>
     /// <returns>Whether there was a closing one.</returns>
     public bool SkipQuoted()
     {

@@ -85,7 +85,7 @@ public static class YamlDocument
 
     /// <summary>
     /// Reads the text; where a slip in its layout stops the reading, the slip is reported, put right in the way that its finding says, and
-    /// the text read again, so that it hides nothing behind it.
+    /// the text read again, so that it hides nothing after it.
     /// </summary>
     /// <param name="text">As it is to be read.</param>
     /// <param name="findings">Takes what is wrong with it.</param>

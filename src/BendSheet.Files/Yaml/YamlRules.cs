@@ -16,7 +16,7 @@ public static class YamlRules
     /// <summary>A picture, a sheet, a program.</summary>
     public static Rule NotText { get; } = File("not-text", "A picture, a printed sheet or a program has no measurements to read.");
 
-    /// <summary>Nothing but blanks and comments.</summary>
+    /// <summary>Nothing but spaces and comments.</summary>
     public static Rule FileEmpty { get; } = File("file-empty", "There is nothing to make a sheet from.");
 
     /// <summary>A tab, or a wide or no-break space, before the first character of a line.</summary>
@@ -41,7 +41,7 @@ public static class YamlRules
     public static Rule QuoteNotClosed { get; } = File(
         "quote-not-closed", "Without its closing quote, the lines below would count as text.");
 
-    /// <summary>Something typed directly behind a closing quote.</summary>
+    /// <summary>Something typed directly after a closing quote.</summary>
     public static Rule TextAfterQuote { get; } = File("text-after-quote",
         "Foot and inch marks, and apostrophes, can end a quoted text earlier than it looks.");
 
@@ -84,7 +84,8 @@ public static class YamlRules
     public static Rule Tag { get; } = File("tag", "Marks for programs have no meaning in a file of measurements.");
 
     /// <summary>A line that begins with <c>%</c>.</summary>
-    public static Rule Directive { get; } = File("directive", "Orders to the reading program would be ignored without a word.");
+    public static Rule Directive { get; } = File("directive",
+        "Lines that begin with % are meant for programs: here they would be ignored, and nobody would know.");
 
     /// <summary>A second line of three dashes.</summary>
     public static Rule SecondDocument { get; } = File("second-document", "What comes after a second `---` would be ignored.");

@@ -8,7 +8,7 @@ public abstract record YamlValue(SourcePosition Position);
 
 /// <summary>A single word, number or text. Nothing is made of it here: <c>yes</c>, <c>010</c> and <c>1_000</c> stay as typed.</summary>
 /// <param name="Text">As typed, without the quotes.</param>
-/// <param name="IsPlain">Typed without quotes (and not as a block of text behind <c>|</c> or <c>&gt;</c>).</param>
+/// <param name="IsPlain">Typed without quotes (and not as a block of text after <c>|</c> or <c>&gt;</c>).</param>
 /// <param name="Position">The first character, or the opening quote; of a missing value the place after the colon or dash.</param>
 public sealed record YamlText(string Text, bool IsPlain, SourcePosition Position) : YamlValue(Position)
 {
@@ -29,7 +29,7 @@ public sealed record YamlList(IReadOnlyList<YamlValue> Items, SourcePosition Pos
 /// <param name="Position">The first word or the brace.</param>
 public sealed record YamlMap(IReadOnlyList<YamlEntry> Entries, SourcePosition Position) : YamlValue(Position)
 {
-    /// <summary>Words that came again, in the order of the file: reported, and left out with what stands behind them.</summary>
+    /// <summary>Words that came again, in the order of the file: reported, and left out with what stands after them.</summary>
     public IReadOnlyList<YamlText> Again { get; init; } = [];
 }
 

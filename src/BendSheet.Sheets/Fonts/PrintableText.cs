@@ -23,7 +23,7 @@ public sealed class PrintableText
 
     /// <summary>
     /// The characters that □ stands for, each once, in the order of the text, with its code: <c>管 (U+7BA1)</c>. Empty when
-    /// nothing is lost: blanks for tabs and line ends, look-alikes and invisible characters left out are not counted.
+    /// nothing is lost: spaces for tabs and line ends, look-alikes and invisible characters left out are not counted.
     /// </summary>
     public ImmutableArray<string> Replaced { get; }
 
@@ -52,7 +52,7 @@ public sealed class PrintableText
             }
             else if (character == '\r' && at + 1 < typed.Length && typed[at + 1] == '\n')
             {
-                // One line end, one blank: the line feed will give it.
+                // One line end, one space: the line feed will give it.
             }
             else if (Printed(character) is { } print)
             {

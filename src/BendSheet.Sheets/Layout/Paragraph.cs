@@ -5,7 +5,7 @@ namespace BendSheet.Sheets.Layout;
 /// <summary>Running text as blocks, a block for each line, so that a text of any length flows on to the next page.</summary>
 internal static class Paragraph
 {
-    /// <summary>Width of a tick box or sign with the room behind it.</summary>
+    /// <summary>Width of a tick box or sign with the room after it.</summary>
     private const double SignWidth = 4.6;
 
     /// <summary>

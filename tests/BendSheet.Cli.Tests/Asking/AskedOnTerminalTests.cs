@@ -16,14 +16,18 @@ public class AskedOnTerminalTests : AtTheTerminal
             [
                 .. Bench, ("[line-1]: ", "front\n"), ("Leg 1", "100\n"), ("Bend 1", "90\n"), ("Leg 2", "3'-2 1/2\"\n"), ("Bend 2", "\n"),
                 ("Taped", "B ahead: 98\n"), ("Taped as well", "\n"),
-                ("End A leads", "\n"), ("end A [", "\n"), ("End B leads", "\n"), ("end B [", "\n"), ("leave on", "\n"),
+                ("End A leads", "\n"), ("end A [", "\n"), ("End B leads", "\n"), ("end B [", "\n"), ("leave on", "15\n"),
                 ("Another line? [no]: ", "\n"),
             ],
             "start",
             Place("car.yaml"),
-            "--ask");
+            "--ask",
+            "--schema");
         Assert.Equal(0, await program.Ended());
+        Assert.Equal("bendsheet.schema.json car.yaml", InTheFolder());
         var text = await File.ReadAllTextAsync(Place("car.yaml"));
+        Assert.StartsWith("# yaml-language-server: $schema=bendsheet.schema.json\n", text, StringComparison.Ordinal);
+        Assert.Contains("to: {trim: 15}\n", text, StringComparison.Ordinal);
         Assert.Contains("- {straight: 100, bend: 90}\n      - {straight: 3'-2 1/2\"}\n", text, StringComparison.Ordinal);
         Assert.Contains("taped: {B ahead: 98}\n", text, StringComparison.Ordinal);
         Assert.Equal(0, (await Run("check", Place("car.yaml"))).Code);

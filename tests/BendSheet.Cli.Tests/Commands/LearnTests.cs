@@ -35,7 +35,7 @@ public class LearnTests : AtTheTerminal
     {
         var ran = await Run("learn", Typed(File(Tests)));
         Assert.Contains("a 90° bend gains 6.7 mm against its corner; by the radius alone 6.1 mm\n", ran.Output, StringComparison.Ordinal);
-        Assert.Contains("arc factor 0.973: a bend takes up 2.7 % less than its arc by the radius\n", ran.Output, StringComparison.Ordinal);
+        Assert.Contains("arc factor 0.973: a bend uses up 2.7 % less than its arc by the radius\n", ran.Output, StringComparison.Ordinal);
         Assert.Contains("effective radius 15.7 mm: ", ran.Output, StringComparison.Ordinal);
         Assert.Contains("One piece: nothing shows how far to trust it.", ran.Output, StringComparison.Ordinal);
         Assert.Contains(

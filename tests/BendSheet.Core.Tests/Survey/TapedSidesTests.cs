@@ -134,7 +134,7 @@ public class TapedSidesTests
         [.. Line.Sides, TapedRoute.Seen(1, Side.Left)],
         TapedRules.SideOutOfPlace,
         TapedRoute.SideAt(1),
-        "bend 1 has no bend before it, so it turns to no side of one: leave its side out");
+        "there is no bend before bend 1 to count its side from: leave its side out");
 
     [Fact]
     public void A_bend_that_is_not_there_has_no_side() => TapedFindingsTests.One(
