@@ -1,9 +1,6 @@
-using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 using BendSheet.Core.Templates;
 using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.LinearAlgebra.Factorization;
-using Two = System.Runtime.Intrinsics.Vector128<double>;
 
 namespace BendSheet.Core.Survey;
 
@@ -128,13 +125,13 @@ internal sealed class Adjustment
         for (var step = 0; ; step++)
         {
             double[][] rows = [.. beside.Select(one => Row(slopes, one))];
-            if (!Array.TrueForAll(rows, row => double.IsFinite(Dot(row, row))))
+            if (!Array.TrueForAll(rows, row => double.IsFinite(NormalEquations.Dot(row, row))))
             {
                 // Between two points in one place there is no way along which their distance would change.
                 return null;
             }
 
-            var normal = beside.Count == 0 ? null : Normal(weights, rows);
+            var normal = beside.Count == 0 ? null : NormalEquations.Of(weights, rows);
             if (normal is null || step == MostSteps || (step >= StepsOfNonsense && IsNonsense(misses))
                 || Next(line, typed, beside, weights, (moved, misses), rows, normal) is not { } next)
             {
@@ -151,7 +148,7 @@ internal sealed class Adjustment
         }
     }
 
-    private static bool IsNonsense(double[] misses) => Dot(misses, misses) > Nonsense * Nonsense * misses.Length;
+    private static bool IsNonsense(double[] misses) => NormalEquations.Dot(misses, misses) > Nonsense * Nonsense * misses.Length;
 
     /// <summary>What a small force on the figures moves: the covariance of the figures times it, in standard deviations.</summary>
     public double[] Covariance(double[] slope)
@@ -159,7 +156,7 @@ internal sealed class Adjustment
         var (covariance, force) = (CovarianceOfFigures, new double[slope.Length]);
         for (var i = 0; i < force.Length; i++)
         {
-            force[i] = covariance is null ? slope[i] / _weights[i] : Dot(covariance[i], slope);
+            force[i] = covariance is null ? slope[i] / _weights[i] : NormalEquations.Dot(covariance[i], slope);
         }
 
         return force;
@@ -174,27 +171,7 @@ internal sealed class Adjustment
         CovarianceOfFigures is { } covariance ? Math.Clamp(1 - (_weights[figure] * covariance[figure][figure]), 0, 1) : 0;
 
     /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
-    public double RedundancyBeside(int quantity) => Math.Clamp(1 - Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
-
-    /// <summary>The scalar product, two and two at a time on every processor, so that each comes to the same last digit.</summary>
-    public static double Dot(double[] a, double[] b)
-    {
-        var some = MemoryMarshal.Cast<double, Two>(a);
-        var others = MemoryMarshal.Cast<double, Two>(b);
-        var sums = Two.Zero;
-        for (var i = 0; i < some.Length; i++)
-        {
-            sums += some[i] * others[i];
-        }
-
-        var sum = Vector128.Sum(sums);
-        for (var i = some.Length * Two.Count; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
-    }
+    public double RedundancyBeside(int quantity) => Math.Clamp(1 - NormalEquations.Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
 
     /// <summary>How a quantity changes with the figures, both in standard deviations.</summary>
     internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one)
@@ -221,14 +198,14 @@ internal sealed class Adjustment
         double[][] rows,
         Cholesky<double> normal)
     {
-        var force = Sum(rows, now.Misses, typed.Length);
+        var force = NormalEquations.Sum(rows, now.Misses, typed.Length);
         for (var i = 0; i < force.Length; i++)
         {
             force[i] -= weights[i] * now.Moved[i];
         }
 
         var step = normal.Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
-        var length = Math.Sqrt(Dot(force, step));
+        var length = Math.Sqrt(NormalEquations.Dot(force, step));
         if (!(length >= Converged))
         {
             return null;
@@ -252,85 +229,6 @@ internal sealed class Adjustment
         }
 
         return null;
-    }
-
-    /// <summary>The normal equations of rows of slopes, with the weights of the figures: symmetric.</summary>
-    internal static Cholesky<double> Normal(double[] weights, double[][] rows)
-    {
-        // Column by column, as the library keeps a matrix.
-        var normal = new double[weights.Length * weights.Length];
-        foreach (var row in rows)
-        {
-            for (var i = 0; i < row.Length; i++)
-            {
-                // What lies beyond both its ends does not move a quantity.
-                if (row[i] != 0)
-                {
-                    AddTo(normal.AsSpan(i * row.Length, i + 1), row[i], row);
-                }
-            }
-        }
-
-        for (var i = 0; i < weights.Length; i++)
-        {
-            normal[(i * weights.Length) + i] += weights[i];
-            for (var k = 0; k < i; k++)
-            {
-                normal[(k * weights.Length) + i] = normal[(i * weights.Length) + k];
-            }
-        }
-
-        return Factored(Matrix<double>.Build.Dense(weights.Length, weights.Length, normal));
-    }
-
-    /// <summary>
-    /// The factors. Where rows say so much more than the figures that the figures' own weights are lost in the last digits, a little of the
-    /// largest is added to all, which holds what nothing determines.
-    /// </summary>
-    private static Cholesky<double> Factored(Matrix<double> normal)
-    {
-        for (var held = 0.0; ; held = held == 0 ? 1e-15 : held * 100)
-        {
-            try
-            {
-                return (held == 0 ? normal : normal + More(held)).Cholesky();
-            }
-            catch (ArgumentException) when (held < 1e-6)
-            {
-                // How the library says that the matrix is not positive definite.
-            }
-        }
-
-        Matrix<double> More(double held) =>
-            held * normal.Diagonal().AbsoluteMaximum() * Matrix<double>.Build.DenseIdentity(normal.RowCount);
-    }
-
-    /// <summary>The sum of rows, each so many times.</summary>
-    internal static double[] Sum(double[][] rows, double[] times, int length)
-    {
-        var sum = new double[length];
-        for (var k = 0; k < rows.Length; k++)
-        {
-            AddTo(sum, times[k], rows[k]);
-        }
-
-        return sum;
-    }
-
-    /// <summary>Adds a row, so many times, to a sum that may be shorter.</summary>
-    private static void AddTo(Span<double> sum, double times, ReadOnlySpan<double> row)
-    {
-        var sums = MemoryMarshal.Cast<double, Two>(sum);
-        var parts = MemoryMarshal.Cast<double, Two>(row);
-        for (var i = 0; i < sums.Length; i++)
-        {
-            sums[i] += times * parts[i];
-        }
-
-        for (var i = sums.Length * Two.Count; i < sum.Length; i++)
-        {
-            sum[i] += times * row[i];
-        }
     }
 
     private static double Sum(double[] moved, double[] misses, double[] weights)

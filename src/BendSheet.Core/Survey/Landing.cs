@@ -18,7 +18,7 @@ internal sealed record Landing(double[][] OfB, double[][] OfLastStraight, double
         var (b, end) = (slopes.At.EndB, slopes.At.Points.Length - 1);
         var ahead = slopes.Of(end, Places.AheadWay);
         var (left, up) = (slopes.Of(end, new Vector3D(0, 1, 0)), slopes.Of(end, new Vector3D(0, 0, 1)));
-        var spread = Math.Sqrt(Adjustment.Dot(left, left) + Adjustment.Dot(up, up));
+        var spread = Math.Sqrt(NormalEquations.Dot(left, left) + NormalEquations.Dot(up, up));
         var (asideOfB, way) = (Places.AsideOf(b), slopes.At.LastDirection);
         var rolls = asideOfB > 1e-6;
         var sideways = rolls ? ((way.Y * b.Y) + (way.Z * b.Z)) / asideOfB : 0;

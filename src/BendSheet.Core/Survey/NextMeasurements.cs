@@ -178,14 +178,14 @@ internal sealed class NextMeasurements
         {
             foreach (var force in forces)
             {
-                best.TakeFrom(force, Adjustment.Dot(force, best.Slope));
+                best.TakeFrom(force, NormalEquations.Dot(force, best.Slope));
             }
         }
     }
 
     private static double Squared(double[] force, double[] slope)
     {
-        var part = Adjustment.Dot(force, slope);
+        var part = NormalEquations.Dot(force, slope);
         return part * part;
     }
 
@@ -194,7 +194,7 @@ internal sealed class NextMeasurements
         var trace = 0.0;
         for (var i = 0; i < slopes.Length; i++)
         {
-            trace += Adjustment.Dot(slopes[i], forces[i]);
+            trace += NormalEquations.Dot(slopes[i], forces[i]);
         }
 
         return Math.Sqrt(Math.Max(0, trace));
@@ -252,15 +252,15 @@ internal sealed class NextMeasurements
             if (_force.Length == 0)
             {
                 _force = adjustment.Covariance(Slope);
-                IsOffered = MayBeOffered(Deviation * Math.Sqrt(1 + Adjustment.Dot(Slope, _force)));
+                IsOffered = MayBeOffered(Deviation * Math.Sqrt(1 + NormalEquations.Dot(Slope, _force)));
             }
 
             for (; _followed < taken.Count; _followed++)
             {
-                taken[_followed].TakeFrom(_force, Adjustment.Dot(taken[_followed]._force, Slope));
+                taken[_followed].TakeFrom(_force, NormalEquations.Dot(taken[_followed]._force, Slope));
             }
 
-            Variance = Adjustment.Dot(Slope, _force);
+            Variance = NormalEquations.Dot(Slope, _force);
         }
 
         /// <summary>What is left of a force once this is measured.</summary>

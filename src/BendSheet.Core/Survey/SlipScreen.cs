@@ -22,13 +22,13 @@ internal sealed class SlipScreen
     private SlipScreen(double[][] rows, double[] misses, int figures)
     {
         _rows = rows;
-        _normal = Adjustment.Normal([.. Enumerable.Repeat(1.0, figures)], rows);
+        _normal = NormalEquations.Of([.. Enumerable.Repeat(1.0, figures)], rows);
         _misses = misses;
         _forces = Forces(misses);
     }
 
     /// <summary>The sum of squares that an adjustment would come to.</summary>
-    public double ChiSquare => Adjustment.Dot(_misses, _forces);
+    public double ChiSquare => NormalEquations.Dot(_misses, _forces);
 
     /// <summary>Around a line; null where it has no shape.</summary>
     public static SlipScreen? Around(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
@@ -37,20 +37,20 @@ internal sealed class SlipScreen
             : null;
 
     /// <summary>The same if the misses were others.</summary>
-    public double ChiSquareOf(double[] misses) => Adjustment.Dot(misses, Forces(misses));
+    public double ChiSquareOf(double[] misses) => NormalEquations.Dot(misses, Forces(misses));
 
     /// <summary>
     /// What other misses come to by themselves, each weighed by how far the typed figures alone let it be off: quick, and near enough
     /// to tell the few lines that come anywhere near what was measured.
     /// </summary>
-    public double Unadjusted(double[] misses) => _rows.Zip(misses, (row, miss) => miss * miss / (1 + Adjustment.Dot(row, row))).Sum();
+    public double Unadjusted(double[] misses) => _rows.Zip(misses, (row, miss) => miss * miss / (1 + NormalEquations.Dot(row, row))).Sum();
 
     /// <summary>The same if one figure were not believed.</summary>
     public double ChiSquareWithoutFigure(int figure)
     {
         double[] column = [.. _rows.Select(row => row[figure])];
-        var own = Adjustment.Dot(column, Forces(column));
-        return ChiSquare - (own > 0 ? Squared(Adjustment.Dot(column, _forces)) / own : 0);
+        var own = NormalEquations.Dot(column, Forces(column));
+        return ChiSquare - (own > 0 ? Squared(NormalEquations.Dot(column, _forces)) / own : 0);
     }
 
     /// <summary>What is told of one quantity: the same if it were not believed, and if it were read as more than it was.</summary>
@@ -58,7 +58,7 @@ internal sealed class SlipScreen
     public (double Without, Func<double, double> Read) ChiSquareOfQuantity(int quantity)
     {
         var row = _rows[quantity];
-        var own = 1 - Adjustment.Dot(row, Solved(row));
+        var own = 1 - NormalEquations.Dot(row, Solved(row));
         return (ChiSquare - (Squared(_forces[quantity]) / own), more => ChiSquare + (2 * more * _forces[quantity]) + (more * more * own));
     }
 
@@ -66,8 +66,8 @@ internal sealed class SlipScreen
 
     private double[] Forces(double[] misses)
     {
-        var moved = Solved(Adjustment.Sum(_rows, misses, _normal.Factor.RowCount));
-        return [.. misses.Select((miss, i) => miss - Adjustment.Dot(_rows[i], moved))];
+        var moved = Solved(NormalEquations.Sum(_rows, misses, _normal.Factor.RowCount));
+        return [.. misses.Select((miss, i) => miss - NormalEquations.Dot(_rows[i], moved))];
     }
 
     private double[] Solved(double[] right) => _normal.Solve(Vector<double>.Build.DenseOfArray(right)).AsArray();

@@ -173,7 +173,7 @@ internal sealed class Surveying
         var trace = 0.0;
         foreach (var slope in slopes)
         {
-            trace += Adjustment.Dot(slope, _adjustment.Covariance(slope));
+            trace += NormalEquations.Dot(slope, _adjustment.Covariance(slope));
         }
 
         return Math.Sqrt(trace);

@@ -8,7 +8,10 @@ namespace BendSheet.Core.Units;
 public static class AngleNotation
 {
     /// <summary>A bend: <c>45°</c>, <c>22.5°</c>.</summary>
-    public static string Figure(Angle angle) => Tenths.Shortest(InTenths(angle)) + "°";
+    public static string Figure(Angle angle) => Typed(angle) + "°";
+
+    /// <summary>The same without its sign, as it is typed: <c>22.5</c>.</summary>
+    public static string Typed(Angle angle) => Tenths.Shortest(InTenths(angle));
 
     /// <summary>A dial reading, from 0° to 359.9°.</summary>
     public static string Dial(Angle angle) => Tenths.Shortest(InTenths(angle.OnDial()) % 3600) + "°";

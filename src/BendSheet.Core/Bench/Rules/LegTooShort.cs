@@ -99,7 +99,7 @@ public static class LegTooShort
     {
         var turns = doubted.ConvertAll(bend => AngleNotation.Figure(bend.Bend.Turn));
         var others = string.Join(" and ", doubted.Select(bend => AngleNotation.Figure(OtherAngle(bend.Bend.Turn))));
-        var type = string.Join(" and ", turns.Select(turn => $"`included: {turn.TrimEnd('°')}`"));
+        var type = string.Join(" and ", doubted.Select(bend => $"`included: {AngleNotation.Typed(bend.Bend.Turn)}`"));
         return (doubted.Count == 1
             ? $"a bend of {others} would fit: if {turns[0]} is the angle between the legs, type {type}"
             : $"bends of {others} would fit: if {string.Join(" and ", turns)} are the angles between the legs, type {type}")

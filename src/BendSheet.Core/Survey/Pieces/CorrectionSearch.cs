@@ -103,7 +103,7 @@ internal sealed class CorrectionSearch
             var most = Slope(one.Errors, i, tried => [.. quantities.Select(_piece.With(tried).ValueOf)]).Max(Math.Abs);
             var moved = Slope(one.Errors, i, tried => Off(tried)[..2]);
             var off = _tape / most * _wanted.Miss.Millimetres;
-            sum += Adjustment.Dot(moved, moved) * off * off;
+            sum += NormalEquations.Dot(moved, moved) * off * off;
         }
 
         return sum;

@@ -162,12 +162,12 @@ internal sealed class PieceChecks
         /// <summary>The covariance of the errors times the slope.</summary>
         public double[] Force => force;
 
-        public double Variance => Adjustment.Dot(slope, force);
+        public double Variance => NormalEquations.Dot(slope, force);
 
         /// <summary>After another one has been measured.</summary>
         public void Follow(Candidate taken)
         {
-            var part = Adjustment.Dot(slope, taken.Force) / (1 + taken.Variance);
+            var part = NormalEquations.Dot(slope, taken.Force) / (1 + taken.Variance);
             for (var i = 0; i < force.Length; i++)
             {
                 force[i] -= part * taken.Force[i];
