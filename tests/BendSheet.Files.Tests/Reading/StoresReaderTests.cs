@@ -39,7 +39,7 @@ public class StoresReaderTests
         Assert.Equal([("nut", 4), ("an3 sleeve", 2)], stores.Have.Select(have => (have.Name, have.Count)));
     }
 
-    /// <summary>What has no name is called what a person can see of it, and its place in the list tells those apart that look alike.</summary>
+    /// <summary>What has no name is called what a person can see of it; its place in the list tells apart what looks alike.</summary>
     [Fact]
     public void A_roll_without_a_name_is_called_what_it_looks_like()
     {
