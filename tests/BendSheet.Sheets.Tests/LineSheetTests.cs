@@ -48,7 +48,7 @@ public partial class LineSheetTests
     public void No_view_is_a_speck_and_no_page_is_half_blank(Paper paper)
     {
         var random = new Random(1313);
-        var lines = Enumerable.Range(0, 32).Select(i => Printed.Contents(AnyLine(random, i < 30 ? (i % 10) + 1 : 19))).ToList();
+        var lines = Enumerable.Range(0, 62).Select(i => Printed.Contents(AnyLine(random, i < 60 ? (i % 10) + 1 : 19))).ToList();
         Assert.All(lines, line =>
         {
             var sheet = Assert.Single(line);
@@ -96,7 +96,8 @@ public partial class LineSheetTests
             var rows = Enumerable.Range(0, bends).Select(_ => FormattableString.Invariant(
                 $"      - {{straight: {straights[random.Next(6)]}, rotate: {15 * random.Next(-11, 12)}, bend: {turns[random.Next(8)]}")
                 + (random.Next(2) == 0 ? "}\n" : ", note: over the differential}\n"));
-            var yaml = Printed.Head + "  any:\n" + (random.Next(3) == 0 ? "    clips: {every: 200, from-ends: 60}\n" : string.Empty)
+            var yaml = Printed.Head + "  any:\n    from: {at: port A, fitting: an3}\n    to: {at: port B, fitting: an3}\n"
+                + (random.Next(3) == 0 ? "    clips: {every: 200, from-ends: 60}\n" : string.Empty)
                 + "    rows:\n" + string.Concat(rows) + "      - {straight: 90}\n";
             if (Printed.Solved(yaml) is [{ Plan: not null }])
             {
