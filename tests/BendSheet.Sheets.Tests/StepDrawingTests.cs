@@ -77,6 +77,21 @@ public class StepDrawingTests
         });
     }
 
+    /// <summary>Bent tube may pass in front of the former: an end's letter there looks for another place.</summary>
+    [Fact]
+    public void No_letter_or_number_lies_over_the_number_of_the_bend() => Assert.All(
+        Enumerable.Range(1, 200).SelectMany(seed => Panels(RandomLine(seed))), panel =>
+        {
+            var page = Drawn(panel);
+            var texts = page.Things.Where(thing => thing.Text is not null).ToLookup(
+                thing => string.Equals(thing.Text, panel.Number, StringComparison.Ordinal), thing => thing.Box);
+            var number = Assert.Single(texts[true]);
+            Assert.All(texts[false], box => Assert.True(
+                box.Left > number.Left + number.Width || box.Left + box.Width < number.Left
+                    || box.Top > number.Top + number.Height || box.Top + box.Height < number.Top,
+                $"{box} over {number}"));
+        });
+
     private static IEnumerable<BendStepFigures> Panels(string yaml) => Printed.Solved(yaml).Where(line => line.Plan is not null)
         .SelectMany(line => StepWriter.Of(line, Printed.Contents(Printed.WorkedExample)[0].Notation))
         .Select(step => step.Bend).OfType<BendStepFigures>();
