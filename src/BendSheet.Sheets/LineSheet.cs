@@ -27,8 +27,11 @@ internal sealed class LineSheet
     /// So long are the pictorial view and the longest of the flat ones at least, if they can be at all: drawn shorter, a tube of four bends
     /// is hidden by its own numbers.
     /// </summary>
-    private const double LeastPicture = 20;
-    private const double LeastFlat = 15;
+    private const double LeastLength = 15;
+
+    /// <summary>Each bend beyond four has a number of its own beside the pictorial view, which has to be longer then.</summary>
+    private const int BendsInLeastPicture = 4;
+    private const double LongerForABend = 5;
 
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
@@ -47,6 +50,7 @@ internal sealed class LineSheet
     private readonly double _width;
     private readonly double _height;
     private readonly double _leastViews;
+    private readonly double _leastPicture;
     private readonly ShapeViews _views;
     private readonly IReadOnlyList<Block> _before;
     private readonly IReadOnlyList<Block> _first;
@@ -63,6 +67,7 @@ internal sealed class LineSheet
         _continued = Title.Continued(sheet, measure, width);
         _views = new(sheet, measure);
         _leastViews = LeastViews + (MoreForABend * Math.Max(0, sheet.Rows.Length - BendsInLeast));
+        _leastPicture = LeastLength + (LongerForABend * Math.Max(0, sheet.Rows.Length - BendsInLeastPicture));
         _before =
         [
             .. Title.Of(sheet, measure, width),
@@ -142,7 +147,7 @@ internal sealed class LineSheet
     private bool IsClear(double views)
     {
         var (drawn, most) = (_views.LengthsAt(_width, views), _views.LengthsAt(_width, MostViews));
-        return drawn.Picture >= Math.Min(LeastPicture, most.Picture) && drawn.Flat >= Math.Min(LeastFlat, most.Flat)
+        return drawn.Picture >= Math.Min(_leastPicture, most.Picture) && drawn.Flat >= Math.Min(LeastLength, most.Flat)
             && _views.At(_width, views).Labels is var labels
             && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels);
     }
