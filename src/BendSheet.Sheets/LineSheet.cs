@@ -24,9 +24,14 @@ internal sealed class LineSheet
     private const double FairViews = 50;
 
     /// <summary>
-    /// So long is the pictorial view at least, if it can be at all: drawn shorter, a tube of four bends is hidden by its own numbers.
+    /// So long are the pictorial view and the longest of the flat ones at least, if they can be at all: drawn shorter, a tube of four bends
+    /// is hidden by its own numbers.
     /// </summary>
-    private const double LeastPicture = 15;
+    private const double LeastLength = 15;
+
+    /// <summary>Each bend beyond four has a number of its own beside the pictorial view, which has to be longer then.</summary>
+    private const int BendsInLeastPicture = 4;
+    private const double LongerForABend = 5;
 
     /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
@@ -34,7 +39,7 @@ internal sealed class LineSheet
 
     /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
     private const double LeastViewsOfSeveralPages = 75;
-    private const double MostViewsOfSeveralPages = 200;
+    private const double MostViewsOfSeveralPages = 235;
 
     /// <summary>So much of a page is not left to begin the next one.</summary>
     private const double HalfBlank = 90;
@@ -45,6 +50,7 @@ internal sealed class LineSheet
     private readonly double _width;
     private readonly double _height;
     private readonly double _leastViews;
+    private readonly double _leastPicture;
     private readonly ShapeViews _views;
     private readonly IReadOnlyList<Block> _before;
     private readonly IReadOnlyList<Block> _first;
@@ -61,6 +67,7 @@ internal sealed class LineSheet
         _continued = Title.Continued(sheet, measure, width);
         _views = new(sheet, measure);
         _leastViews = LeastViews + (MoreForABend * Math.Max(0, sheet.Rows.Length - BendsInLeast));
+        _leastPicture = LeastLength + (LongerForABend * Math.Max(0, sheet.Rows.Length - BendsInLeastPicture));
         _before =
         [
             .. Title.Of(sheet, measure, width),
@@ -136,11 +143,14 @@ internal sealed class LineSheet
         return room.After is null ? (null, ViewsOfSeveral()) : room;
     }
 
-    /// <summary>Bends need not share numbers in the picture from which the piece is bent for the sake of a page.</summary>
-    private bool IsClear(double views) =>
-        _views.PictureAt(_width, views) >= Math.Min(LeastPicture, _views.PictureAt(_width, MostViews))
-        && _views.At(_width, views).Labels is var labels
-        && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels);
+    /// <summary>Nothing is a speck, and bends need not share numbers in the picture from which the piece is bent, to save a page.</summary>
+    private bool IsClear(double views)
+    {
+        var (drawn, most) = (_views.LengthsAt(_width, views), _views.LengthsAt(_width, MostViews));
+        return drawn.Picture >= Math.Min(_leastPicture, most.Picture) && drawn.Flat >= Math.Min(LeastLength, most.Flat)
+            && _views.At(_width, views).Labels is var labels
+            && (_views.NumbersAllBends(labels) || _views.At(_width, MostViews).Labels <= labels);
+    }
 
     private IReadOnlyList<Block> OnOnePage(double views, TwoColumns after)
     {
@@ -150,21 +160,37 @@ internal sealed class LineSheet
 
     private IReadOnlyList<Block> OnSeveral(double views)
     {
-        Block[] upper = [.. _first, .. _views.At(_width, views).Blocks];
+        var shape = _views.At(_width, views).Blocks;
+        if (ShapeLast)
+        {
+            return [.. _first, .. _checks.Blocks(Left(_first), HeightOf(1)), .. shape];
+        }
+
+        Block[] upper = [.. _first, .. shape];
         return [.. upper, .. _checks.Blocks(Left(upper), HeightOf(1))];
     }
 
     /// <summary>
     /// What checks and cautions leave of the page that the order of work ends on; or all that is left of it, where it would be half blank
-    /// otherwise; or else what they leave of the next one.
+    /// otherwise; or else what they leave of the next one, or all of that.
     /// </summary>
     private double ViewsOfSeveral()
     {
         var left = Left(_first);
         var here = left - _checks.Height;
         return Math.Min(
-            here >= LeastViewsOfSeveralPages ? here : left >= HalfBlank ? left : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
+            here >= LeastViewsOfSeveralPages ? here
+            : ShapeLast ? HeightOf(1)
+            : left >= HalfBlank ? left
+            : HeightOf(1) - _checks.Height, MostViewsOfSeveralPages);
     }
+
+    /// <summary>
+    /// Checks and cautions fill the page that the order of work ends on, and the shape has the next one to itself: after the shape they
+    /// would leave that one half blank.
+    /// </summary>
+    private bool ShapeLast =>
+        Left(_first) is var left && left >= HalfBlank && left >= _checks.Height && left - _checks.Height < LeastViewsOfSeveralPages;
 
     private double HeightOf(int page) => page == 0 ? _height : _height - _continued.Height;
 

@@ -37,6 +37,10 @@ public class EveryPageTests
         ["tags"] = new([], Paper.A4) { Tags = TagPagesTests.Typed(TagPagesTests.SixtyLines()) },
         ["clip holes"] = new(Printed.Contents(ClipPagesTests.InInches), Paper.Letter) { FullSize = FullSizePages.Clips },
         ["a cover"] = new([], Paper.A4) { Cover = CoverPageTests.Cover(40, "front") },
+        ["a cover of a file with mistakes"] = new([], Paper.A4)
+        {
+            Cover = CoverPageTests.Cover(3, "front") with { Missing = [new("bad", "mistyped, 1 error, on line 13 of the file")] },
+        },
         ["a commissioning page"] = new([], Paper.A4) { Commissioning = CommissioningPageTests.Content(60, "front") },
         ["the car"] = new([], Paper.A4) { Car = RandomCar.Placed(new(1), 12) },
         ["a crowded car on Letter"] = new([], Paper.Letter) { Car = RandomCar.Placed(new(2), 40) },
@@ -95,6 +99,24 @@ public class EveryPageTests
         var large = Printed.WithoutBlanks(string.Concat(
             pages.SelectMany(one => one.Page.Things).Where(thing => thing.Points >= 9).Select(thing => thing.Text)));
         Assert.All(Warnings(job), words => Assert.Contains(Printed.WithoutBlanks(words), large, StringComparison.Ordinal));
+    }
+
+    /// <summary>Nobody types at the vice. Words of the file that a remark names stand in quotation marks.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void Nothing_on_paper_is_typed_as_a_command(string kind) => Assert.All(Recorded(Jobs[kind]), one => Assert.All(
+        one.Page.Things.Select(thing => thing.Text).Concat(one.Page.Alternatives).OfType<string>(), HasNoCommand));
+
+    /// <summary>What takes the place of a drawing, which a small job does not show.</summary>
+    [Fact]
+    public void Nor_is_what_stands_there_instead_of_a_drawing() =>
+        Assert.All<string>([DrillingWords.DoesNotFit, TileWords.DoesNotFit], HasNoCommand);
+
+    private static void HasNoCommand(string words)
+    {
+        Assert.DoesNotContain('`', words);
+        Assert.DoesNotContain("--", words, StringComparison.Ordinal);
+        Assert.DoesNotContain("bendsheet", words, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>All that somebody comes to harm or spoils a tube by who overlooks it.</summary>

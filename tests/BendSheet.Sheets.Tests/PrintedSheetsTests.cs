@@ -242,20 +242,6 @@ public class PrintedSheetsTests
               - {straight: 165}
         """;
 
-    /// <summary>Its cautions run on as one text, as large as ever and each after its own sign.</summary>
-    [Fact]
-    public void A_long_line_of_four_bends_tests_and_clips_keeps_to_one_page_of_A4()
-    {
-        var page = Assert.Single(Printed.Pages(Printed.Sheets(LongWithClips)));
-        var text = Printed.Text([page]);
-        Assert.All(Cautions.All, caution => Assert.Contains("!" + Printed.WithoutBlanks(caution), text, StringComparison.Ordinal));
-        Assert.Empty(Printed.Overlaps([.. page.Letters.Where(letter => letter.BoundingBox.Area > 0)]));
-
-        // On the strip, in the table, and in the picture from which the piece is bent.
-        var numbers = page.GetWords().Select(word => word.Text).ToList();
-        Assert.All(["1", "2", "3", "4"], bend => Assert.True(numbers.Count(number => string.Equals(number, bend)) >= 3, bend));
-    }
-
     /// <summary>Run on, they give the shape the room that it needs to be read.</summary>
     [Fact]
     public void Cautions_are_a_list_where_the_shape_has_room_enough_besides()
@@ -268,8 +254,11 @@ public class PrintedSheetsTests
                 && Cautions.All.Any(caution => caution.StartsWith(thing.Text!, StringComparison.Ordinal)));
     }
 
-    [Fact]
-    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages_of_Letter() => FillsTwoPages(LongWithClips, Paper.Letter);
+    /// <summary>On one page of A4 its flat views would be 6 mm long, at 1 : 300.</summary>
+    [Theory]
+    [InlineData(Paper.A4)]
+    [InlineData(Paper.Letter)]
+    public void A_long_line_of_four_bends_tests_and_clips_fills_two_pages(Paper paper) => FillsTwoPages(LongWithClips, paper);
 
     [Theory]
     [InlineData(6, Paper.A4)]

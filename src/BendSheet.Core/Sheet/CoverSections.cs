@@ -14,7 +14,7 @@ internal static class CoverSections
             yield return new(
                 "Not on these sheets", [.. cover.Missing.Select(line => new CoverRow($"{line.Name}: {line.Why}", string.Empty))])
             {
-                Remark = "Put these right in the file and print again; bendsheet check says what is wrong, and where.",
+                Remark = "Put these right in the file and print again; checking the file says what is wrong, and where.",
             };
         }
     }

@@ -8,7 +8,8 @@ public static class DrillingWords
 {
     /// <summary>In the place of a strip that has no room.</summary>
     public const string DoesNotFit =
-        "The holes do not fit on this paper at full size: there are too many on a page. Work from `show --parts`.";
+        "The holes do not fit on this paper at full size: there are too many on a page. Work from the clips' places on the line's sheet: "
+        + "along one straight the holes lie as far apart as they do.";
 
     /// <summary>In the place of a strip that nobody would glue.</summary>
     /// <param name="strip">Which.</param>

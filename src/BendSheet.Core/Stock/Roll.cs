@@ -15,7 +15,7 @@ public enum RollKind
 }
 
 /// <summary>Tube that lies in the workshop, and the length it is bought in.</summary>
-/// <param name="Name">What the file calls it.</param>
+/// <param name="Name">What the file calls it, or what a person can see of it.</param>
 /// <param name="Tube">What it is.</param>
 /// <param name="Length">As it is bought, above zero.</param>
 /// <param name="Left">What is left of it, from zero (none there, but it can be bought) to <paramref name="Length"/>.</param>
@@ -24,6 +24,9 @@ public sealed record Roll(string Name, Tube Tube, Length Length, Length Left, So
 {
     /// <summary>How it is sold.</summary>
     public RollKind Kind { get; init; }
+
+    /// <summary>The file gives it a name.</summary>
+    public bool HasOwnName { get; init; }
 
     /// <summary>Equal ones, at least 1.</summary>
     public int Count { get; init; } = 1;

@@ -31,10 +31,17 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
             return [];
         }
 
-        return [.. list.Items.Select((item, index) => Roll(item, index + 1)).OfType<Roll>()];
+        var rolls = list.Items.Select(Roll).ToList();
+        var called = rolls.OfType<Roll>().Select(roll => roll.Name).ToLookup(name => name, StringComparer.OrdinalIgnoreCase);
+        return
+        [
+            .. rolls.Select((roll, i) => roll is { HasOwnName: false } && called[roll.Name].Count() > 1
+                ? roll with { Name = FormattableString.Invariant($"{roll.Name}, no. {i + 1} in the list of stock") }
+                : roll).OfType<Roll>(),
+        ];
     }
 
-    private Roll? Roll(YamlValue value, int number)
+    private Roll? Roll(YamlValue value)
     {
         if (FieldReader.Of(value, Vocabulary.Roll, context) is not { } map)
         {
@@ -66,16 +73,20 @@ internal sealed class StoresReader(NameTable<Tube> tubes, FileContext context)
         return tube is null || length is not { } bought || !hasName
             ? null
             : new(
-                typedName?.Text
-                    ?? FormattableString.Invariant($"{kind.ToString().ToLowerInvariant()} {number}"), tube, bought, left
-                    ?? bought, map.Position)
+                typedName?.Text ?? WhatIsSeen(kind, map.Text("length")!), tube, bought, left ?? bought, map.Position)
             {
                 Kind = kind,
+                HasOwnName = typedName is not null,
                 Count = count ?? 1,
                 LeftIsTyped = left is not null,
                 Price = price is { } money ? Math.Round((decimal)money, 2) : null,
             };
     }
+
+    /// <summary>The length as it was typed, with its unit.</summary>
+    private string WhatIsSeen(RollKind kind, YamlText length) =>
+        $"{Kinds.First(one => one.Kind == kind).Word} of {length.Text}"
+        + (char.IsAsciiDigit(length.Text[^1]) ? $" {context.UnitAt(length.Position).Symbol()}" : string.Empty);
 
     internal static (RollKind Kind, string Word)[] Kinds { get; } = [(RollKind.Roll, "roll"), (RollKind.Stick, "stick")];
 

@@ -81,11 +81,17 @@ internal sealed class ShapeViews
         ], draw[0].Labels);
     }
 
-    /// <summary>How long the pictorial view is drawn, in millimetres: its longer side without the room around it.</summary>
+    /// <summary>
+    /// How long the pictorial view and the longest of the flat ones are drawn, in millimetres: their longer sides without the room around
+    /// them.
+    /// </summary>
     /// <param name="width">Of the type area.</param>
     /// <param name="height">That may be used, the heading included.</param>
-    public double PictureAt(double width, double height) =>
-        Math.Max(_sizes[0].Width, _sizes[0].Height) / Laid(width, height - HeadsHeight(width)).Layout.Pictorial;
+    public (double Picture, double Flat) LengthsAt(double width, double height)
+    {
+        var layout = Laid(width, height - HeadsHeight(width)).Layout;
+        return (ViewLayout.Longest(_sizes.Take(1)) / layout.Pictorial, ViewLayout.Longest(_sizes.Skip(1)) / layout.Flat);
+    }
 
     /// <summary>No two bends share one of the labels, two of which are the ends'.</summary>
     public bool NumbersAllBends(int labels) => labels == _sheet.Shape.Arcs.Length + 2;

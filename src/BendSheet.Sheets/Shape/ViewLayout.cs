@@ -30,11 +30,17 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
     /// <summary>By how many steps of scale the flat views may give way to the pictorial one.</summary>
     private const int MostSteps = 4;
 
+    /// <summary>Nor do they once the longest of them is shorter on paper than this, in millimetres: a speck shows nothing.</summary>
+    private const double LeastLength = 20;
+
     /// <summary>The smaller the better: a step more for the picture is worth up to two for the flat views.</summary>
     public double Worth => (2 * Math.Log(Pictorial)) + Math.Log(Flat);
 
     /// <summary>The flat views in rows, by their place among all views.</summary>
     private static readonly int[][][] FlatRows = [[[1, 2, 3]], [[1], [2, 3]], [[1, 2], [3]], [[1, 3], [2]], [[1], [2], [3]]];
+
+    /// <summary>The longest side of any of them.</summary>
+    public static double Longest(IEnumerable<(double Width, double Height)> sizes) => sizes.Max(size => Math.Max(size.Width, size.Height));
 
     /// <summary>The best arrangement.</summary>
     /// <param name="sizes">Of each view, in the shape's own millimetres, the pictorial one first.</param>
@@ -53,7 +59,14 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
         }
 
         var best = layout;
-        for (var (flat, last) = (pictorial, pictorial + MostSteps); pictorial > 0 && flat <= last;)
+        var longest = Longest(sizes.Skip(1));
+        var (flat, last) = (pictorial, pictorial);
+        while (last < pictorial + MostSteps && longest / ViewScales.Denominator(last + 1) >= LeastLength)
+        {
+            last++;
+        }
+
+        while (pictorial > 0 && flat <= last)
         {
             if (At(pictorial - 1, flat) is { } larger)
             {

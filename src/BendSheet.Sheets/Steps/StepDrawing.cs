@@ -199,8 +199,9 @@ internal sealed class StepDrawing
     {
         var radius = _picture.Radius.Millimetres * _scale;
         PagePoint[] ring = [.. Enumerable.Range(0, 25).Select(i => FormerMiddle + FullSize.GaugeShape.OnCircle(radius, i * 15))];
+        var number = new Segment(FormerMiddle + new PagePoint(-radius, 0), FormerMiddle + new PagePoint(radius, 0));
         var taken = _after.Zip(_after.Skip(1), (from, to) => new Segment(from, to))
-            .Concat(ring.Zip(ring.Skip(1), (from, to) => new Segment(from, to))).ToList();
+            .Concat(ring.Zip(ring.Skip(1), (from, to) => new Segment(from, to))).Append(number).ToList();
         var places = new LabelsAround(_before, TubeWidth, cell, taken);
         var frame = _picture.Held == TubeEnd.A ? _shape.Start : _shape.End;
         var bends = _shape.Touched.Index().Skip(1).SkipLast(1)

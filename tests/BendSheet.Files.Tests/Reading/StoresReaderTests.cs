@@ -27,7 +27,7 @@ public class StoresReaderTests
         Assert.Equal(
             [
                 ("roll 1", RollKind.Roll, "main", 7620.0, 5400.0, 1, (decimal?)50, true),
-                ("stick 2", RollKind.Stick, "fuel", 2000.0, 2000.0, 3, null, false),
+                ("stick of 2 m", RollKind.Stick, "fuel", 2000.0, 2000.0, 3, null, false),
             ],
             stores.Rolls.Select(
                 roll => (roll.Name, roll.Kind, roll.Tube.Name, Math.Round(
@@ -37,6 +37,29 @@ public class StoresReaderTests
         Assert.Equal(
             [(6, 80.0, "main")], stores.Practice.Select(practice => (practice.Flares, practice.Length.Millimetres, practice.Tube.Name)));
         Assert.Equal([("nut", 4), ("an3 sleeve", 2)], stores.Have.Select(have => (have.Name, have.Count)));
+    }
+
+    /// <summary>What has no name is called what a person can see of it; its place in the list tells apart what looks alike.</summary>
+    [Fact]
+    public void A_roll_without_a_name_is_called_what_it_looks_like()
+    {
+        var file = Read(TwoTubes + """
+            stock:
+              - {tube: main, length: 25 ft}
+              - {kind: stick, tube: main, length: 2 m}
+              - {tube: fuel, length: 25 ft}
+              - {name: Roll of 8 m, tube: main, length: 8 m}
+              - {tube: main, length: 8 m}
+              - {kind: stick, tube: main, length: 1500}
+
+            """ + MainLine);
+        Assert.Empty(file.Findings);
+        Assert.Equal(
+            [
+                "roll of 25 ft, no. 1 in the list of stock", "stick of 2 m", "roll of 25 ft, no. 3 in the list of stock", "Roll of 8 m",
+                "roll of 8 m, no. 5 in the list of stock", "stick of 1500 mm",
+            ],
+            file.Stores.Rolls.Select(roll => roll.Name), StringComparer.Ordinal);
     }
 
     [Fact]
