@@ -16,7 +16,9 @@ namespace BendSheet.Core.Sheet;
 /// </summary>
 public static class Fingerprint
 {
-    /// <summary>Nobody reads a ten-thousandth, and what follows from what was typed differs in its last digits from machine to machine.</summary>
+    /// <summary>
+    /// Nobody reads a ten-thousandth, and what follows from what was typed differs in its last digits from machine to machine.
+    /// </summary>
     private const double PartsOfOne = 10_000;
 
     /// <summary>The first six digits of the hash of the line's input, as typed.</summary>
