@@ -19,7 +19,7 @@ internal static class SurveyWords
         : $"Before cutting, measure on {Where(survey.Line)}: "
             + string.Join("; ", survey.Next.Select(
                 next => $"{next.Quantity.InWords(survey.Line.Route.Bends.Length)} "
-                    + $"(about {notation.WithUnit(next.Expected)}) ______")) + ".";
+                    + $"(about {notation.WithUnit(next.Expected)}{next.WhereBelowZero}) ______")) + ".";
 
     /// <summary>What the line was measured on.</summary>
     private static string Where(LineTemplate line) => line.HasWire ? "the wire" : "the car";

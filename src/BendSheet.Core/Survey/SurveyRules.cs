@@ -59,7 +59,8 @@ public static class SurveyRules
         return survey.Next.IsEmpty
             ? $"{unsure}: all that could be taped across it is taken, so measure its rows again, more surely{trim}"
             : $"{unsure}: before cutting, measure on {(template.HasWire ? "the wire" : "the car")} "
-                + string.Join(", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)})"))
+                + string.Join(
+                    ", ", survey.Next.Select(next => $"{next.Name} (about {FindingFigures.Mm(next.Expected)}{next.WhereBelowZero})"))
                 + $" and type them as `taped`{trim}";
     }
 

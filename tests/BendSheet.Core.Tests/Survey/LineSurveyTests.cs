@@ -1,5 +1,8 @@
+using BendSheet.Core.Car;
+using BendSheet.Core.Sheet;
 using BendSheet.Core.Survey;
 using BendSheet.Core.Templates;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Tests.Survey;
 
@@ -43,6 +46,24 @@ public class LineSurveyTests
         AssertGeometry.Printed("7.6977", survey.Spread.Millimetres);
         AssertGeometry.Printed("0.9855", survey.ChiSquare);
         AssertGeometry.Printed("0.1474", survey.Measurements[0].Standardised!.Value);
+    }
+
+    /// <summary>A hairpin comes back past A: what lies behind it has a minus sign, which is said.</summary>
+    [Fact]
+    public void What_lies_behind_A_is_said_to()
+    {
+        var hairpin = Lines.Of(Lines.Bender(10), [100, 60, 300], (0, 85), (0, 80)) with
+        {
+            Tolerance = Tolerance,
+            Wanted = new(Lines.Mm(1), Lines.Deg(1)),
+        };
+        var ahead = Assert.Single(LineSurvey.Of(hairpin)!.Next, next => next.Quantity is { Kind: TapedKind.Ahead, To: 3 });
+        Assert.True(ahead.Expected < Lines.Mm(0));
+        Assert.Equal(": behind A", ahead.WhereBelowZero);
+        Assert.Equal(string.Empty, (ahead with { Expected = Lines.Mm(1) }).WhereBelowZero);
+        var (line, notation) = (CarPlan.Line(hairpin), new LengthNotation(false, 32));
+        Assert.Contains(": behind A) ______", SurveyWords.BeforeCutting(line.Survey!, notation), StringComparison.Ordinal);
+        Assert.Contains(line.Findings, finding => finding.Message.Contains("): behind A)", StringComparison.Ordinal));
     }
 
     [Fact]
