@@ -27,10 +27,10 @@ public class TapedSearchTests
             var least = Choices(search.Rotations).Min(sides => new TapedSearch(table!, turns, sides).Best().Misfit);
             Assert.InRange(search.Best().Misfit, 0, (least * (1 + 1e-6)) + 1e-9);
         },
-        iter: 1000);
+        iter: 400);
 
     private static Gen<(TapedRoute Route, double[] Noise)> Taped { get; } =
-        from route in TapedRoute.ClearOf(3, 6)
+        from route in TapedRoute.ClearOf(3, 8)
         from noise in Gen.Double[-Tape, Tape].Array[(route.Legs.Length + 1) * (route.Legs.Length + 1)]
         select (route, noise);
 
