@@ -68,6 +68,18 @@ public static class Fingerprint
         }
 
         AddDeviations(text, template.Route);
+        AddTaped(text, template);
+        if (!template.HasWire || template.WireOf is not null)
+        {
+            Add(text, template.HasWire, template.WireOf, template.MirrorsWire);
+        }
+
+        return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
+    }
+
+    /// <summary>What was measured beside the route, and on the piece.</summary>
+    private static void AddTaped(StringBuilder text, LineTemplate template)
+    {
         foreach (var taped in template.Beside)
         {
             Add(text, taped.Quantity.Kind, taped.Quantity.From, taped.Quantity.To, taped.Quantity.Axis, taped.Value, taped.Within);
@@ -84,12 +96,6 @@ public static class Fingerprint
 
         Add(text, [.. template.Bent]);
         Add(text, template.TrialFit?.Ahead, template.TrialFit?.Aside);
-        if (!template.HasWire || template.WireOf is not null)
-        {
-            Add(text, template.HasWire, template.WireOf, template.MirrorsWire);
-        }
-
-        return ContentHash.Of(Encoding.UTF8.GetBytes(text.ToString()))[..6];
     }
 
     /// <summary>How sure figures are that say it themselves, in millimetres or radians.</summary>

@@ -51,13 +51,7 @@ public static class WorkOrder
 
         if (plan.Bends.Length > 0)
         {
-            var slid = HasLoosePieces(template.From, order.FlareAFirst) || HasLoosePieces(template.To, order.FlareBFirst)
-                ? " Tape the hardware back to its flare."
-                : string.Empty;
-            yield return new(
-                WorkKind.Mark,
-                $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
-                    + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
+            yield return Mark(template, plan);
         }
 
         foreach (var step in BendSteps(template, plan, notation))
@@ -74,13 +68,7 @@ public static class WorkOrder
 
         if (template.To.Trim > Length.Zero)
         {
-            var flare = template.To.FlareAllowance > Length.Zero
-                ? $", leaving {notation.Size(template.To.FlareAllowance)} for the flare"
-                : string.Empty;
-            yield return new(
-                WorkKind.Trim,
-                $"Offer the line up on the car; trim end B ({notation.InBoth(template.To.Trim)} was left on){flare}. Cut "
-                    + "square, deburr, blow out.");
+            yield return Trim(template.To, notation);
         }
 
         foreach (var step in Ends(template, plan, notation, !order.FlareAFirst, !order.FlareBFirst))
@@ -88,13 +76,33 @@ public static class WorkOrder
             yield return step;
         }
 
-        var seats = new[]
+        var seats = (template.From.IsFlared, template.To.IsFlared) switch
         {
-            template.From,
-            template.To,
-        }.Count(end => end.IsFlared) switch
-        { 0 => string.Empty, 1 => " look at the seat,", _ => " look at both seats," };
+            (false, false) => string.Empty,
+            (true, true) => " look at both seats,",
+            _ => " look at the seat,",
+        };
         yield return new(WorkKind.Finish, $"Measure A to finished B. Blow the line through,{seats} and cap the ends until it is fitted.");
+    }
+
+    private static WorkStep Mark(LineTemplate template, BenchPlan plan)
+    {
+        var slid = HasLoosePieces(template.From, plan.Order.FlareAFirst) || HasLoosePieces(template.To, plan.Order.FlareBFirst)
+            ? " Tape the hardware back to its flare."
+            : string.Empty;
+        return new(
+            WorkKind.Mark,
+            $"Mark every bend from {(plan.Datum > Length.Zero ? "the flare face" : "the cut end")} of A. Pen a "
+                + $"straight line along the whole tube: at the first bend it faces the former.{slid}");
+    }
+
+    private static WorkStep Trim(LineEnd end, LengthNotation notation)
+    {
+        var flare = end.FlareAllowance > Length.Zero ? $", leaving {notation.Size(end.FlareAllowance)} for the flare" : string.Empty;
+        return new(
+            WorkKind.Trim,
+            $"Offer the line up on the car; trim end B ({notation.InBoth(end.Trim)} was left on){flare}. Cut "
+                + "square, deburr, blow out.");
     }
 
     /// <summary>How to see that the piece is not the mirror image of what is wanted, which no distance on it shows.</summary>

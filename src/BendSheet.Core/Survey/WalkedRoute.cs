@@ -75,77 +75,88 @@ internal sealed class WalkedRoute
     /// <param name="figures">How many there are.</param>
     public PlaceMotion[] Motions(Func<Term?, FigureSlope[]> slopesOf, int figures)
     {
-        var twists = new Twist[figures];
-        var points = new Vector3D[figures][];
-        for (var figure = 0; figure < figures; figure++)
-        {
-            points[figure] = new Vector3D[Places.Points.Length];
-        }
-
+        var moving = new Moving(Places, figures);
         var route = _template.Route;
         FigureSlope[] turnBefore = [];
         for (var i = 0; i < route.Legs.Length; i++)
         {
             var along = Twist.Along(i < _bends.Length ? _begins[i].Direction : Places.LastDirection);
             var turn = i < _bends.Length ? slopesOf(route.Bends[i].TurnFrom) : [];
-            Add(slopesOf(route.Legs[i].From), along);
+            moving.Add(slopesOf(route.Legs[i].From), along);
             if (i > 0)
             {
-                Add(turnBefore, RouteLayout.StraightSlope(_template, route.Legs[i], _bends[i - 1]) * along);
+                moving.Add(turnBefore, RouteLayout.StraightSlope(_template, route.Legs[i], _bends[i - 1]) * along);
             }
 
             if (i < _bends.Length)
             {
-                Add(turn, RouteLayout.StraightSlope(_template, route.Legs[i], _bends[i]) * along);
-                Bend(i, turn);
+                moving.Add(turn, RouteLayout.StraightSlope(_template, route.Legs[i], _bends[i]) * along);
+                moving.Bend(i, _begins[i], _bends[i], i > 0 ? slopesOf(route.Bends[i].RotationFrom) : [], turn);
             }
 
             turnBefore = turn;
         }
 
-        MovePoint(^1);
-        var motions = new PlaceMotion[figures];
-        for (var figure = 0; figure < figures; figure++)
+        return moving.ToEnd();
+    }
+
+    /// <summary>What the figures have moved so far along the line.</summary>
+    private sealed class Moving
+    {
+        private readonly Places _places;
+        private readonly Twist[] _twists;
+        private readonly Vector3D[][] _points;
+
+        public Moving(Places places, int figures)
         {
-            motions[figure] = new(points[figure], twists[figure].Turning.Cross(Places.LastDirection), default);
+            (_places, _twists, _points) = (places, new Twist[figures], new Vector3D[figures][]);
+            for (var figure = 0; figure < figures; figure++)
+            {
+                _points[figure] = new Vector3D[places.Points.Length];
+            }
         }
 
-        return motions;
-
-        void Add(FigureSlope[] slopes, Twist twist)
+        public void Add(FigureSlope[] slopes, Twist twist)
         {
             foreach (var one in slopes)
             {
-                twists[one.Figure] += one.Slope * twist;
+                _twists[one.Figure] += one.Slope * twist;
             }
         }
 
-        void Bend(int bend, FigureSlope[] turn)
+        public void Bend(int bend, Frame begin, BendShape shape, FigureSlope[] rotation, FigureSlope[] turn)
         {
-            var (begin, shape) = (_begins[bend], _bends[bend]);
-            if (bend > 0)
-            {
-                Add(slopesOf(route.Bends[bend].RotationFrom), Twist.About(begin.Direction, begin.Position));
-            }
-
-            if (Places.Points[bend + 1] is not null)
+            Add(rotation, Twist.About(begin.Direction, begin.Position));
+            if (_places.Points[bend + 1] is not null)
             {
                 MovePoint(bend + 1);
                 foreach (var one in turn)
                 {
-                    points[one.Figure][bend + 1] += one.Slope * shape.SetbackSlope * begin.Direction;
+                    _points[one.Figure][bend + 1] += one.Slope * shape.SetbackSlope * begin.Direction;
                 }
             }
 
             Add(turn, Twist.About(begin.Axis, begin.Position + (shape.Radius.Millimetres * begin.Side)));
         }
 
-        void MovePoint(Index point)
+        public PlaceMotion[] ToEnd()
         {
-            var at = Places.Points[point]!.Value;
-            for (var figure = 0; figure < figures; figure++)
+            MovePoint(^1);
+            var motions = new PlaceMotion[_points.Length];
+            for (var figure = 0; figure < motions.Length; figure++)
             {
-                points[figure][point] = twists[figure].At(at);
+                motions[figure] = new(_points[figure], _twists[figure].Turning.Cross(_places.LastDirection), default);
+            }
+
+            return motions;
+        }
+
+        private void MovePoint(Index point)
+        {
+            var at = _places.Points[point]!.Value;
+            for (var figure = 0; figure < _points.Length; figure++)
+            {
+                _points[figure][point] = _twists[figure].At(at);
             }
         }
     }

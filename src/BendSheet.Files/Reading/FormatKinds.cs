@@ -44,7 +44,8 @@ public static class FormatKinds
 
     static FormatKinds()
     {
-        AddWorkshop();
+        AddTubeAndTools();
+        AddFittingsAndMeasuring();
         AddStores();
         AddParts();
         AddPlaces();
@@ -102,7 +103,7 @@ public static class FormatKinds
         ["have"] = Named(Either(Count, Words(Vocabulary.OnHand))),
     });
 
-    private static void AddWorkshop()
+    private static void AddTubeAndTools()
     {
         Add("tube", Vocabulary.Tube, new(StringComparer.Ordinal)
         {
@@ -139,6 +140,10 @@ public static class FormatKinds
             ["mark"] = Length,
             ["tube"] = Name,
         });
+    }
+
+    private static void AddFittingsAndMeasuring()
+    {
         Add("fitting", Vocabulary.Fitting, new(StringComparer.Ordinal)
         {
             ["flare"] = Choice(Flares.All.Select(choice => choice.Words)),

@@ -160,9 +160,7 @@ internal static class TileDrawing
 
         foreach (var clip in strip.Clips.Where(tile.Has))
         {
-            canvas.Line(at(clip), bottom, at(clip) - ClipSize, bottom + (1.6 * ClipSize));
-            canvas.Line(at(clip), bottom, at(clip) + ClipSize, bottom + (1.6 * ClipSize));
-            canvas.Line(at(clip) - ClipSize, bottom + (1.6 * ClipSize), at(clip) + ClipSize, bottom + (1.6 * ClipSize));
+            DrawClip(canvas, at(clip), bottom);
         }
 
         var cut = strip.Length - strip.Trim;
@@ -178,6 +176,13 @@ internal static class TileDrawing
                 canvas.Line(x, top, x, bottom, Canvas.Thin);
             }
         }
+    }
+
+    private static void DrawClip(Canvas canvas, double x, double bottom)
+    {
+        canvas.Line(x, bottom, x - ClipSize, bottom + (1.6 * ClipSize));
+        canvas.Line(x, bottom, x + ClipSize, bottom + (1.6 * ClipSize));
+        canvas.Line(x - ClipSize, bottom + (1.6 * ClipSize), x + ClipSize, bottom + (1.6 * ClipSize));
     }
 
     /// <summary>A nut or sleeve where it lies before it is pushed away: outside the tube, open at a joint.</summary>

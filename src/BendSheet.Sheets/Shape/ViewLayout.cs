@@ -53,7 +53,7 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
         height = Math.Max(height, (2 * (Margin + labelRoom)) + CaptionHeight);
         var pictorial = 0;
         ViewLayout? layout;
-        while ((layout = At(pictorial, pictorial)) is null)
+        while ((layout = At(sizes, (width, height, labelRoom), pictorial, pictorial)) is null)
         {
             pictorial++;
         }
@@ -68,7 +68,7 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
 
         while (pictorial > 0 && flat <= last)
         {
-            if (At(pictorial - 1, flat) is { } larger)
+            if (At(sizes, (width, height, labelRoom), pictorial - 1, flat) is { } larger)
             {
                 pictorial--;
                 best = larger.Worth < best.Worth ? larger : best;
@@ -80,37 +80,42 @@ internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<V
         }
 
         return best;
+    }
 
-        ViewLayout? At(int ofPictorial, int ofFlat)
+    /// <summary>The lowest arrangement at two scales; null where none has room.</summary>
+    private static ViewLayout? At(
+        IReadOnlyList<(double Width, double Height)> sizes,
+        (double Width, double Height, double Labels) room,
+        int ofPictorial,
+        int ofFlat)
+    {
+        var (first, others) = (ViewScales.Denominator(ofPictorial), ViewScales.Denominator(ofFlat));
+        var around = 2 * (Margin + room.Labels);
+        (double Width, double Height)[] cells =
+        [
+            .. sizes.Select((size, i) => i == 0
+                ? (Math.Max((size.Width / first) + around, LeastPictorial), (size.Height / first) + around)
+                : (Math.Max((size.Width / others) + (2 * Margin), LeastFlat), (size.Height / others) + (2 * Margin))),
+        ];
+        if (Array.Exists(cells, cell => cell.Width > room.Width || cell.Height + CaptionHeight > room.Height))
         {
-            var (first, others) = (ViewScales.Denominator(ofPictorial), ViewScales.Denominator(ofFlat));
-            (double Width, double Height)[] cells =
-            [
-                .. sizes.Select((size, i) => i == 0
-                    ? (Math.Max((size.Width / first) + (2 * (Margin + labelRoom)), LeastPictorial), (size.Height / first)
-                    + (2 * (Margin + labelRoom)))
-                    : (Math.Max((size.Width / others) + (2 * Margin), LeastFlat), (size.Height / others) + (2 * Margin))),
-            ];
-            if (Array.Exists(cells, cell => cell.Width > width || cell.Height + CaptionHeight > height))
-            {
-                return null;
-            }
+            return null;
+        }
 
-            Arrangement? lowest = null;
-            foreach (var rows in FlatRows)
+        Arrangement? lowest = null;
+        foreach (var rows in FlatRows)
+        {
+            foreach (var beside in (ReadOnlySpan<bool>)[true, false])
             {
-                foreach (var beside in (ReadOnlySpan<bool>)[true, false])
+                var arrangement = new Arrangement(cells, rows, beside);
+                if (arrangement.Fits(room.Width, room.Height) && !(arrangement.Height >= lowest?.Height))
                 {
-                    var arrangement = new Arrangement(cells, rows, beside);
-                    if (arrangement.Fits(width, height) && !(arrangement.Height >= lowest?.Height))
-                    {
-                        lowest = arrangement;
-                    }
+                    lowest = arrangement;
                 }
             }
-
-            return lowest is null ? null : new(first, others, lowest.Placed(width), lowest.Height);
         }
+
+        return lowest is null ? null : new(first, others, lowest.Placed(room.Width), lowest.Height);
     }
 
     /// <summary>The flat views in rows, either on the right of the pictorial one or below it.</summary>

@@ -17,6 +17,10 @@ public static class PieceRules
         RuleSubject.Making,
         "A piece that does not measure what its sheet says will not fit where the template did.");
 
+    private const string PortNowhere =
+        "by this trial fit the port would lie less than nothing aside of A's straight, which no place does: roll the piece until B "
+            + "is nearest to the port, and measure again";
+
     /// <summary>All that is to be said.</summary>
     /// <param name="template">With what was measured.</param>
     /// <param name="layout">As the piece was aimed at.</param>
@@ -27,10 +31,7 @@ public static class PieceRules
         {
             if (template.Checks is [var first, ..])
             {
-                yield return FinishedDiffers.Note(first.At, template.Route.Bends.IsEmpty
-                    ? "a straight tube has nothing that could be put right: its length is on the sheet"
-                    : FormattableString.Invariant($"a piece of more than {PieceInHand.MostBends} bends is not looked at as a whole: ")
-                        + "hold it against the sheet's check distances, stretch by stretch");
+                yield return FinishedDiffers.Note(first.At, WhyNotLookedAt(template));
             }
 
             yield break;
@@ -38,10 +39,7 @@ public static class PieceRules
 
         if (piece.IsPortNowhere)
         {
-            yield return FinishedDiffers.Error(
-                piece.TrialFit!.At,
-                "by this trial fit the port would lie less than nothing aside of A's straight, which no place does: roll the piece until B "
-                    + "is nearest to the port, and measure again");
+            yield return FinishedDiffers.Error(piece.TrialFit!.At, PortNowhere);
             yield break;
         }
 
@@ -85,6 +83,11 @@ public static class PieceRules
             yield return FinishedDiffers.Note(at, Differs(piece, bends, worst) + then);
         }
     }
+
+    private static string WhyNotLookedAt(LineTemplate template) => template.Route.Bends.IsEmpty
+        ? "a straight tube has nothing that could be put right: its length is on the sheet"
+        : FormattableString.Invariant($"a piece of more than {PieceInHand.MostBends} bends is not looked at as a whole: ")
+            + "hold it against the sheet's check distances, stretch by stretch";
 
     /// <summary>A tape that is drawn tight is never longer than the tube between the two places that it is held to.</summary>
     private static IEnumerable<Finding> TooLong(LineTemplate template, RouteLayout layout)
