@@ -20,7 +20,7 @@ internal sealed record TextColumn(string? Heading, IReadOnlyList<string> Cells, 
     /// <summary>The same column with its words broken to a width, but never inside a word.</summary>
     public TextColumn Within(int width) => this with { Width = Math.Min(Width, Math.Max(width, LongestWord)) };
 
-    private int LongestWord { get; } = Cells.Append(Heading ?? string.Empty).SelectMany(cell => cell.Split(' ')).Max(word => word.Length);
+    private int LongestWord => Cells.Append(Heading ?? string.Empty).SelectMany(cell => cell.Split(' ')).Max(word => word.Length);
 
     /// <summary>A cell, as wide as the column.</summary>
     public string Padded(string cell) => IsText ? cell.PadRight(Width) : cell.PadLeft(Width);

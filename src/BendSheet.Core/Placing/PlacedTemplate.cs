@@ -27,7 +27,7 @@ public sealed record PlacedTemplate
     {
         (_typed, _from, _to) = (typed, typed.From.Port?.Port.Lie, typed.To.Port?.Port.Lie);
         Line = typed;
-        Surveying = _own = Surveying.Of(typed);
+        Surveying = _own = Surveying.Of(typed, isToGoOn: _from?.Position is not null && _to?.Position is not null);
     }
 
     /// <summary>As typed, with what its ports say of it.</summary>

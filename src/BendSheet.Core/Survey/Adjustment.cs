@@ -40,7 +40,10 @@ internal sealed class Adjustment
     private const double Fast = 0.01;
 
     /// <summary>What may be still to come, as part of how sure the figures are in the end.</summary>
-    private const double StillToCome = 1e-5;
+    public const double StillToCome = 1e-7;
+
+    /// <summary>The same of an adjustment that another goes on from: nobody sees it in millimetres.</summary>
+    public const double ToGoOnFrom = 1e-5;
 
     /// <summary>A figure that is left out weighs this part of what it does otherwise: nothing, and a figure that nothing else says still
     /// stays where it was.</summary>
@@ -97,11 +100,27 @@ internal sealed class Adjustment
         PlaceSlopes.Near(line, typed) is { } slopes ? From(line, typed, slopes, beside, leftOut) : null;
 
     /// <summary>The same of a line whose slopes with the figures as they were typed are known.</summary>
+    /// <param name="line">With its figures.</param>
+    /// <param name="typed">The figures as they were read.</param>
+    /// <param name="slopes">At those.</param>
+    /// <param name="beside">What else was measured.</param>
+    /// <param name="leftOut">A figure that is not believed; none where it is negative.</param>
+    /// <param name="stillToCome">What may be left, as part of how sure the figures are in the end.</param>
     public static Adjustment? From(
-        ObservedLine line, double[] typed, PlaceSlopes slopes, IReadOnlyList<WeighedQuantity> beside, int leftOut = -1)
+        ObservedLine line,
+        double[] typed,
+        PlaceSlopes slopes,
+        IReadOnlyList<WeighedQuantity> beside,
+        int leftOut = -1,
+        double stillToCome = StillToCome)
     {
-        double[] weights = [.. line.Figures.Select((figure, i) => i == leftOut || figure.IsUnmeasured ? LeftOut : 1)];
-        return From(line, typed, weights, (typed, new double[typed.Length], slopes), beside);
+        var weights = new double[typed.Length];
+        for (var i = 0; i < weights.Length; i++)
+        {
+            weights[i] = i == leftOut || line.Figures[i].IsUnmeasured ? LeftOut : 1;
+        }
+
+        return From(line, typed, weights, (typed, new double[typed.Length], slopes), beside, stillToCome);
     }
 
     /// <summary>The same line once more is measured beside it: from where it was adjusted to.</summary>
@@ -110,21 +129,22 @@ internal sealed class Adjustment
     /// <param name="beside">All that is measured now.</param>
     /// <returns>Null where the line has no shape.</returns>
     public Adjustment? Again(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
-        From(line, typed, _weights, (Values, Moved, Slopes), beside);
+        From(line, typed, _weights, (Values, Moved, Slopes), beside, StillToCome);
 
     private static Adjustment? From(
         ObservedLine line,
         double[] typed,
         double[] weights,
         (double[] Values, double[] Moved, PlaceSlopes Slopes) start,
-        IReadOnlyList<WeighedQuantity> beside)
+        IReadOnlyList<WeighedQuantity> beside,
+        double stillToCome)
     {
         var (values, moved, slopes) = start;
         var misses = MissesOf(slopes.At, beside);
         var before = 0.0;
         for (var step = 0; ; step++)
         {
-            double[][] rows = [.. beside.Select(one => Row(slopes, one))];
+            var rows = RowsOf(slopes, beside);
             if (!Array.TrueForAll(rows, row => double.IsFinite(NormalEquations.Dot(row, row))))
             {
                 // Between two points in one place there is no way along which their distance would change.
@@ -139,7 +159,7 @@ internal sealed class Adjustment
             }
 
             (values, moved, misses) = (next.Values, next.Moved, next.Misses);
-            if (next.Length <= Fast * before && next.Length * next.Length / (before - next.Length) < StillToCome)
+            if (next.Length <= Fast * before && next.Length * next.Length / (before - next.Length) < stillToCome)
             {
                 return new(values, moved, weights, slopes.MovedTo(next.Walked.Places), rows, normal) { Misses = misses, Steps = step + 1 };
             }
@@ -173,21 +193,33 @@ internal sealed class Adjustment
     /// <summary>How much of a quantity's reading is checked by everything else: from 0 to 1.</summary>
     public double RedundancyBeside(int quantity) => Math.Clamp(1 - NormalEquations.Dot(_rows[quantity], Covariance(_rows[quantity])), 0, 1);
 
-    /// <summary>How a quantity changes with the figures, both in standard deviations.</summary>
-    internal static double[] Row(PlaceSlopes slopes, WeighedQuantity one)
+    /// <summary>How quantities change with the figures, both in standard deviations.</summary>
+    internal static double[][] RowsOf(PlaceSlopes slopes, IReadOnlyList<WeighedQuantity> beside)
     {
-        var row = slopes.Of(one.Quantity);
-        for (var i = 0; i < row.Length; i++)
+        var rows = new double[beside.Count][];
+        for (var k = 0; k < rows.Length; k++)
         {
-            row[i] /= one.Deviation;
+            rows[k] = slopes.Of(beside[k].Quantity);
+            for (var i = 0; i < rows[k].Length; i++)
+            {
+                rows[k][i] /= beside[k].Deviation;
+            }
         }
 
-        return row;
+        return rows;
     }
 
     /// <summary>What quantities were measured more than a line has, in standard deviations.</summary>
-    internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside) =>
-        [.. beside.Select(one => (one.Millimetres - places.ValueOf(one.Quantity)) / one.Deviation)];
+    internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside)
+    {
+        var misses = new double[beside.Count];
+        for (var i = 0; i < misses.Length; i++)
+        {
+            misses[i] = (beside[i].Millimetres - places.ValueOf(beside[i].Quantity)) / beside[i].Deviation;
+        }
+
+        return misses;
+    }
 
     private static (double[] Values, double[] Moved, double[] Misses, WalkedRoute Walked, double Length)? Next(
         ObservedLine line,

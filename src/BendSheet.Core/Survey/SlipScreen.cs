@@ -33,7 +33,7 @@ internal sealed class SlipScreen
     /// <summary>Around a line; null where it has no shape.</summary>
     public static SlipScreen? Around(ObservedLine line, double[] typed, IReadOnlyList<WeighedQuantity> beside) =>
         PlaceSlopes.Near(line, typed) is { } slopes
-            ? new([.. beside.Select(one => Adjustment.Row(slopes, one))], Adjustment.MissesOf(slopes.At, beside), slopes.Count)
+            ? new(Adjustment.RowsOf(slopes, beside), Adjustment.MissesOf(slopes.At, beside), slopes.Count)
             : null;
 
     /// <summary>The same if the misses were others.</summary>

@@ -39,8 +39,10 @@ internal sealed class Surveying
     private ImmutableArray<SurveyedMeasurement> Measurements => _measurements ??= [.. Figures(), .. Quantities()];
 
     /// <summary>Adjusts a line.</summary>
+    /// <param name="template">With all that was measured.</param>
+    /// <param name="isToGoOn">More will be said of it, so that it need not come to its last digits.</param>
     /// <returns>Null where the line has no bend, no shape, nothing that was measured, or more than can be adjusted.</returns>
-    public static Surveying? Of(LineTemplate template)
+    public static Surveying? Of(LineTemplate template, bool isToGoOn = false)
     {
         if (template.Route.Bends.IsEmpty)
         {
@@ -62,7 +64,8 @@ internal sealed class Surveying
             .. template.Beside.Where(one => typed.Has(one.Quantity)),
         ];
         ImmutableArray<WeighedQuantity> weighed = [.. beside.Select(one => Weighing.Of(one, typed, tolerance))];
-        if (Adjustment.From(line, figures, slopes, weighed) is not { } adjustment)
+        var stillToCome = isToGoOn ? Adjustment.ToGoOnFrom : Adjustment.StillToCome;
+        if (Adjustment.From(line, figures, slopes, weighed, stillToCome: stillToCome) is not { } adjustment)
         {
             return null;
         }
