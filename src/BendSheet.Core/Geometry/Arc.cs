@@ -8,7 +8,7 @@ namespace BendSheet.Core.Geometry;
 /// <param name="Turn">Above 0°, at most 360°.</param>
 public sealed record Arc(Frame Start, Length Radius, Angle Turn)
 {
-    /// <summary>The frame behind the bend.</summary>
+    /// <summary>The frame where the bend ends.</summary>
     public Frame End => Start.Bent(Radius, Turn);
 
     /// <summary>The circle's centre.</summary>
@@ -20,7 +20,7 @@ public sealed record Arc(Frame Start, Length Radius, Angle Turn)
     /// <summary>Where the two straights beside it would meet; null from 180° on.</summary>
     public Vector3D? Corner => Turn < Tolerances.NoCorner ? Start.Advanced(Math.Tan(Turn.Radians / 2) * Radius).Position : null;
 
-    /// <summary>The point that lies so far round from the start.</summary>
+    /// <summary>The point reached after turning so far from the start.</summary>
     /// <param name="turned">From 0° to <see cref="Turn"/>.</param>
     public Vector3D PointAt(Angle turned) => Start.Bent(Radius, turned).Position;
 }

@@ -16,7 +16,7 @@ internal readonly record struct Bounds(Vector3D Low, Vector3D High)
     /// <summary>Larger by so much on every side.</summary>
     public Bounds Grown(double by) => new(Low - new Vector3D(by, by, by), High + new Vector3D(by, by, by));
 
-    /// <summary>No point of one is nearer than this to a point of the other; nothing where they overlap.</summary>
+    /// <summary>No point of one is nearer than this to a point of the other, in millimetres; zero where they overlap.</summary>
     public double GapTo(Bounds other) => new Vector3D(
         Gap(Low.X, High.X, other.Low.X, other.High.X),
         Gap(Low.Y, High.Y, other.Low.Y, other.High.Y),

@@ -4,7 +4,7 @@ namespace BendSheet.Core.Geometry;
 
 /// <summary>The box along the axes that the finished tube just fits into, over its outside.</summary>
 /// <param name="X">Size along the first axis: the way end A heads, where the template does not say how the line lies.</param>
-/// <param name="Y">Size along the second axis: where the first bend turns.</param>
+/// <param name="Y">Size along the second axis: the side that the first bend turns to.</param>
 /// <param name="Z">Size along the third axis.</param>
 public sealed record Envelope(Length X, Length Y, Length Z)
 {

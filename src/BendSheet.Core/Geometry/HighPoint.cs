@@ -3,7 +3,7 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Geometry;
 
 /// <summary>A hump between the ends, from which air rises to neither: it cannot be bled out.</summary>
-/// <param name="Height">Above the deeper way out: what of the hump stays full of air.</param>
+/// <param name="Height">Above the lowest place on the side where it dips less: so much of the hump stays full of air.</param>
 /// <param name="AlongTube">From finished end A along the centreline.</param>
 /// <param name="Piece">Index of the straight at or after it.</param>
 public sealed record HighPoint(Length Height, Length AlongTube, int Piece)

@@ -12,7 +12,7 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
     /// <param name="first">One of them.</param>
     /// <param name="second">The other one.</param>
     /// <param name="than">In millimetres.</param>
-    /// <param name="effort">What is left of the work that the whole search may be.</param>
+    /// <param name="effort">Counts the steps of the whole search and says how closely it looks.</param>
     internal static NearPlaces? Nearer(Stretch first, Stretch second, double than, SearchEffort effort)
     {
         if (first.IsStraight && second.IsStraight)
@@ -20,7 +20,7 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
             return OfStraights(first, second, than);
         }
 
-        // An arc is walked, the shorter of two: straights may be long.
+        // An arc is walked, of two arcs the shorter; never a straight, which may be long.
         if (first.IsStraight || (!second.IsStraight && second.LengthMm < first.LengthMm))
         {
             return Nearer(second, first, than, effort) is { } swapped ? new(swapped.Distance, swapped.OnSecond, swapped.OnFirst) : null;
@@ -37,9 +37,9 @@ public sealed record NearPlaces(Length Distance, Length OnFirst, Length OnSecond
 
     /// <summary>Of a stretch and a solid; null where they do not come nearer than so many millimetres.</summary>
     /// <param name="stretch">Of the centreline.</param>
-    /// <param name="solid">A place in it is no way off.</param>
+    /// <param name="solid">A place inside it has the distance zero.</param>
     /// <param name="than">In millimetres.</param>
-    /// <param name="effort">What is left of the work that the whole search may be.</param>
+    /// <param name="effort">Counts the steps of the whole search and says how closely it looks.</param>
     internal static (double DistanceMm, double AlongMm)? Nearer(Stretch stretch, Solid solid, double than, SearchEffort effort)
     {
         if (!stretch.IsStraight)

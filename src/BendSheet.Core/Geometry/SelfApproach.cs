@@ -8,13 +8,13 @@ namespace BendSheet.Core.Geometry;
 /// <param name="Second">The place nearer to end B.</param>
 public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Second)
 {
-    /// <summary>The nearest approach between places that at least half a turn of bends lies between.</summary>
+    /// <summary>The nearest approach of two places that have at least half a turn of bends between them.</summary>
     /// <remarks>
     /// Neighbouring places are near without touching. Where two places do touch side by side, the chord between them stands square on the
     /// tube at both: together with the chord the tube is a closed curve, which turns at least 360° (Fenchel's theorem), 90° of that at each
     /// end of the chord; so the bends between turn at least 180°. With less than that between them, places a length s apart, with bends of
-    /// the radius R or more that turn T, are at least 2R·sin(T/2) + (s − RT)·cos(T/2) apart (what is walked along the way at the middle of
-    /// the turning), which for s of πR and more is at least 2R: no contact as long as the tube is thinner than that.
+    /// the radius R or more that turn T, are at least 2R·sin(T/2) + (s − RT)·cos(T/2) apart (the way made along the tube's direction at
+    /// half the turning), which for s of πR and more is at least 2R: no contact as long as the tube is thinner than that.
     /// </remarks>
     /// <param name="centreline">Of the line.</param>
     /// <param name="within">What is looked for; below twice the smallest radius, so that a bend's own two sides are no approach.</param>
@@ -32,7 +32,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
         return search.Nearest;
     }
 
-    /// <summary>Straights and arcs in turn, from end A; no straights of no length, as between the arcs of a coil.</summary>
+    /// <summary>Straights and arcs in turn, from end A; without straights of no length, as between the arcs of a coil.</summary>
     private static List<Piece> Pieces(TubeCentreline centreline)
     {
         var pieces = new List<Piece>((2 * centreline.Arcs.Length) + 1);
@@ -106,7 +106,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
             new(Stretch!.Part(from, to), Index, Along + from, TurnedAtStart + (Stretch.IsStraight ? 0 : from / Stretch.RadiusMm));
 
         /// <summary>
-        /// What lies behind so much turning from end A; null for nothing. A straight lies there as a whole or not at all.
+        /// What lies after so much turning from end A; null for nothing. A straight lies there as a whole or not at all.
         /// </summary>
         public Piece? TurnedAtLeast(double turned) => turned <= TurnedAtStart ? this
             : turned >= TurnedAtEnd ? null

@@ -5,7 +5,7 @@ namespace BendSheet.Core.Geometry;
 /// <summary>A body without hollows, that nothing may come too near to. In millimetres, in the axes of the car.</summary>
 public abstract record Solid
 {
-    /// <summary>Halves of a straight until doubles tell no more.</summary>
+    /// <summary>More halvings of a straight than doubles can tell apart.</summary>
     private const int MostHalves = 100;
 
     /// <summary>The box that it just fits into.</summary>

@@ -6,7 +6,7 @@ namespace BendSheet.Core.Geometry;
 public sealed class Stretch
 {
     /// <summary>
-    /// Below this the directions of two straights differ by what doubles lose only: along 100 m that is a millionth of a millimetre.
+    /// Below this the directions of two straights differ only by what doubles lose: along 100 m that is 1e-9 mm.
     /// </summary>
     private const double SquaredSineOfParallel = 1e-28;
 
@@ -72,7 +72,7 @@ public sealed class Stretch
         return _origin + (RadiusMm * cos * _out) + (RadiusMm * sin * _direction);
     }
 
-    /// <summary>The way it goes at a straight's every place, or where an arc starts; length 1.</summary>
+    /// <summary>The way a straight goes, or an arc at its start; length 1.</summary>
     internal Vector3D Direction => _direction;
 
     /// <summary>How far along its nearest point to another one lies, in millimetres.</summary>
@@ -84,7 +84,7 @@ public sealed class Stretch
             return Math.Clamp(away.Dot(_direction), 0, LengthMm);
         }
 
-        // On the whole circle the nearest point lies in the direction of the point; beside the arc it is the end that is turned less away.
+        // On the whole circle the nearest point lies in the direction of the point; off the arc it is the end fewer degrees away.
         var turned = Math.Atan2(away.Dot(_direction), away.Dot(_out));
         if (turned < 0)
         {
@@ -95,7 +95,7 @@ public sealed class Stretch
     }
 
     /// <summary>
-    /// Where two straights' lines come nearest, if neither ends before: how far along each, in millimetres; null where they are parallel.
+    /// Where the lines through two straights come nearest, kept between their ends: millimetres along each; null where they are parallel.
     /// </summary>
     internal static (double First, double Second)? BetweenLines(Stretch first, Stretch second)
     {

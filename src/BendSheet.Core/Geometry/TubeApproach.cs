@@ -3,7 +3,7 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Geometry;
 
 /// <summary>Where two lines, or a line and a solid, come nearest to each other.</summary>
-/// <param name="Distance">Between the centrelines, or from the centreline to the solid; nothing inside it.</param>
+/// <param name="Distance">Between the centrelines, or from the centreline to the solid; zero inside it.</param>
 /// <param name="First">The place on the first line.</param>
 /// <param name="Second">The place on the second line; null where the line was held against a solid.</param>
 public sealed record TubeApproach(Length Distance, TubePlace First, TubePlace? Second);
@@ -20,7 +20,7 @@ public sealed class TubeBoxes
     /// <summary>The whole of it.</summary>
     internal Bounds Bounds => _root.Bounds;
 
-    /// <summary>A line's centreline, without so much at either end; null where nothing is left of it.</summary>
+    /// <summary>A line's centreline, shortened by so much at either end; null where nothing is left of it.</summary>
     public static TubeBoxes? Of(TubeCentreline centreline, Length offA, Length offB)
     {
         var (from, to) = (offA.Millimetres, centreline.Length.Millimetres - offB.Millimetres);
@@ -42,7 +42,7 @@ public sealed class TubeBoxes
         return leaves.Count == 0 ? null : new(Tree(leaves, 0, leaves.Count));
     }
 
-    /// <summary>The nearest approach of two lines; null where they do not come nearer than so much.</summary>
+    /// <summary>The nearest approach of two lines; null where they do not come nearer than the limit.</summary>
     public TubeApproach? Nearer(TubeBoxes other, Length than, ref long work)
     {
         var search = new Search(than.Millimetres);
@@ -51,7 +51,7 @@ public sealed class TubeBoxes
         return search.Nearest;
     }
 
-    /// <summary>The nearest approach to a solid; null where the line does not come nearer than so much.</summary>
+    /// <summary>The nearest approach to a solid; null where the line does not come nearer than the limit.</summary>
     public TubeApproach? Nearer(Solid solid, Length than, ref long work)
     {
         var search = new Search(than.Millimetres);

@@ -10,7 +10,7 @@ namespace BendSheet.Core.Templates;
 /// </summary>
 /// <remarks>
 /// A helix of radius R and rise c for each radian has curvature R / (R² + c²) and torsion c / (R² + c²) (any text on space curves). Arcs of
-/// that curvature, rolled by torsion times their length, follow it the nearer the shorter they are.
+/// that curvature, rolled by torsion times their length, follow it more closely the shorter they are.
 /// </remarks>
 /// <param name="Turns">Above zero.</param>
 /// <param name="Radius">Of the helix, to the centreline.</param>

@@ -46,7 +46,7 @@ public sealed record InnerLeg(InnerLegKind Kind, Length Height, Angle Slope, boo
     public double LeastHeight(Angle slope) => Math.Sin(slope.Radians) * (Math.Tan(slope.Radians / 2)
         + Math.Tan(Kind == InnerLegKind.ThreeBendSlope ? slope.Radians : slope.Radians / 2));
 
-    /// <summary>The largest bend whose slope has room for its bends at this height, to far below what a protractor shows.</summary>
+    /// <summary>The largest bend whose slope has room for its bends at this height, found far finer than a protractor shows.</summary>
     public Angle LargestSlope(Length radius)
     {
         var (fits, tooMuch) = (0.0, Slope.Degrees);

@@ -29,7 +29,7 @@ public static class LegConversion
         _ => measured,
     };
 
-    /// <summary>What the leg between two corners changes by with the bend at one of them, in millimetres for each radian.</summary>
+    /// <summary>How much the leg between two corners changes with the bend at one of them, in millimetres for each radian.</summary>
     /// <param name="habit">What the ruler touched.</param>
     /// <param name="wire">Must have the figure that the habit needs.</param>
     /// <param name="bend">Below 180°.</param>

@@ -82,7 +82,7 @@ public sealed record LineTemplate(
 
     /// <summary>
     /// The left-hand piece of a right-hand one. A line that lies on the car is mirrored in the car's middle plane; otherwise the first bend
-    /// still turns left, and the rest goes the other way. Where it lies is no longer known: places count from no middle plane.
+    /// still turns left, and the rest goes the other way. Its place is no longer known: nobody said where the middle plane is.
     /// </summary>
     public LineTemplate Mirrored() => this with
     {

@@ -5,8 +5,8 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Templates;
 
 /// <summary>
-/// Two equal bends that carry the tube sideways on to a parallel run. Common practice; travel = height / sin of the bend, which the
-/// trade's multipliers are (NAVEDTRA 14119, chapter 16: 1.414 at 45°).
+/// Two equal bends that carry the tube sideways on to a parallel run. Common practice; travel = height / sin(bend), the trade's multiplier
+/// (NAVEDTRA 14119, chapter 16: 1.414 at 45°).
 /// </summary>
 public static class Offset
 {

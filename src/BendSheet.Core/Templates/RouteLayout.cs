@@ -97,7 +97,7 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
     internal static Length StraightLeft(LineTemplate template, Leg leg, Length measured, BendShape? before, BendShape? after) =>
         Whole(template, leg, measured, before, after) - SetbackOf(before) - SetbackOf(after);
 
-    /// <summary>What stays straight of a leg changes by so much with the bend at one of its ends, in millimetres for each radian.</summary>
+    /// <summary>How much the straight part of a leg changes with the bend at one of its ends, in millimetres for each radian.</summary>
     /// <param name="template">With the wire, and how its legs were measured.</param>
     /// <param name="leg">Which.</param>
     /// <param name="bend">At one of its ends.</param>
@@ -140,7 +140,7 @@ public sealed record RouteLayout(ImmutableArray<LegLayout> Legs, ImmutableArray<
     private static Length SetbackOf(BendShape? bend) => bend is { HasCorner: true } ? bend.Value.Setback : Length.Zero;
 }
 
-/// <summary>What of a bend a leg beside it depends on.</summary>
+/// <summary>What a leg beside a bend depends on.</summary>
 /// <param name="Turn">What the tube turns.</param>
 /// <param name="Radius">To the centreline.</param>
 /// <param name="HasCorner">False from 180° on.</param>
@@ -150,7 +150,7 @@ internal readonly record struct BendShape(Angle Turn, Length Radius, bool HasCor
     /// <summary>From the corner to the tangent point, R·tan(bend/2); of a bend with a corner.</summary>
     public Length Setback => Math.Tan(Turn.Radians / 2) * Radius;
 
-    /// <summary>What the setback changes by with the turn, in millimetres for each radian.</summary>
+    /// <summary>How much the setback changes with the turn, in millimetres for each radian.</summary>
     public double SetbackSlope => LegConversion.HalfTangentSlope(Turn) * Radius.Millimetres;
 
     /// <summary>Of a bend, if it turned so much.</summary>

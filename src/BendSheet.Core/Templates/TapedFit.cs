@@ -15,8 +15,8 @@ public sealed record TapedResidual(TapedDistance Measured, Length Reconciled)
 
 /// <summary>A route found from taped distances.</summary>
 /// <param name="Corners">End A, each corner, end B, in millimetres: end A at the origin, the first leg along +X, the first bend turning
-/// towards +Y, as a template that does not say how it lies on the car.</param>
-/// <param name="Residuals">One for each distance, in the order they were given; all but nothing where nothing had to be reconciled.</param>
+/// towards +Y, as for a template that does not say how it lies on the car.</param>
+/// <param name="Residuals">One for each distance, in the order they were given; next to zero where nothing had to be reconciled.</param>
 /// <param name="RootMeanSquare">Of the residuals.</param>
 /// <param name="Worst">The distance that agrees least with the others, null where the distances agree. Not always the one with the
 /// largest residual: a distance that few others check pulls the corners after it and hides a part of its own error.</param>

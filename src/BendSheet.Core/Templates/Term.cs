@@ -18,10 +18,10 @@ public abstract class Term
     /// <summary>A figure that is not measured but known.</summary>
     public static Term Exactly(double value) => new Known(value);
 
-    /// <summary>Both together.</summary>
+    /// <summary>The sum of two.</summary>
     public static Term Sum(Term one, Term other) => new Both(one, other);
 
-    /// <summary>The same the other way.</summary>
+    /// <summary>The same with the other sign.</summary>
     public static Term Negative(Term term) => term is Opposite { Of: var other } ? other : new Opposite(term);
 
     /// <summary>Follows from others by a formula.</summary>
@@ -46,7 +46,7 @@ public abstract class Term
     /// </summary>
     private abstract class Added : Term
     {
-        /// <summary>Kept once they were asked for: of sums within a sum only the last one is.</summary>
+        /// <summary>Kept once asked for; of sums within a sum only the outermost is asked.</summary>
         private (Term Part, double Sign)[] Parts => field ??= [.. Walked()];
 
         public override double ValueWith(Func<Observation, double> values)
@@ -54,7 +54,7 @@ public abstract class Term
             double? sum = null;
             foreach (var (part, sign) in Parts)
             {
-                // A sum that begins at nought would take the minus sign of nought.
+                // A sum that begins at zero would lose the minus sign of a negative zero.
                 var value = sign * part.ValueWith(values);
                 sum = sum is { } before ? before + value : value;
             }
