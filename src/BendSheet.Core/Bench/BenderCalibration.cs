@@ -4,7 +4,7 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Bench;
 
-/// <summary>Where the arc factor in force comes from.</summary>
+/// <summary>Where the arc factor that is used comes from.</summary>
 public enum ArcFactorSource
 {
     /// <summary>Nobody typed one and no test piece was made: it is 1.</summary>
@@ -18,12 +18,12 @@ public enum ArcFactorSource
 }
 
 /// <summary>
-/// A tool as it works on one tube: what is in force for pull angles and for the tube that its bends take up. The one place where this is
+/// A tool as it works on one tube: what is used for pull angles and for the tube that its bends take up. The one place where this is
 /// chosen.
 /// </summary>
 /// <param name="Springback">From the test bends that count for the tube.</param>
 /// <param name="Gain">From the test pieces that count for the tube; null without any. Not used where a factor was typed.</param>
-/// <param name="ArcFactor">In force.</param>
+/// <param name="ArcFactor">Tube that a bend takes up, as part of R·bend: the factor that is used.</param>
 /// <param name="Source">Where it comes from.</param>
 public sealed record BenderCalibration(Springback Springback, ToolGain? Gain, double ArcFactor, ArcFactorSource Source)
 {

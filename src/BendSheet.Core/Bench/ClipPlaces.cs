@@ -28,7 +28,7 @@ internal static class ClipPlaces
     /// <param name="length">Of the finished tube.</param>
     /// <param name="every">The longest way between two.</param>
     /// <param name="fromEnds">Wanted for the first and the last.</param>
-    /// <param name="width">Of a clip: nearer to each other two would lie on one another.</param>
+    /// <param name="width">Of a clip: nearer to each other than this, two would overlap.</param>
     public static List<double> Of(List<FreePlace> free, double length, double every, double fromEnds, double width)
     {
         var places = Fewest(free, length, every, fromEnds);
@@ -61,7 +61,7 @@ internal static class ClipPlaces
         var run = new List<FreePlace>();
         foreach (var place in Within(free, first, last))
         {
-            // Over a longer way than the clips may be apart, the nearest that can be done is a clip on each side.
+            // Where a stretch without a place is longer than the clips may be apart, the best is a clip on each side.
             if (run.Count > 0 && place.From - run[^1].To > every + Noise)
             {
                 places.AddRange(Run(run, every));
@@ -73,7 +73,7 @@ internal static class ClipPlaces
 
         places.AddRange(Run(run, every));
 
-        // The clip beside a coil does as the first or the last one too, where it stands hardly further from the end.
+        // The clip beside such a stretch also does as the first or the last one, where it stands hardly further from the end.
         if (places is [var a, var besideA, var beyondA, ..]
             && beyondA - besideA > every + Noise
             && besideA - a < fromEnds / 2
@@ -94,8 +94,8 @@ internal static class ClipPlaces
     }
 
     /// <summary>
-    /// Of two clips on one another one goes, if that leaves no way too long; or else one moves to where it is free of the other; or else
-    /// there is one between them.
+    /// Of two clips that overlap one goes, if that leaves no way too long; or else one moves clear of the other; or else one clip between
+    /// them takes their place.
     /// </summary>
     private static void DropOverlapping(List<double> places, List<FreePlace> free, (double Length, double Every, double Width) wish)
     {
@@ -160,7 +160,7 @@ internal static class ClipPlaces
     }
 
     /// <summary>
-    /// From the first place to the last one of a run in which no step need be longer than wanted; where they are one, it twice.
+    /// From the first place to the last one of a run in which no step need be longer than wanted; where the two are one, that place twice.
     /// </summary>
     private static List<double> Run(List<FreePlace> free, double every)
     {
@@ -169,7 +169,7 @@ internal static class ClipPlaces
         var between = Steps(free, every)!.Value - 1;
         var step = ShortestStep(free, between, every);
 
-        // What each clip must at least reach, or those behind it would not.
+        // What each clip must at least reach, so that those after it can.
         var atLeast = new double[between + 2];
         atLeast[^1] = end;
         for (var i = between; i >= 1; i--)
@@ -187,7 +187,7 @@ internal static class ClipPlaces
         return [.. places, end];
     }
 
-    /// <summary>The shortest longest step with which so many clips between the first and the last will do.</summary>
+    /// <summary>The least limit for a step with which so many clips between the first and the last will do.</summary>
     private static double ShortestStep(List<FreePlace> free, int between, double every)
     {
         bool Does(double step) => Steps(free, step) is { } steps && steps <= between + 1;

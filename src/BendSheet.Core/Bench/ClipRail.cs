@@ -21,7 +21,7 @@ public sealed record RailLine(
 }
 
 /// <summary>A clip on a rail.</summary>
-/// <param name="Line">It holds.</param>
+/// <param name="Line">The line that it holds.</param>
 /// <param name="Number">On its line, 1 nearest to A.</param>
 /// <param name="Place">Its middle, from the edge.</param>
 /// <param name="Free">Where its middle may stand, from the edge: clear of bends and nuts.</param>
@@ -120,7 +120,7 @@ public sealed record ClipRail(string? Name, ImmutableArray<RailLine> Lines, Immu
             return null;
         }
 
-        // Its middle lies where it does; from there its own lengths count, which a slant does not shorten.
+        // Its middle is projected on to the axis; from there its own lengths count, which a slant does not shorten.
         var middle = Length.FromMillimetres(0.5 * (start + end).Dot(axis.Direction));
         var aside = Length.FromMillimetres((0.5 * (start + end)).Cross(axis.Direction).Norm);
         return new(line, run, middle - (0.5 * run.Length), cosine < 0) { Aside = aside };

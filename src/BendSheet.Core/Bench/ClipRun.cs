@@ -6,7 +6,7 @@ namespace BendSheet.Core.Bench;
 /// <summary>Clips along one straight of a line, as their holes are drilled in a rail.</summary>
 /// <param name="Straight">The straight's number, 1 at end A.</param>
 /// <param name="FirstAlongTube">The first clip's middle from the finished end A.</param>
-/// <param name="Holes">Each hole's distance from the first one, which is nothing: all from one place, so that errors do not add up.</param>
+/// <param name="Holes">Each hole's distance from the first one, which is at zero: all from one place, so that errors do not add up.</param>
 /// <param name="Hole">What to drill; null where the file does not say it.</param>
 public sealed record ClipRun(int Straight, Length FirstAlongTube, ImmutableArray<Length> Holes, Length? Hole)
 {

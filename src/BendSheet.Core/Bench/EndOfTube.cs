@@ -23,7 +23,7 @@ public sealed record EndOfTube(Length Straight, Angle? Turn, Length Radius)
             throw new ArgumentException("Only a line that can be made has ends.", nameof(line));
         }
 
-        // An end that is flared after the bends is trimmed before it.
+        // An end that is flared after the bends is trimmed before it is flared.
         var flaredFirst = end == TubeEnd.A ? plan.Order.FlareAFirst : plan.Order.FlareBFirst;
         var trim = end == TubeEnd.B && !flaredFirst ? template.To.Trim : Length.Zero;
         if (made.IsEmpty)

@@ -10,7 +10,7 @@ namespace BendSheet.Core.Bench;
 /// <param name="Swing">How far the swept side reaches from the former's axis while the bend is made, to the tube's centreline.</param>
 public sealed record BendStep(int Bend, TubeEnd Held, Length Swing);
 
-/// <summary>The order in which a line is made. The bent stretch grows outwards from the first bend that is made.</summary>
+/// <summary>The order in which a line is made. The bends made so far need not be one stretch.</summary>
 /// <param name="Steps">Every bend once, in the order they are made.</param>
 /// <param name="FlareAFirst">End A gets its hardware and flare before the first bend; otherwise after the last one.</param>
 /// <param name="FlareBFirst">The same for end B.</param>

@@ -12,14 +12,14 @@ namespace BendSheet.Core.Bench;
 /// </summary>
 /// <param name="Start">Where the bend in the tool begins, towards A, rolled to its plane.</param>
 /// <param name="End">Where it ends, towards B, rolled to its plane.</param>
-/// <param name="Touched">The face or cut end of A, the back of each bend that is made, that of B; null where a tape has nothing to
+/// <param name="Touched">The face or cut end of A, the back of each made bend, the face or cut end of B; null where a tape has nothing to
 /// touch.</param>
 public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> Touched)
 {
     /// <summary>The centreline from A to B; arcs as short straight pieces.</summary>
     public ImmutableArray<Vector3D> Points { get; private init; } = [];
 
-    /// <summary>Of <see cref="Touched"/>, which of the points is nearest.</summary>
+    /// <summary>For each place in <see cref="Touched"/> the number of the nearest point.</summary>
     public ImmutableArray<int> TouchedAt { get; private init; } = [];
 
     /// <summary>Which of the points the bend in the tool begins at.</summary>
@@ -182,7 +182,7 @@ public sealed record PartBent(Frame Start, Frame End, ImmutableArray<Vector3D?> 
     }
 }
 
-/// <summary>How a bend may come out otherwise than it was aimed at.</summary>
+/// <summary>How a bend may come out different from what was aimed at.</summary>
 /// <param name="Turn">Bent further.</param>
 /// <param name="Roll">Its plane rolled, clockwise looking from A.</param>
 /// <param name="Mark">Made further towards B.</param>

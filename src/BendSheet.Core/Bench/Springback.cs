@@ -22,12 +22,12 @@ public enum SpringbackLaw
 /// tube comes back, it does not go on.
 /// </summary>
 /// <remarks>
-/// Two bends or more: pull = a + s·bend by least squares. Test bends that all lie within <see cref="Tolerances.SameTestBend"/> count as one
-/// angle; then pull = s·bend, also by least squares.
+/// Two angles or more: pull = a + s·bend by least squares. Test bends that all lie within <see cref="Tolerances.SameTestBend"/> count as
+/// one angle; then pull = s·bend, also by least squares.
 /// </remarks>
 public sealed class Springback
 {
-    /// <summary>Of 20 new bends 19.</summary>
+    /// <summary>19 of 20 new bends.</summary>
     public const double Probability = 0.95;
 
     private readonly StraightLine? _line;
@@ -73,14 +73,14 @@ public sealed class Springback
     public static Springback Of(IEnumerable<BenderTest> tests) => new([.. tests.Where(test => test.Pull is not null)]);
 
     /// <summary>
-    /// Further from pull to bend than any tube bent by hand comes back, with plenty to spare, so that a figure must have slipped. Common
-    /// practice, no source.
+    /// Further than any tube bent by hand comes back, with plenty to spare: by more than 10° and a quarter of the bend, so that a figure
+    /// must have slipped. Common practice, no source.
     /// </summary>
     public static bool IsDoubtful(Angle pull, Angle bend) => pull.Degrees - bend.Degrees > 10 + (bend.Degrees / 4);
 
     /// <summary>
-    /// Further than any tube comes back, however it is bent: by 45° and half of the bend. Only tests that contradict each other come to it.
-    /// Common practice, no source.
+    /// Further than any tube comes back, however it is bent: by more than 45° and half of the bend. Only tests that contradict each other
+    /// come to it. Common practice, no source.
     /// </summary>
     public static bool CannotBe(Angle pull, Angle bend) => pull.Degrees - bend.Degrees > 45 + (bend.Degrees / 2);
 
@@ -103,7 +103,7 @@ public sealed class Springback
     /// </summary>
     public Angle? Uncertainty(Angle bend) => AngleOf(_line?.PredictionHalfWidth(bend.Degrees, Probability));
 
-    /// <summary>What the uncertainty of a bend would come to with one test of it more that scatters as the others do.</summary>
+    /// <summary>What the uncertainty of a bend would come to with one more test of it that scatters as the others do.</summary>
     public Angle? UncertaintyWithOneMore(Angle bend) => AngleOf(_line?.HalfWidthWithOneMore(bend.Degrees, Probability));
 
     private static Angle? AngleOf(double? degrees) => degrees is { } known ? Angle.FromDegrees(known) : null;

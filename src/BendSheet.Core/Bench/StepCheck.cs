@@ -12,12 +12,12 @@ namespace BendSheet.Core.Bench;
 /// <param name="To">One more than there are bends is end B.</param>
 /// <param name="Distance">As it should be.</param>
 /// <remarks>
-/// Turn, roll and mark are each put out by what hands scatter; what a slip moves a distance by, in parts of what a tape is sure to, is
-/// worth p²/(1 + p²): a distance that shows all of them goes before one that shows a single one too well.
+/// Turn, roll and mark are each put out by what hands scatter; a slip that moves a distance by p standard deviations of the tape is worth
+/// p²/(1 + p²): a distance that shows all of them goes before one that shows a single one too well.
 /// </remarks>
 public sealed record StepCheck(int From, int To, Length Distance)
 {
-    /// <summary>What shows less than this would be believed for nothing.</summary>
+    /// <summary>A distance worth less than this proves nothing.</summary>
     private const double LeastWorth = 0.3;
 
     /// <summary>Further bends on either side say little that the nearer ones do not.</summary>

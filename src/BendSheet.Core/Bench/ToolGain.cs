@@ -7,7 +7,7 @@ namespace BendSheet.Core.Bench;
 
 /// <summary>One test piece against what was learned from all of them.</summary>
 /// <param name="Test">With a piece.</param>
-/// <param name="Residual">Tube in its bend more than the learned arc factor has it.</param>
+/// <param name="Residual">How much more tube its bend took up than the learned arc factor has it.</param>
 public sealed record PieceResidual(BenderTest Test, Length Residual);
 
 /// <summary>

@@ -7,7 +7,7 @@ using MathNet.Numerics.Distributions;
 namespace BendSheet.Core.Bench;
 
 /// <summary>
-/// Where a tool's own line really stands: how far from the start, or the middle, of the bend the pen mark was that lay under it. It is the
+/// Where a tool's own line really stands: how far the pen mark under it was from the start, or the middle, of the bend. It is the
 /// tool's, whatever the tube.
 /// </summary>
 /// <param name="Offset">From the start or the middle of the bend to the mark, positive towards the swept side; what marks are made

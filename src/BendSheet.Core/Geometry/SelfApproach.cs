@@ -17,7 +17,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
     /// half the turning), which for s of πR and more is at least 2R: no contact as long as the tube is thinner than that.
     /// </remarks>
     /// <param name="centreline">Of the line.</param>
-    /// <param name="within">What is looked for; below twice the smallest radius, so that a bend's own two sides are no approach.</param>
+    /// <param name="within">The limit; below twice the smallest radius, so that a bend's own two sides are no approach.</param>
     /// <returns>Null where nothing comes nearer than that.</returns>
     public static SelfApproach? Of(TubeCentreline centreline, Length within)
     {
@@ -160,7 +160,7 @@ public sealed record SelfApproach(Length Distance, TubePlace First, TubePlace Se
             }
         }
 
-        /// <summary>Two arcs may hold places with half a turn between them and others with less: these are parted.</summary>
+        /// <summary>Two arcs may hold places with half a turn between them and others with less: they are halved.</summary>
         private void BetweenStretches(Piece first, Piece second)
         {
             if (second.TurnedAtStart - first.TurnedAtEnd < Math.PI - 1e-9 && !first.Stretch!.IsStraight && !second.Stretch!.IsStraight)

@@ -25,7 +25,7 @@ internal sealed class Adjustment
     private const int MostHalvings = 12;
 
     /// <summary>
-    /// What is still a hundred standard deviations apart after so many steps is no measurement of one line, and does not come together.
+    /// What is still a hundred standard deviations apart after so many steps was not measured on one line, and will not converge.
     /// </summary>
     private const int StepsOfNonsense = 8;
     private const double Nonsense = 100;
@@ -45,8 +45,8 @@ internal sealed class Adjustment
     /// <summary>The same of an adjustment that another goes on from: nobody sees it in millimetres.</summary>
     public const double ToGoOnFrom = 1e-5;
 
-    /// <summary>A figure that is left out weighs this part of what it does otherwise: nothing, and a figure that nothing else says still
-    /// stays where it was.</summary>
+    /// <summary>The weight of a figure that is left out: next to nothing, but a figure that nothing else determines stays where it
+    /// was.</summary>
     private const double LeftOut = 1e-6;
 
     private readonly double[] _weights;
@@ -55,7 +55,7 @@ internal sealed class Adjustment
     /// <summary>Of the normal equations; null where there is nothing beside the route.</summary>
     private readonly Cholesky<double>? _normal;
 
-    /// <summary>Row by row, once somebody asks: of a slip that is tried nobody does.</summary>
+    /// <summary>Row by row, once it is asked for; for a slip that is tried it never is.</summary>
     private double[][]? _known;
 
     private Adjustment(double[] values, double[] moved, double[] weights, PlaceSlopes slopes, double[][] rows, Cholesky<double>? normal)
@@ -78,7 +78,7 @@ internal sealed class Adjustment
     /// <summary>By how many standard deviations each figure was moved.</summary>
     public double[] Moved { get; }
 
-    /// <summary>What each quantity beside the route was measured more than the adjusted line has, in standard deviations.</summary>
+    /// <summary>How much more each quantity beside the route was read than the adjusted line has, in standard deviations.</summary>
     public required double[] Misses { get; init; }
 
     /// <summary>At the adjusted figures.</summary>
@@ -92,7 +92,7 @@ internal sealed class Adjustment
 
     /// <summary>Adjusts a line.</summary>
     /// <param name="line">With its figures.</param>
-    /// <param name="typed">What is taken for typed: the figures as they were read, but where a slip is tried.</param>
+    /// <param name="typed">The figures as they were read, but for a slip that is tried.</param>
     /// <param name="beside">What else was measured.</param>
     /// <param name="leftOut">A figure that is not believed; none where it is negative.</param>
     /// <returns>Null where the line has no shape.</returns>
@@ -123,7 +123,7 @@ internal sealed class Adjustment
         return From(line, typed, weights, (typed, new double[typed.Length], slopes), beside, stillToCome);
     }
 
-    /// <summary>The same line once more is measured beside it: from where it was adjusted to.</summary>
+    /// <summary>The same line after more was measured beside it, starting from this adjustment.</summary>
     /// <param name="line">Whose adjustment this is.</param>
     /// <param name="typed">Its figures as they were read.</param>
     /// <param name="beside">All that is measured now.</param>
@@ -147,7 +147,7 @@ internal sealed class Adjustment
             var rows = RowsOf(slopes, beside);
             if (!Array.TrueForAll(rows, row => double.IsFinite(NormalEquations.Dot(row, row))))
             {
-                // Between two points in one place there is no way along which their distance would change.
+                // Between two points in one place there is no direction along which their distance would change.
                 return null;
             }
 
@@ -209,7 +209,7 @@ internal sealed class Adjustment
         return rows;
     }
 
-    /// <summary>What quantities were measured more than a line has, in standard deviations.</summary>
+    /// <summary>How much more quantities were read than a line has, in standard deviations.</summary>
     internal static double[] MissesOf(Places places, IReadOnlyList<WeighedQuantity> beside)
     {
         var misses = new double[beside.Count];

@@ -39,7 +39,7 @@ internal static class CornerChain
         var way = points[2] - points[1];
         var direction = (1 / way.Norm) * way;
 
-        // The bend before turned away from where the line came from, so that end lies on the side it turned to.
+        // Seen along the leg after the bend before, the point before that bend lies on the side it turned to.
         var back = points[0] - points[1];
         var across = back - (back.Dot(direction) * direction);
         return new Frame(points[2], direction, (1 / across.Norm) * across)

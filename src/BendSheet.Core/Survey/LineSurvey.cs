@@ -23,7 +23,7 @@ public sealed record SurveyedMeasurement(
     private const double LeastRedundancy = 1e-9;
 
     /// <summary>
-    /// The residual, measured less adjusted, in its own standard deviations; null where nothing checks it. Beyond ±3.29 in one honest
+    /// The residual, measured minus adjusted, in its own standard deviations; null where nothing checks it. Beyond ±3.29 in one honest
     /// measurement of a thousand.
     /// </summary>
     public double? Standardised => Redundancy > LeastRedundancy ? (Measured - Adjusted) / (Within * Math.Sqrt(Redundancy)) : null;

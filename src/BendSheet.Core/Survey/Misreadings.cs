@@ -6,7 +6,7 @@ namespace BendSheet.Core.Survey;
 /// <summary>What a figure may have been meant to be, by every mistake that a tired person makes.</summary>
 internal static class Misreadings
 {
-    /// <summary>In millimetres.</summary>
+    /// <summary>A centimetre, an inch and a foot, in millimetres.</summary>
     private static readonly double[] Steps = [10, 25.4, 304.8];
 
     /// <summary>Of a figure of the route: millimetres or radians.</summary>

@@ -16,7 +16,7 @@ internal sealed class NextMeasurements
 {
     private const int Most = 4;
 
-    /// <summary>A point nearer to A's straight than so many standard deviations lies on either side of it.</summary>
+    /// <summary>A point nearer to A's straight than so many standard deviations may lie on either side of it.</summary>
     private const double ClearOfStraight = 3;
 
     private readonly Adjustment _adjustment;
@@ -45,10 +45,10 @@ internal sealed class NextMeasurements
     private double Askew => Root(_landing.OfLastStraight, _turned);
 
     /// <summary>What to measure next, in this order.</summary>
-    /// <param name="adjustment">Of what is known of it.</param>
-    /// <param name="landing">Of that.</param>
+    /// <param name="adjustment">Of the line.</param>
+    /// <param name="landing">Of its end B.</param>
     /// <param name="typed">
-    /// The line as it was typed, with how near is near enough; where its figures as they were read have its places; tape and square.
+    /// The line as it was typed, with the fit that is wanted; its places by the figures as they were read; how sure tape and square are.
     /// </param>
     /// <param name="beside">What was taped already.</param>
     public static ImmutableArray<NextMeasurement> Of(
@@ -217,10 +217,10 @@ internal sealed class NextMeasurements
         /// <summary>With the figures, in its own standard deviations.</summary>
         public double[] Slope { get; }
 
-        /// <summary>Of what it should be, in its own variances, once what was taken before is known.</summary>
+        /// <summary>Of the expected value, in variances of the measurement, once what was taken before is known.</summary>
         public double Variance { get; private set; }
 
-        /// <summary>It says to first order what it would say.</summary>
+        /// <summary>The first order is good enough to tell what it would say.</summary>
         public bool IsOffered { get; private set; }
 
         public static Candidate Of(

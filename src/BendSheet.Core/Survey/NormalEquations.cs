@@ -9,7 +9,7 @@ namespace BendSheet.Core.Survey;
 /// <summary>What an adjustment reckons with rows of slopes: sums, products, and the normal equations with their factors.</summary>
 internal static class NormalEquations
 {
-    /// <summary>The scalar product, two and two at a time on every processor, so that each comes to the same last digit.</summary>
+    /// <summary>The scalar product, two terms at a time on every processor, so that each comes to the same last digit.</summary>
     public static double Dot(double[] a, double[] b)
     {
         var some = MemoryMarshal.Cast<double, Two>(a);
@@ -38,7 +38,7 @@ internal static class NormalEquations
         {
             for (var i = 0; i < row.Length; i++)
             {
-                // What lies beyond both its ends does not move a quantity.
+                // A figure beyond both ends of a quantity does not move it.
                 if (row[i] != 0)
                 {
                     AddTo(normal.AsSpan(i * row.Length, i + 1), row[i], row);
@@ -60,7 +60,7 @@ internal static class NormalEquations
 
     /// <summary>
     /// The factors. Where rows say so much more than the figures that the figures' own weights are lost in the last digits, a little of the
-    /// largest is added to all, which holds what nothing determines.
+    /// largest diagonal entry is added to all, which holds what nothing determines.
     /// </summary>
     private static Cholesky<double> Factored(Matrix<double> normal)
     {

@@ -90,7 +90,7 @@ internal sealed class ObservedLine
 
     /// <summary>Nothing of the route was read: legs, bends and rotations only describe the shape that its distances came to.</summary>
     /// <param name="template">Of a route of distances.</param>
-    /// <param name="turns">Which bends have a rotation that may be another.</param>
+    /// <param name="turns">Which bends have a rotation that may change.</param>
     private static ObservedLine OfShape(LineTemplate template, Func<Bend, bool> turns)
     {
         var legs = template.Route.Legs.Select(leg => new Observation(ObservationKind.Leg, leg.Measured.Millimetres, leg.At)).ToList();
@@ -219,7 +219,7 @@ internal sealed class ObservedLine
         return (typed.Measured + Corners(other) - Corners(_template.Habit)).Millimetres;
     }
 
-    /// <summary>Where its corners and ends would be. A leg too short for its bends bends all the same, in numbers.</summary>
+    /// <summary>Where its corners and ends would be; a leg too short for its bends has a straight below zero.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     /// <returns>
     /// Null where a leg beside a bend without a corner was measured to a corner, or two corners would lie in one place.
@@ -258,7 +258,7 @@ internal sealed class ObservedLine
             corner.From is [var forward, var left, var up] ? [SlopesOf(forward), SlopesOf(left), SlopesOf(up)] : [[], [], []];
     }
 
-    /// <summary>The line walked from end A; null where it has no places: between two corners in one there is no way for it to go.</summary>
+    /// <summary>The line walked from end A; null where it has no places, as with two corners in one place.</summary>
     /// <param name="values">For each of <see cref="Figures"/>.</param>
     public WalkedRoute? WalkWith(double[] values)
     {

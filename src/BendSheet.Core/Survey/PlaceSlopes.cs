@@ -44,7 +44,7 @@ internal sealed class PlaceSlopes
     public double[] Of(Func<Places, double> quantity) =>
         [.. _moved.Value.Select(moved => (quantity(moved.More) - quantity(moved.Less)) / (2 * Step))];
 
-    /// <summary>The same of how far a point, which is there, lies one way.</summary>
+    /// <summary>The same of how far a point, which must exist, lies in a direction.</summary>
     /// <param name="point">Which.</param>
     /// <param name="way">In the frame of the places, length 1.</param>
     public double[] Of(int point, Vector3D way)
@@ -72,7 +72,7 @@ internal sealed class PlaceSlopes
         return slopes;
     }
 
-    /// <summary>The same of what is measured beside the route. Its points are there.</summary>
+    /// <summary>The same of what is measured beside the route. Its points must exist.</summary>
     public double[] Of(TapedQuantity quantity) => quantity switch
     {
         { Kind: TapedKind.Distance, Back: null } => OfDistance(quantity),

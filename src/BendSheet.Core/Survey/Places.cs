@@ -9,7 +9,7 @@ namespace BendSheet.Core.Survey;
 /// </summary>
 /// <param name="Points">End A, each corner, end B; null where a bend has no corner that a tape could be held to.</param>
 /// <param name="LastDirection">Of the straight at end B, length 1.</param>
-/// <param name="Start">How it lies on the car; measured by its corners it lies otherwise where they do.</param>
+/// <param name="Start">How it lies on the car; of a line measured by its corners this changes with them.</param>
 internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame Start)
 {
     /// <summary>End B.</summary>
@@ -25,10 +25,10 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
     public static Vector3D AsideWay(Vector3D point) =>
         AsideOf(point) is var aside && aside > 0 ? new(0, point.Y / aside, point.Z / aside) : default;
 
-    /// <summary>Whether a tape can be held to both points, and they are not one.</summary>
+    /// <summary>Whether a tape can be held to both points.</summary>
     public bool Has(TapedQuantity quantity) => Points[quantity.From] is not null && Points[quantity.To] is not null;
 
-    /// <summary>What would be measured, in millimetres. Its points are there.</summary>
+    /// <summary>What would be measured, in millimetres. Its points must exist.</summary>
     /// <param name="quantity">Which.</param>
     public double ValueOf(TapedQuantity quantity)
     {
@@ -42,7 +42,7 @@ internal sealed record Places(Vector3D?[] Points, Vector3D LastDirection, Frame 
         };
     }
 
-    /// <summary>An end, a corner, or the back of the bend there; beside it are points.</summary>
+    /// <summary>An end, a corner, or the back of the bend there, which needs a point on either side.</summary>
     private Vector3D PointOf(int place, Wire? back)
     {
         var point = Points[place]!.Value;

@@ -3,7 +3,7 @@ using MathNet.Numerics.LinearAlgebra.Factorization;
 
 namespace BendSheet.Core.Survey;
 
-/// <summary>Takes symmetric matrices apart, and says where that cannot be done instead of throwing.</summary>
+/// <summary>Factors symmetric matrices, and says where that cannot be done instead of throwing.</summary>
 internal static class PositiveDefinite
 {
     /// <summary>

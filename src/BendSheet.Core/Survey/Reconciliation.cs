@@ -15,7 +15,7 @@ internal readonly record struct TapedSpan(int From, int To, double Millimetres, 
 /// Levenberg and Marquardt do.
 /// </summary>
 /// <remarks>
-/// With u the direction from one corner to the other and r what the distance is too long, a distance adds r·u to the gradient and
+/// With u the direction from one corner to the other and r how much the distance is too long, a distance adds r·u to the gradient and
 /// u·uᵀ + (r/d)·(I − u·uᵀ) to the second derivatives. The second part is left out by Gauss and Newton; here it is kept, because near a
 /// flat shape u·uᵀ says nothing about the coordinate out of the plane. Each distance touches six coordinates, so that the matrix is summed
 /// up in no time; a general minimizer with a full Jacobian would spend a hundred times as long.

@@ -6,7 +6,7 @@ namespace BendSheet.Core.Survey;
 /// <summary>What the distances over several bends say of the sides, found and seen.</summary>
 internal static class SidesFromDistances
 {
-    /// <summary>Placings that turn out to fit better than the one before are taken over so many times.</summary>
+    /// <summary>A placing that fits better than the one before is taken over at most so many times.</summary>
     private const int MostChanges = 8;
 
     /// <summary>The placing that fits best, with a finding at each side that the distances leave open or contradict.</summary>

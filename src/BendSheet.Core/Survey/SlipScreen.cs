@@ -53,7 +53,7 @@ internal sealed class SlipScreen
         return ChiSquare - (own > 0 ? Squared(NormalEquations.Dot(column, _forces)) / own : 0);
     }
 
-    /// <summary>What is told of one quantity: the same if it were not believed, and if it were read as more than it was.</summary>
+    /// <summary>The same if one quantity were not believed, and if it were read so many of its deviations more.</summary>
     /// <param name="quantity">Which.</param>
     public (double Without, Func<double, double> Read) ChiSquareOfQuantity(int quantity)
     {

@@ -11,7 +11,7 @@ namespace BendSheet.Core.Survey;
 /// </summary>
 internal sealed class SlipSearch
 {
-    /// <summary>A larger standardised residual has one honest measurement in a thousand.</summary>
+    /// <summary>One honest measurement in a thousand has a larger standardised residual.</summary>
     private const double Unlikely = 3.29;
 
     /// <summary>Of more measurements than this, one in twenty lines would have a larger one by chance.</summary>
@@ -29,7 +29,7 @@ internal sealed class SlipSearch
     /// </summary>
     private const double LeastSuspect = 6.63;
 
-    /// <summary>What explains all leaves no more than this part of honest lines does.</summary>
+    /// <summary>A slip that explains all leaves no more than this part of honest lines would.</summary>
     private const double Explained = 0.999;
 
     /// <summary>Measurements that the others check by less are not looked at: they are what they are told to be.</summary>
@@ -44,7 +44,7 @@ internal sealed class SlipSearch
     /// <summary>So many angles are screened whatever it costs, those that would leave least unexplained.</summary>
     private const int LeastScreened = 12;
 
-    /// <summary>What an adjustment may come to less than its screening said, in twice the logarithm of likelihood.</summary>
+    /// <summary>How much less than its screening said an adjustment may come to, in twice the logarithm of likelihood.</summary>
     private const double ScreenedTooHigh = 50;
 
     /// <summary>Twice the logarithm of how much likelier one explanation must be than another to stand alone.</summary>
@@ -94,7 +94,7 @@ internal sealed class SlipSearch
 
     /// <summary>Whether a slip that leaves so much explains what was measured.</summary>
     /// <param name="chiSquare">Of all, once the slip is put right.</param>
-    /// <param name="toSpare">Degrees of freedom that are left; where there are none, all must agree nearly without a rest.</param>
+    /// <param name="toSpare">Degrees of freedom that are left; where there are none, all must agree almost exactly.</param>
     public static bool Agrees(double chiSquare, int toSpare) =>
         chiSquare <= (toSpare == 0 ? Unlikely : ChiSquared.InvCDF(toSpare, Explained));
 
@@ -127,7 +127,7 @@ internal sealed class SlipSearch
 
     private int Figures => _measurements.Length - _beside.Count;
 
-    /// <summary>What it costs to solve the line once, in multiplications of two and two numbers or so.</summary>
+    /// <summary>What it costs to solve the line once, in multiplications of two pairs of numbers or so.</summary>
     private long CostOfOnce => 200 + (Figures * Figures * (1 + (_beside.Count / 144)));
 
     /// <summary>The best for each measurement, the likeliest first; every one makes all agree.</summary>
@@ -190,7 +190,7 @@ internal sealed class SlipSearch
 
     /// <summary>
     /// A rotation or a bend that is quite another one makes another line, on which all slopes are different: each takes a screen of its
-    /// own. Where that is too much, those that leave least as they are.
+    /// own. Where that is too much, only those are screened that leave least without an adjustment.
     /// </summary>
     private IEnumerable<Suspicion> OfAngles(IEnumerable<int> figures, SlipScreen screen)
     {
@@ -265,7 +265,7 @@ internal sealed class SlipSearch
             : tried.Slopes.At.ValueOf(_beside[index - figures].Quantity);
         if (instead < 0 && _measurements[index].Measured > 0 && !_measurements[index].IsRotation)
         {
-            // Nothing is shorter than nothing.
+            // Neither a length nor a bend is below zero.
             return null;
         }
 

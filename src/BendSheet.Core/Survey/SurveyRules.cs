@@ -28,7 +28,7 @@ public static class SurveyRules
         }
         else if (!template.IsCut && !survey.FitsAs(template.Wanted))
         {
-            // Without a typed tolerance nobody knows; then it is only worth knowing.
+            // Without a typed tolerance nobody knows how well it was measured: then it is a note, not a warning.
             yield return survey.IsCommonPractice
                 ? FarEndUnsure.Note(template.At, UnsureInWords(template, survey))
                 : FarEndUnsure.Warning(template.At, UnsureInWords(template, survey));
@@ -83,7 +83,7 @@ public static class SurveyRules
         return $"{Apart}: {string.Join(", or ", slips)}{tell}; look at the wire again and retype what is wrong";
     }
 
-    /// <summary>The finding points at the first; another in another row says which.</summary>
+    /// <summary>The finding points at the first slip; a slip in another row names its line.</summary>
     private static string Where(Slip slip, Slip first) =>
         slip.At.Line == first.At.Line ? string.Empty : FormattableString.Invariant($" (line {slip.At.Line})");
 

@@ -40,7 +40,7 @@ internal sealed class Surveying
 
     /// <summary>Adjusts a line.</summary>
     /// <param name="template">With all that was measured.</param>
-    /// <param name="isToGoOn">More will be said of it, so that it need not come to its last digits.</param>
+    /// <param name="isToGoOn">Another adjustment goes on from it, so that it need not come to its last digits.</param>
     /// <returns>Null where the line has no bend, no shape, nothing that was measured, or more than can be adjusted.</returns>
     public static Surveying? Of(LineTemplate template, bool isToGoOn = false)
     {
@@ -79,7 +79,7 @@ internal sealed class Surveying
         return new(template, (line, typed, adjustment), beside, weighed, tolerance);
     }
 
-    /// <summary>The line once more is measured beside it.</summary>
+    /// <summary>The line with more measured beside it.</summary>
     /// <param name="more">Between its ends.</param>
     /// <returns>Null where it has no shape then.</returns>
     public Surveying? With(ImmutableArray<TapedMeasurement> more)
@@ -87,7 +87,7 @@ internal sealed class Surveying
         var template = _template with { Beside = [.. _template.Beside, .. more] };
         if (_template.Taped is not null)
         {
-            // What is nearer to flat than its distances can tell may not be with more of them.
+            // What is nearer to flat than its distances can tell may no longer be so with more of them.
             return Of(template);
         }
 

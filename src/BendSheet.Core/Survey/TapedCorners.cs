@@ -32,7 +32,7 @@ public static class TapedCorners
             return solved;
         }
 
-        // Where the back of a bend lies follows from the shape, and that from where the back lies.
+        // Where the backs lie follows from the shape, and the shape from where the backs lie: in rounds, until both stay.
         for (var round = 0; round < MostRounds && solved.Fit is { } fit; round++)
         {
             var backs = new Places([.. fit.Corners], default, Frame.Default);

@@ -12,7 +12,7 @@ namespace BendSheet.Core.Survey;
 /// </summary>
 /// <remarks>
 /// W. Baarda, A Testing Procedure for Use in Geodetic Networks (Delft, 1968): with r the diagonal of the residuals' cofactor matrix (1
-/// minus the leverage), a residual v has the standard deviation σ·√r, and v/r is what the distance differs from the one that all others
+/// minus the leverage), a residual v has the standard deviation σ·√r, and v/r is how much the distance differs from the one that all others
 /// give.
 /// </remarks>
 internal static class TapedMisfit
@@ -64,8 +64,8 @@ internal static class TapedMisfit
         return fit with { Worst = worst.Taped };
     }
 
-    /// <summary>So many standard deviations are not reached by the largest of so many honest errors: √(2·ln n), below which it stays on
-    /// average, and one more.</summary>
+    /// <summary>The largest of n honest errors does not reach so many standard deviations: √(2·ln n), below which it stays on average, and
+    /// one more.</summary>
     private static double Unlikely(int count) => 1 + Math.Sqrt(2 * Math.Log(count));
 
     private static Finding Warning(List<Checked> suspects, SourcePosition at)

@@ -10,11 +10,11 @@ namespace BendSheet.Core.Survey;
 /// <param name="Bend">The number of the second bend, which the rotation belongs to.</param>
 /// <param name="Size">In radians, from 0 (both turn the same way, flat) to π (they turn against each other, flat).</param>
 /// <param name="Over">The distance over both corners.</param>
-/// <param name="Flat">What that distance is where the nearer flat shape is meant.</param>
+/// <param name="Flat">What that distance is in the nearer flat shape.</param>
 /// <param name="NearerFlat">The rotation of the nearer flat shape, 0 or π.</param>
 internal sealed record TapedRotation(int Bend, double Size, TapedDistance Over, Length Flat, double NearerFlat)
 {
-    /// <summary>A rotation flatter than this, read from the distance, is what doubles lose of a flat shape.</summary>
+    /// <summary>A distance nearer to that of a flat shape than this part of its three legs differs from it by rounding only.</summary>
     private const double Rounding = 1e-13;
 
     /// <summary>A flat shape has no side.</summary>

@@ -7,7 +7,7 @@ namespace BendSheet.Core.Survey;
 
 /// <summary>A placing of all corners.</summary>
 /// <param name="Points">From end A to end B, in the frame of <see cref="TapedFit"/>.</param>
-/// <param name="Misfit">The sum of the squares of what the distances miss, in mm².</param>
+/// <param name="Misfit">The weighed sum of the squares of what the distances miss, in mm².</param>
 internal sealed record Placing(Vector3D[] Points, double Misfit)
 {
     /// <summary>The root of the sum of squares, in mm.</summary>

@@ -25,7 +25,7 @@ internal sealed class WalkedRoute
     /// <summary>Where its corners and ends are.</summary>
     public Places Places { get; }
 
-    /// <summary>Walks a line. A leg too short for its bends bends all the same, in numbers.</summary>
+    /// <summary>Walks a line; a leg too short for its bends has a straight below zero.</summary>
     /// <param name="template">The line.</param>
     /// <param name="valueOf">What was observed.</param>
     /// <returns>Null where a leg beside a bend without a corner was measured to a corner.</returns>
@@ -71,7 +71,7 @@ internal sealed class WalkedRoute
     /// How its places move with each figure. What lies beyond a straight moves along it when it grows, what lies beyond a bend turns about
     /// the middle of its arc, what lies beyond a rotation about the straight there: a twist for each figure, which grows along the line.
     /// </summary>
-    /// <param name="slopesOf">How a leg, a turn or a rotation changes with the figures; with none where it is known.</param>
+    /// <param name="slopesOf">How a leg, a turn or a rotation changes with the figures; none where it is known.</param>
     /// <param name="figures">How many there are.</param>
     public PlaceMotion[] Motions(Func<Term?, FigureSlope[]> slopesOf, int figures)
     {

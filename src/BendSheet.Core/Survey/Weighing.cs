@@ -12,10 +12,10 @@ internal static class Weighing
         Math.Max(LeastDeviation, measured.Within?.Millimetres ?? Deviation(measured.Quantity, typed, tolerance)));
 
     /// <summary>
-    /// One standard deviation in millimetres: a straight edge that lies askew is out the more, the further away the other way a point
-    /// lies.
+    /// One standard deviation in millimetres: a straight edge that lies askew is out by more, the further off a point lies across the way
+    /// measured.
     /// </summary>
-    /// <param name="quantity">Its points are there.</param>
+    /// <param name="quantity">Its points must exist.</param>
     /// <param name="typed">The line as its rows were typed.</param>
     /// <param name="tolerance">Of tape and square.</param>
     public static double Deviation(TapedQuantity quantity, Places typed, MeasuringTolerance tolerance)

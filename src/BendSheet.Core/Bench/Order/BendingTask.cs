@@ -8,7 +8,7 @@ namespace BendSheet.Core.Bench.Order;
 /// <summary>What has to be bent, and what the tools need for it.</summary>
 /// <param name="Places">Of the bends along the still straight tube.</param>
 /// <param name="BareFrom">Where the tube becomes free for the tool, from the cut end of A.</param>
-/// <param name="BareTo">Where it stops being so.</param>
+/// <param name="BareTo">Where it stops being free.</param>
 /// <param name="HeldAtA">Straight tube that each bend needs held from A.</param>
 /// <param name="HeldAtB">What it needs held from B.</param>
 /// <param name="MostReach">How far the centreline may swing at each bend; null where the file does not say what is round the tool.</param>

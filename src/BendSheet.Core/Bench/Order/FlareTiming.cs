@@ -17,7 +17,7 @@ public readonly record struct FlareTiming(bool FlaredFirst, Length Taken)
     /// <param name="end">What is put on it.</param>
     /// <param name="straight">What stays straight between the finished end and the bend next to it.</param>
     /// <returns>
-    /// Never none that could be made: after the bends the flaring bar must find its straight; before them nothing may be left to trim,
+    /// Only ways that can be made: after the bends the flaring bar must find its straight; before them nothing may be left to trim,
     /// and the hardware stays between flare and bend. Empty where neither holds.
     /// </returns>
     public static IEnumerable<FlareTiming> Choices(TubeEnd which, LineEnd end, Length straight)

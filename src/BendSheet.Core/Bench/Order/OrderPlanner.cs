@@ -107,7 +107,7 @@ internal static class OrderPlanner
         FlareTiming.Choices(which, end, straight).Where(way => way.FlaredFirst == flaredFirst).Select(way => (FlareTiming?)way)
             .FirstOrDefault();
 
-    /// <summary>From A to B, held from A: the order that figures are given for where none works.</summary>
+    /// <summary>From A to B, held from A: the order whose figures are given where none can be worked in.</summary>
     public static OrderOfWork FromA(RouteLayout layout, SweepReach swings) => new(
         [.. layout.Bends.Select(
             (_, i) => new BendStep(

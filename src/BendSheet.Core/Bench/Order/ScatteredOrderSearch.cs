@@ -6,7 +6,7 @@ namespace BendSheet.Core.Bench.Order;
 
 /// <summary>
 /// Every order of work there is, also those that start at several bends at once and join what is bent later: dynamic programming over which
-/// bends are made (Bellman 1957), exact for the order with the least <see cref="OrderCost"/>. For lines that no order works outwards on.
+/// bends are made (Bellman 1957), exact for the order with the least <see cref="OrderCost"/>. For lines that no outward order can make.
 /// </summary>
 internal sealed class ScatteredOrderSearch : IOrderSearch
 {

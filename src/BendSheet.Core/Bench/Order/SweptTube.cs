@@ -54,7 +54,7 @@ internal sealed class SweptTube(BendLayout own, Length ownTube, Angle pull, IRea
     }
 
     /// <summary>
-    /// The arm as points along it, all of its bends made, before the bend is made: straights between them, but on made bends.
+    /// Points along the arm, all of its bends made, before the sweep: between two points it is straight, but on made bends.
     /// </summary>
     public IReadOnlyList<Vector3D> Points()
     {

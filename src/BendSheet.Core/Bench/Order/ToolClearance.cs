@@ -41,7 +41,7 @@ internal sealed class ToolClearance
     public Length Beyond(int side) => Length.FromMillimetres(_pieces.Max(piece => Math.Max(side * piece.From.Z, side * piece.To.Z)));
 
     /// <summary>
-    /// How near tube that lies behind a bend comes to the former's axis where it is level with the tool or beyond it on one side; null
+    /// How near tube beyond a made bend comes to the former's axis where it is level with the tool or beyond it on one side; null
     /// where none comes nearer than the tool's own reach.
     /// </summary>
     /// <param name="side">1 or -1, as above.</param>

@@ -4,7 +4,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Bench.Rules;
 
-/// <summary>The tool stops before the bend is made; or makes it, but not the little more that the tube comes back.</summary>
+/// <summary>The tool stops before the bend is made; or it makes the bend, but not the little more that the pull needs.</summary>
 public static class BendBeyondTool
 {
     /// <summary>The rule.</summary>

@@ -4,8 +4,8 @@ using BendSheet.Core.Templates;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// The tool's radius is smaller than the file says the tube stands: it flattens or kinks. A warning; an error where the radius to the
-/// centreline is not even half the tube's diameter, which no tube can follow.
+/// The tool's radius is smaller than the file says the tube can take: it flattens or kinks. A warning; an error where the radius to the
+/// centreline is not more than half the tube's diameter, which no tube can follow.
 /// </summary>
 public static class BendTooTight
 {

@@ -17,7 +17,7 @@ public static class ClipsFarApart
     private const string Published = "MIL-H-8891A, Table II,";
     private const string Remembered = "FAA-H-8083-30, Table 7-5 (from memory, check),";
 
-    /// <summary>A metric size that is sold for an inch size, such as 4.75 mm for 3/16 in, is meant by it.</summary>
+    /// <summary>A metric size that is sold for an inch size counts as that size, such as 4.75 mm for 3/16 in.</summary>
     private const double SameSizeMm = 0.05;
 
     /// <summary>Inches.</summary>

@@ -6,7 +6,7 @@ namespace BendSheet.Core.Bench.Rules;
 /// <summary>Every limit that can be checked before the line has a shape.</summary>
 public static class LayoutRules
 {
-    /// <summary>What does not hold, in the order of the tube.</summary>
+    /// <summary>What does not hold, rule by rule.</summary>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout) =>
     [
         .. LegTooShort.Check(template, layout),

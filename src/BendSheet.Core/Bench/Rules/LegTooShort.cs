@@ -16,7 +16,7 @@ public static class LegTooShort
         RuleSubject.Making,
         "A bend on the tool's radius starts before its corner; two near bends can need more tube than lies between them.");
 
-    /// <summary>A finding at each leg that has less than nothing left between its bends.</summary>
+    /// <summary>A finding at each leg that is too short for its bends.</summary>
     /// <remarks>The two slopes of a saddle are alike, and are one finding.</remarks>
     public static IEnumerable<Finding> Check(LineTemplate template, RouteLayout layout)
     {

@@ -18,8 +18,8 @@ public static class MeetsItself
         "Two stretches of a line cannot be in the same place; the thinner wire may have passed there.");
 
     /// <summary>
-    /// Less than this is touching, which the hands bring about by themselves. The turns of a close-wound coil stand askew, so that their
-    /// centrelines are nearer than the pitch by a few hundredths.
+    /// An overlap of less than this is touching, which hands put right without being told. The turns of a close-wound coil stand askew, so
+    /// that their centrelines are nearer than the pitch by a few hundredths.
     /// </summary>
     private static Length Touching => Length.FromMillimetres(0.1);
 

@@ -20,7 +20,7 @@ public static class NearlyU
         RuleSubject.Making,
         "Just short of 180° the corner lies far out, and a bend on a radius other than the wire's moves a long way along its legs.");
 
-    /// <summary>Common practice, no source: what a hand calls a U-bend and a protractor does not tell from one by much.</summary>
+    /// <summary>Common practice, no source: what people call a U-bend and a protractor can hardly tell from one.</summary>
     private static Angle From => Angle.FromDegrees(175);
 
     /// <summary>

@@ -9,8 +9,7 @@ namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
 /// A hand bender holds straight tube on one side of the bend and sweeps straight tube on the other. A bend too near to one that is made
-/// already, or to a finished end with its hardware on, cannot be made. Whatever is made last must find its room, so some lines have no
-/// order.
+/// already, or to a finished end with its hardware on, cannot be made. The last bend needs its room too, so some lines have no order.
 /// </summary>
 public static class NoOrder
 {
@@ -20,7 +19,7 @@ public static class NoOrder
         RuleSubject.Making,
         "A hand bender needs straight tube to hold on one side and to sweep on the other, beside whatever is made already.");
 
-    /// <summary>Why a line cannot be made in any order; silent where what is wrong with its ends was said already.</summary>
+    /// <summary>That a begun line, aimed anew, cannot be finished in the order of work that it was begun in.</summary>
     internal static IEnumerable<Finding> Begun(RouteLayout layout, int bend) =>
     [
         Rule.Error(
@@ -29,6 +28,7 @@ public static class NoOrder
                 + "the flaring bar, in the order of work that the line was begun in: make the piece again"),
     ];
 
+    /// <summary>Why a line cannot be made in any order; silent where what is wrong with its ends was said already.</summary>
     internal static IEnumerable<Finding> Why(LineTemplate template, RouteLayout layout, StraightTube tube, SweepReach swings)
     {
         var waysAtA = Ways(TubeEnd.A, template.From, layout.Legs[0].StraightLeft);

@@ -6,8 +6,8 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// Plain copper and aluminium are not for brake lines (a classic-car brake plumbing article). Copper-nickel is neither. The message does
-/// not name the line, so that lines of one tube say it once.
+/// Plain copper and aluminium are not for brake lines (a classic-car brake plumbing article). Copper-nickel is neither of these. The
+/// message does not name the line, so that lines of one tube say it once.
 /// </summary>
 public static class NotForBrakes
 {

@@ -6,7 +6,7 @@ namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
 /// Tube bent by hand comes back a few degrees. A pull that goes much further comes from a test that was typed wrongly, or from a line
-/// through tests that was prolonged too far; on the bench it would spoil the tube.
+/// through tests that was extended too far; on the bench it would spoil the tube.
 /// </summary>
 public static class PullDoubtful
 {

@@ -5,8 +5,8 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Bench.Rules;
 
 /// <summary>
-/// A bend of 180° or more begins and ends where the wire has it along its legs, so these lie further or less far apart
-/// than the wire's. Never silently.
+/// A bend of 180° or more begins and ends where the wire has it along its legs, so the legs come out further apart or closer together than
+/// the wire's. Never silently.
 /// </summary>
 /// <remarks>Chord of an arc, 2·R·|sin(bend/2)|: for a U-bend twice the radius.</remarks>
 public static class SpreadChanged

@@ -16,8 +16,8 @@ public static class TubeAgainstItself
             return [];
         }
 
-        // Between the tube and the inside of its tightest bend: nothing is an approach there. A radius that no tube can follow is another
-        // rule's.
+        // The room inside the tightest bend, whose own two sides are no approach. A radius that no tube can follow is another rule's
+        // subject.
         var diameter = template.Tube.OutsideDiameter;
         var radius = layout.Bends.Min(bend => bend.Radius);
         var clearance = radius - (0.5 * diameter);

@@ -15,8 +15,8 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
     private const int Refinements = 8;
 
     /// <summary>
-    /// What a change costs, in its scatter, beside parts of what is wanted: the way between A and B should stay where it was measured, and
-    /// a tenth of what is wanted is near enough.
+    /// What a change costs, in its scatter, against what is off, in parts of what is wanted: the way between A and B should stay where it
+    /// was measured, and a tenth of what is wanted is near enough.
     /// </summary>
     private const double Cost = 2e-3;
 
@@ -34,7 +34,7 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
         int[] free = [.. Enumerable.Range(0, errors.Length).Where(i => IsFree(whole.Errors[i], piece))];
         if (free.Length == 0)
         {
-            // Only a coil is left, whose bends nobody makes otherwise.
+            // Only a coil is left, whose bends nobody changes.
             return null;
         }
 
@@ -83,7 +83,7 @@ public sealed record AimedAnew(LineTemplate Template, Length Miss, Angle Askew)
     /// <summary>Further than so many deviations in one go the first order is not to be believed.</summary>
     private const double MostAtOnce = 8;
 
-    /// <summary>A bend that is not made can be made otherwise, and a roll that one of its two bends still has to come to.</summary>
+    /// <summary>What can still change: a bend not made yet, its mark, and a roll between two bends that are not both made.</summary>
     private static bool IsFree(PieceError error, BentPiece piece) => error.Kind switch
     {
         PieceErrorKind.Bend or PieceErrorKind.Mark => !piece.IsMade(error.Bend),

@@ -6,7 +6,7 @@ using BendSheet.Core.Workshop;
 
 namespace BendSheet.Core.Survey.Pieces;
 
-/// <summary>What can come out otherwise than the sheet has it.</summary>
+/// <summary>What can come out different from the sheet.</summary>
 internal enum PieceErrorKind
 {
     /// <summary>What a bend turned.</summary>
@@ -31,7 +31,7 @@ internal enum PieceErrorKind
 /// <param name="Scatter">One standard deviation, in millimetres or radians.</param>
 internal readonly record struct PieceError(PieceErrorKind Kind, int Bend, double Scatter);
 
-/// <summary>A tube as it was bent, as a function of what may have come out otherwise than the sheet has it.</summary>
+/// <summary>A tube as it was bent, as a function of what may have come out different from the sheet.</summary>
 /// <remarks>
 /// A bend that is turned further takes its tube from the side that is swept, since it starts where the held side does: motion of a rigid
 /// body about the end of the bend on the swept side.

@@ -13,7 +13,7 @@ namespace BendSheet.Core.Survey.Pieces;
 /// from.</remarks>
 internal sealed class CorrectionSearch
 {
-    /// <summary>More than three bends that are put right one after the other are a new piece.</summary>
+    /// <summary>Where more than three bends would have to be put right, a new piece is made.</summary>
     private const int MostSteps = 3;
 
     /// <summary>So many sets of one size are looked at further.</summary>
@@ -21,7 +21,7 @@ internal sealed class CorrectionSearch
 
     private const int Refinements = 5;
 
-    /// <summary>What an angle costs, for each radian, beside parts of what is wanted: enough to settle what would else be open.</summary>
+    /// <summary>What an angle costs, for each radian, against what is off, in parts of what is wanted: to settle what is open.</summary>
     private const double Cost = 0.02;
 
     /// <summary>A bend is not opened or closed by more, nor a straight twisted. Common practice, no source.</summary>
@@ -86,8 +86,8 @@ internal sealed class CorrectionSearch
     private bool IsNear(Try one) => one.Miss <= _wanted.Miss.Millimetres && one.Askew <= _wanted.Askew.Radians;
 
     /// <summary>
-    /// How far off B comes to lie in the mean square, in millimetres, where each bend is moved until a tape reads right: what hands and
-    /// tape make of it counts for more than how far a bend is moved.
+    /// The mean square of how far off B comes to lie, in mm², where each bend is moved until a tape reads right: what hands and tape make
+    /// of it counts for more than how far a bend is moved.
     /// </summary>
     private double Sureness(Try one)
     {

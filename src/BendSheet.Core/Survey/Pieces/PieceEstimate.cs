@@ -26,7 +26,7 @@ internal sealed class PieceEstimate
     /// <summary>Less than this, in millimetres or radians, changes nothing.</summary>
     private const double Converged = 1e-5;
 
-    /// <summary>Hands as steady as a part of what is known of them, and as unsteady.</summary>
+    /// <summary>How steady the hands may have been: factors on their scatter, all of them tried.</summary>
     private static readonly double[] Steadiness = [0.1, 0.35, 1, 2];
 
     private readonly Matrix<double> _covariance;

@@ -16,7 +16,7 @@ namespace BendSheet.Core.Survey.Pieces;
 public sealed record PieceReading(
     PieceQuantity Quantity, string Name, double Measured, double Expected, double Within, SourcePosition At)
 {
-    /// <summary>Measured less expected; of an angle the nearest way round.</summary>
+    /// <summary>Measured minus expected; of an angle the nearest way round.</summary>
     public double Residual => Quantity.IsAngle
         ? Math.IEEERemainder(Measured - Expected, 2 * Math.PI)
         : Measured - Expected;
@@ -25,7 +25,7 @@ public sealed record PieceReading(
 /// <summary>A mistake that would explain what was measured. In millimetres or radians.</summary>
 /// <param name="Kind">What.</param>
 /// <param name="Bend">The number of the bend; 0 for an end and for a misread measurement.</param>
-/// <param name="Size">Further, clockwise, towards B or longer is more; of a misread measurement what it was read too much.</param>
+/// <param name="Size">Above zero: further, clockwise, towards B or longer; of a misread measurement how much too large it was read.</param>
 /// <param name="Within">One standard deviation of the size.</param>
 /// <param name="Misread">The name of the measurement; null for anything else.</param>
 public sealed record PieceMistake(PieceCauseKind Kind, int Bend, double Size, double Within, string? Misread)
@@ -72,7 +72,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     public AimedAnew? Aimed { get; private init; }
 
     /// <summary>
-    /// By the trial fit the port lies less than nothing aside of A's straight, which no place does: it was read or typed wrongly.
+    /// By the trial fit the port would lie aside of A's straight by less than zero, which cannot be: it was read or typed wrongly.
     /// </summary>
     public bool IsPortNowhere { get; private init; }
 
@@ -86,7 +86,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
     /// <param name="template">With it.</param>
     /// <param name="layout">What was aimed at.</param>
     /// <param name="held">The end that was held at each bend.</param>
-    /// <returns>Null where nothing was measured, nothing is bent, or more than is looked at together.</returns>
+    /// <returns>Null where nothing was measured, or the line has no bend or more than <see cref="MostBends"/>.</returns>
     public static PieceInHand? Of(LineTemplate template, RouteLayout layout, ImmutableArray<TubeEnd> held)
     {
         if ((template.Checks.IsEmpty && template.TrialFit is null)
@@ -165,7 +165,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
             };
         }
 
-        /// <summary>An explanation leaves no more than readings are off, and nobody bends or marks quite so wrongly.</summary>
+        /// <summary>Whether it leaves no more than readings may be off, and its mistake is no larger than people make.</summary>
         private static bool Explains(Explained best, List<WeighedPiece> weighed)
         {
             if (best.Cause is { Way: [var (error, _), ..] } cause
@@ -240,7 +240,7 @@ public sealed record PieceInHand(ImmutableArray<PieceReading> Readings)
             };
         }
 
-        /// <summary>What the two explanations differ most in, for what can be read of it.</summary>
+        /// <summary>What the two explanations differ most in, in standard deviations of the reading.</summary>
         private TellingMeasurement? Telling(PiecePlaces first, PiecePlaces second)
         {
             var taken = Measured.Select(check => check.Quantity).ToHashSet();

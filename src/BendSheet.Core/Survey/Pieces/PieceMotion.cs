@@ -4,8 +4,8 @@ using BendSheet.Core.Templates;
 namespace BendSheet.Core.Survey.Pieces;
 
 /// <summary>
-/// How a piece moves with one of its errors, in millimetres for each millimetre or radian of it: nothing before the bend that is out, the
-/// back of that bend as it does, and everything beyond like something rigid.
+/// How a piece moves with one of its errors, in millimetres for each millimetre or radian of it: nothing before the bend that is out moves,
+/// its back moves as given, and everything beyond moves as a rigid body.
 /// </summary>
 /// <param name="Place">Of the bend, as in <see cref="PiecePlaces.Touched"/>; of an end the end's.</param>
 /// <param name="OfBack">How the back of that bend moves, or the face of that end.</param>
@@ -14,7 +14,7 @@ namespace BendSheet.Core.Survey.Pieces;
 internal readonly record struct PieceMotion(int Place, Vector3D OfBack, Twist Beyond, PieceError Error)
 {
     /// <summary>How a quantity changes, in millimetres or radians.</summary>
-    /// <param name="quantity">Its places are there.</param>
+    /// <param name="quantity">Its places must exist.</param>
     /// <param name="places">Of the piece.</param>
     public double Of(PieceQuantity quantity, PiecePlaces places)
     {

@@ -100,7 +100,7 @@ public static class PieceRules
                 continue;
             }
 
-            // From the middle of a face to the outside of a bend it is half a diameter more than along the centreline.
+            // The back of a bend is half a diameter outside the centreline, so between two backs it is at most a diameter more.
             var along = Along(layout, check.Quantity.To) + (-1 * Along(layout, check.Quantity.From)) + template.Tube.OutsideDiameter;
             var most = along + Length.FromMillimetres(Sure * (check.Within ?? PieceWeighing.Tape(template)));
             if (Length.FromMillimetres(check.Value) > most)
@@ -250,7 +250,7 @@ public static class PieceRules
         (true, _, false) => $"the port lies {Mm(gap.Left.Millimetres)} less far aside than B",
     };
 
-    /// <summary>A gap of less, in millimetres, nobody sees.</summary>
+    /// <summary>Nobody sees a gap of less, in millimetres.</summary>
     private const double Level = 0.5;
 
     private static string Reading(PieceReading one, int bends) => one.Quantity.IsAngle

@@ -21,7 +21,7 @@ internal static class PieceWeighing
     /// <summary>A roll by protractor, which has no edge to lie on. Common practice, no source.</summary>
     private static readonly Angle ProtractorOfRoll = Angle.FromDegrees(2);
 
-    /// <summary>Of a distance on the piece, in millimetres.</summary>
+    /// <summary>One standard deviation of a distance on the piece, in millimetres.</summary>
     public static double Tape(LineTemplate template) => (template.Tolerance?.Tape ?? CommonTape).Millimetres;
 
     /// <summary>One standard deviation of a quantity, in millimetres or radians; the straight edge's grows with reach.</summary>

@@ -13,7 +13,7 @@ internal sealed record PortWatch(ImmutableArray<int> Order, ImmutableArray<bool>
 {
     /// <summary>The best of all orders and gaps.</summary>
     /// <param name="moves">For each bend how far B moves ahead and aside, in millimetres for each radian; at most three.</param>
-    /// <param name="least">A gap shows a bend that moves it by so much.</param>
+    /// <param name="least">A gap shows a bend that moves it by so much, in millimetres for each radian.</param>
     /// <returns>Null where a bend shows in neither gap.</returns>
     public static PortWatch? Of(ImmutableArray<double[]> moves, double least)
     {
