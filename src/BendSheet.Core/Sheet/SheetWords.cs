@@ -53,7 +53,7 @@ public static class SheetWords
         return $"{sheet.Line}, continued – cut length {sheet.CutLength.Main}";
     }
 
-    /// <summary>The clips, with the sign that stands for them in the drawing.</summary>
+    /// <summary>The clips, with the symbol that stands for them in the drawing.</summary>
     public static string Clips(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
