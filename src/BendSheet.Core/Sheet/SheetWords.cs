@@ -60,7 +60,7 @@ public static class SheetWords
         return $"Clips (triangles): {string.Join(' ', sheet.Clips)}";
     }
 
-    /// <summary>By which a page of the line is told from one of another version of it.</summary>
+    /// <summary>The number by which a page of the line is told from one of another version of it.</summary>
     public static string Fingerprint(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
