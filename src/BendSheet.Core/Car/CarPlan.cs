@@ -39,7 +39,7 @@ public sealed class CarPlan
     /// <summary>As typed and understood.</summary>
     public MeasuredCar Measured { get; }
 
-    /// <summary>All of the file's findings, and those of the lines asked for, in the order of the file.</summary>
+    /// <summary>The file's findings that concern the lines asked for, and those of these lines, in the order of the file.</summary>
     public ImmutableArray<Finding> Findings { get; }
 
     /// <summary>What the findings come to.</summary>
@@ -55,7 +55,7 @@ public sealed class CarPlan
     public bool IsWhole => _wanted.Count == 0;
 
     /// <summary>
-    /// The lines whose sheets can be printed: those with nothing against them. A mistake in the plumbing at no line's own end stops no
+    /// The lines whose sheets can be printed: those with nothing against them. A plumbing mistake that is not at a line's own end stops no
     /// sheet.
     /// </summary>
     public IEnumerable<SolvedLine> Printable => Lines.Where(line => line.Plan is not null && line.Findings.Verdict() == Verdict.Good);
@@ -132,7 +132,7 @@ public sealed class CarPlan
             .. rough.SelectMany(line => line.Findings),
         ];
 
-        // A line and its mirror image can have the same fault in the same rows.
+        // Distinct, because a line and its mirror image can have the same fault in the same rows.
         List<Finding> ofCar = wanted.Count == 0 && !isWrong ? [.. plumbing.OfCar, .. BleederLow.Check(network), .. room.OfCar] : [];
         var findings = ofLines.Concat(ofCar).Distinct().InFileOrder().ToImmutableArray();
         return new(car, findings, wanted)
@@ -145,7 +145,7 @@ public sealed class CarPlan
         };
     }
 
-    /// <summary>Lines that were not asked for have their places too, where any have.</summary>
+    /// <summary>The lines to hold against each other: those not asked for too, unless no line asked for has a place.</summary>
     private static IEnumerable<SolvedLine> OnCar(MeasuredCar car, List<SolvedLine> solved, IReadOnlyCollection<string> wanted)
     {
         if (!solved.Exists(line => line.Template.HasPlace) || wanted.Count == 0)
@@ -298,10 +298,10 @@ public sealed class CarPlan
         ];
     }
 
-    /// <summary>The lines are enough for a cover: what there is to say of one alone stands on its sheet.</summary>
+    /// <summary>There are enough lines for a cover: what is to be said of one line alone is on its sheet.</summary>
     public bool HasCover => Printable.Count() + RoughLines.Length + NotPrinted.Count() > 1;
 
-    /// <summary>The cover of these lines. Of some lines of a file, or of a file with a mistake, the stock says nothing.</summary>
+    /// <summary>The cover of these lines. For some lines of a file, or for a file with a mistake, it says nothing of the stock.</summary>
     /// <param name="notation">How lengths are shown; null as the file has them.</param>
     public CoverContent Cover(LengthNotation? notation = null)
     {

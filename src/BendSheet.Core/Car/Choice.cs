@@ -20,7 +20,7 @@ public static class Choice
     public static bool Asks(this IReadOnlyCollection<string> wanted, string name) =>
         wanted.Count == 0 || wanted.Contains(name, StringComparer.Ordinal);
 
-    /// <summary>What is wrong with the file beside the lines that were asked for.</summary>
+    /// <summary>A mistake in the file that does not concern the lines asked for.</summary>
     public static Rule WrongElsewhere { get; } = new(
         "wrong-elsewhere",
         RuleSubject.File,
@@ -28,7 +28,7 @@ public static class Choice
 
     /// <summary>
     /// The findings of the file that concern what was asked for: all of them where nothing was, and otherwise those of the lines, with a
-    /// note of how many mistakes there are beside.
+    /// note of how many mistakes there are elsewhere.
     /// </summary>
     public static IEnumerable<Finding> OfFile(MeasuredCar car, IReadOnlyCollection<string> wanted)
     {
@@ -73,7 +73,7 @@ public static class Choice
         return ([.. car.Benders.Where(bender => wanted.Asks(bender.Name))], [.. findings]);
     }
 
-    /// <summary>Where the file itself is wrong the name may be there and unreadable: then that is what has to be said.</summary>
+    /// <summary>Where the file itself is wrong, the name may be there and unreadable: then that is what has to be said.</summary>
     private static IEnumerable<string> Unknown(MeasuredCar car, IReadOnlyCollection<string> wanted, List<string> known) =>
         wanted.Count == 0 || car.Findings.Verdict() == Verdict.WrongFile ? [] : wanted.Except(known, StringComparer.Ordinal);
 }

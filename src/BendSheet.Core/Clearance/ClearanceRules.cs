@@ -9,7 +9,7 @@ namespace BendSheet.Core.Clearance;
 /// <param name="OfCar">What concerns no line alone.</param>
 public sealed record ClearanceFindings(ILookup<string, Finding> OfLines, ImmutableArray<Finding> OfCar);
 
-/// <summary>Rules about the room between lines. Warnings all of them: places on the car are known to some millimetres.</summary>
+/// <summary>Rules about the room between lines. All are warnings: places on the car are known only to some millimetres.</summary>
 public static class ClearanceRules
 {
     /// <summary>Further ones would only hide the first.</summary>

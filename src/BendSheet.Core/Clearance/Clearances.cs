@@ -6,7 +6,7 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Clearance;
 
 /// <summary>Lines whose places on the car are known, held against each other and against the zones that have to stay clear.</summary>
-/// <param name="Approaches">Too near, by the place in the file of the line that comes later; the nearest place of each pair.</param>
+/// <param name="Approaches">Too near: pairs of lines by where the later one was typed, then zones; each at its nearest place.</param>
 /// <param name="Looked">How many lines have a known place.</param>
 /// <param name="IsWhole">Every pair was looked at; false where so many lie in one place that it would take too long.</param>
 public sealed record Clearances(ImmutableArray<Approach> Approaches, int Looked, bool IsWhole)
@@ -44,8 +44,8 @@ public sealed record Clearances(ImmutableArray<Approach> Approaches, int Looked,
     }
 
     /// <summary>
-    /// Swept along the car, those that begin at one place in the order of the file: only lines that lie beside each other on the way are
-    /// held against each other.
+    /// A sweep along X; lines that begin at one X stay in the order of the file. Only lines that overlap along X, or nearly do, are held
+    /// against each other.
     /// </summary>
     private static bool Lines(List<PlacedLine> placed, Length between, List<Approach> found, ref long work)
     {
@@ -114,7 +114,7 @@ public sealed record Clearances(ImmutableArray<Approach> Approaches, int Looked,
         return true;
     }
 
-    /// <summary>A line with its boxes; without the ends in common with another line they are made when asked for.</summary>
+    /// <summary>A line with its boxes; those without the ends shared with another line are made when asked for.</summary>
     private sealed class PlacedLine(SolvedLine line, int order)
     {
         private readonly TubeBoxes?[] _without = new TubeBoxes?[4];

@@ -141,7 +141,7 @@ public static class BleederLow
     public static Rule Rule { get; } = new(
         "bleeder-low", RuleSubject.Making, "Air above a bleed screw stays in its part, and a brake with air in it does not brake.");
 
-    /// <summary>A warning at the place of each; silent where heights are not known.</summary>
+    /// <summary>A warning for each such part, at its highest bleed screw; silent where heights are not known.</summary>
     public static IEnumerable<Finding> Check(PipeNetwork network)
     {
         foreach (var part in network.Car.Parts)

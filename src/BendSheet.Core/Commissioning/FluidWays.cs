@@ -7,7 +7,7 @@ namespace BendSheet.Core.Commissioning;
 
 /// <summary>How long the pieces of a network are, and what they hold.</summary>
 /// <param name="Length">Of a line from end to end, of a hose; null where nobody knows.</param>
-/// <param name="Bore">Inside diameter of a line; null where nobody said the wall, and of a hose.</param>
+/// <param name="Bore">Inside diameter of a line; null for a hose, and where nobody said the wall.</param>
 /// <param name="IsRough">The line has only a rough length.</param>
 public sealed record PieceSize(Length? Length, Length? Bore, bool IsRough);
 
@@ -21,17 +21,17 @@ internal sealed class FluidWays
     {
     }
 
-    /// <summary>Every piece that hangs on this circuit, in the order it is reached.</summary>
+    /// <summary>Every line and hose that hangs on this circuit, in the order they are reached.</summary>
     public List<Connection> Pieces { get; } = [];
 
-    /// <summary>A part's nearest inside that the fluid reaches; null where it does not.</summary>
+    /// <summary>The shortest way to a part; null where the fluid does not reach it.</summary>
     public Reached? To(Part part) => part.Ports.Select(port => _reached.GetValueOrDefault((part.Name, Inside(part, port))))
         .OfType<Reached>().MinBy(reached => reached.Millimetres);
 
     /// <summary>All ways from one circuit.</summary>
     /// <param name="uses">What goes to each port.</param>
     /// <param name="master">The part with the pressure.</param>
-    /// <param name="circuit">Of several the one; null where it has one.</param>
+    /// <param name="circuit">Which one of its circuits; null where it has only one.</param>
     /// <param name="sizes">Of lines and hoses.</param>
     public static FluidWays From(
         ILookup<(string Part, string Port), PortUse> uses, Part master, string? circuit, Func<Connection, PieceSize> sizes)

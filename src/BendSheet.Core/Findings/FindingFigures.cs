@@ -24,7 +24,7 @@ public static class FindingFigures
     public static string Wall(Length wall) =>
         string.Create(CultureInfo.InvariantCulture, $"{wall.Millimetres:0.00} mm ({wall.Inches:0.000} in)");
 
-    /// <summary>Nought from below has a minus sign of its own, which adding nought takes away.</summary>
+    /// <summary>Zero rounded from below is negative zero, which prints a minus sign; adding zero takes it away.</summary>
     private static string Figure(Length length, Func<double, double> round) => string.Create(
         CultureInfo.InvariantCulture,
         $"{(round(length.Millimetres * 10) + 0) / 10:0.0} mm ({(round(length.Inches * 1000) + 0) / 1000:0.000} in)");

@@ -13,8 +13,8 @@ public static class NearestWord
     /// The known word with the fewest slips (a letter wrong, too many, missing, or two neighbours exchanged: the optimal string alignment
     /// distance). Upper and lower case count as equal. Of equally near words the first.
     /// </summary>
-    /// <returns>Null when even the nearest has more slips than a third of the typed word's letters; one slip is always allowed, but not in
-    /// nothing.</returns>
+    /// <returns>Null when even the nearest has more slips than a third of the typed word's letters; one slip is always allowed, except in
+    /// an empty word.</returns>
     public static string? Among(string typed, IEnumerable<string> known)
     {
         ArgumentNullException.ThrowIfNull(typed);

@@ -21,7 +21,7 @@ public sealed record FlareSize(Flare Flare, Length TubeSize, Length Smallest, Le
 
     /// <summary>
     /// Every row, one for each flare and size. For 37° both publications have 1/4 to 1/2 in: the aircraft's narrower limits lie inside the
-    /// others, so they do for both.
+    /// others, so they serve both.
     /// </summary>
     public static ImmutableArray<FlareSize> All { get; } =
     [

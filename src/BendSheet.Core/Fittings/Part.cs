@@ -6,7 +6,7 @@ namespace BendSheet.Core.Fittings;
 /// <summary>A place of a part where something is screwed on.</summary>
 /// <param name="Name">The person's own word, or the trade's.</param>
 /// <param name="Spec">Thread and seat, as far as they are known.</param>
-/// <param name="Circuit">Of several circuits through one part the one that this port belongs to.</param>
+/// <param name="Circuit">The circuit that this port belongs to, where several go through the part.</param>
 public sealed record Port(string Name, PortSpec Spec, string? Circuit)
 {
     /// <summary>Where it lies on the car; null where nobody said.</summary>

@@ -44,7 +44,7 @@ public enum PartKind
     /// <summary>Moves fuel.</summary>
     Pump,
 
-    /// <summary>Cleans it.</summary>
+    /// <summary>Cleans fuel.</summary>
     Filter,
 
     /// <summary>Closes a port.</summary>
@@ -57,7 +57,7 @@ public enum PartKind
 /// <summary>How kinds are written, and the ports they have where the trade has no doubt about them.</summary>
 public static class PartKinds
 {
-    /// <summary>What a port is called into which a bleed screw goes.</summary>
+    /// <summary>The name of a port that takes a bleed screw.</summary>
     public const string Bleeder = "bleeder";
 
     /// <summary>Every kind with the word a file has for it.</summary>

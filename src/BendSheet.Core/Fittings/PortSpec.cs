@@ -5,7 +5,7 @@ namespace BendSheet.Core.Fittings;
 /// <summary>What a port, or the end of a hose, is. What nobody has said is null, and is not compared with anything.</summary>
 /// <param name="Thread">The nut's or the screw's.</param>
 /// <param name="Seat">What seals it.</param>
-/// <param name="Source">Where the thread stands, where it was named by a standard and not typed.</param>
+/// <param name="Source">What gives the thread, where the port was named by a standard and its thread not typed.</param>
 public sealed record PortSpec(ScrewThread? Thread, Seat? Seat, PublishedSource? Source)
 {
     /// <summary>Nobody has said what it is.</summary>

@@ -9,7 +9,7 @@ namespace BendSheet.Core.Fittings;
 /// <param name="Size">The tube's outside diameter; of a taper thread its nominal size.</param>
 /// <param name="Thread">The nut's.</param>
 /// <param name="Source">Where it stands.</param>
-/// <param name="Dash">Sixteenths of an inch of tube, by which aircraft fittings are called; 0 where they are not.</param>
+/// <param name="Dash">Sixteenths of an inch of tube, by which aircraft fittings are named; 0 where they are not.</param>
 public sealed record StandardPort(Seat Seat, Length Size, ScrewThread Thread, PublishedSource Source, int Dash = 0)
 {
     private static PublishedSource Aircraft { get; } = new("AN818 Rev 20, Figure 1", Confidence.Confirmed);

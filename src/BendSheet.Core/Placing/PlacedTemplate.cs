@@ -8,11 +8,11 @@ using BendSheet.Core.Units;
 namespace BendSheet.Core.Placing;
 
 /// <summary>
-/// A line between ports whose places on the car were typed. Its A is at the one, its straight there goes the way that port faces, and where
-/// the other port lies is measured beside the route as everything taped is: it is adjusted with the rest.
+/// A line between ports whose places on the car were typed. A is at one port, and its straight goes the way that port faces. Where the
+/// other port lies is measured beside the route, as everything taped is, and adjusted with the rest.
 /// </summary>
 /// <remarks>A port says no roll: a line that does not say itself how it lies is rolled in A until its B lies on the side of its port, as
-/// the hands do it.</remarks>
+/// one would do by hand.</remarks>
 public sealed record PlacedTemplate
 {
     /// <summary>B nearer than this to the line through A's straight leaves the roll open, in millimetres.</summary>
@@ -36,7 +36,7 @@ public sealed record PlacedTemplate
     /// <summary>Of the line with what its ports say of it; null where nothing can be adjusted.</summary>
     internal Surveying? Surveying { get; private init; }
 
-    /// <summary>Where the template of itself would end, less where its port lies; null where that cannot be compared.</summary>
+    /// <summary>Where the template by itself would end, minus where its port lies; null where that cannot be compared.</summary>
     public PortMiss? Miss { get; private init; }
 
     /// <summary>How far the template by itself may be off at B: one standard deviation; null where nobody knows.</summary>
@@ -115,13 +115,13 @@ public sealed record PlacedTemplate
             return null;
         }
 
-        // B lies turned by so much from the first bend's side, clockwise along the heading: the side lies as much before the port.
+        // B lies at this angle from the first bend's side, clockwise along the heading: the side is turned as far back from the port.
         var (sin, cos) = Math.SinCos(Math.Atan2(way.Z, way.Y));
         var aside = 1 / wanted.Norm * wanted;
         return new(default, heading, (cos * aside) - (sin * heading.Cross(aside)));
     }
 
-    /// <summary>Where B lies, by the ports: part by part on the car, or ahead and aside where only the heading is known, or how far off.
+    /// <summary>Where B lies, by the ports: along each axis of the car; ahead and aside where only the heading is known; or only how far.
     /// </summary>
     private IEnumerable<TapedMeasurement> Measured(Frame? start)
     {
@@ -154,7 +154,7 @@ public sealed record PlacedTemplate
             yield return Of(new(TapedKind.Distance, 0, last), way.Norm, 0);
         }
 
-        // What a port that faces a little askew does to it grows with the reach the other way.
+        // A port that faces a little askew moves this figure by that angle times the reach across it.
         TapedMeasurement Of(TapedQuantity quantity, double value, double reach) => new(quantity, Length.FromMillimetres(value), at)
         {
             Within = Length.FromMillimetres(Math.Sqrt(Square(within) + Square(PortLie.UsualAim.Radians * reach))),

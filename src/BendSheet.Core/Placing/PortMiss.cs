@@ -7,7 +7,7 @@ namespace BendSheet.Core.Placing;
 
 /// <summary>What a template and the places of its two ports disagree by.</summary>
 /// <param name="Distance">From where the template ends to where its port lies.</param>
-/// <param name="Beyond">Forward, left and up in millimetres, template less port; null where nobody knows how the line lies.</param>
+/// <param name="Beyond">Forward, left and up in millimetres, template minus port; null where nobody knows how the line lies.</param>
 /// <param name="Askew">Between the way the line comes and the way into its port; null where either is not known.</param>
 /// <param name="AskewAtA">Between the way the line says it leaves A and the way A's port faces; null where either is not known.</param>
 public sealed record PortMiss(Length? Distance, Vector3D? Beyond, Angle? Askew, Angle? AskewAtA)

@@ -16,11 +16,11 @@ public static class PortRules
         RuleSubject.Making,
         "Where template and car disagree one of them was measured wrongly, and the tube will not fit.");
 
-    /// <summary>A port faces another way than its line goes; words for ways are six, and ports stand between them (common practice, no
-    /// source).</summary>
+    /// <summary>Above this a port faces another way than its line goes: only six ways have words, and ports stand between them (common
+    /// practice, no source).</summary>
     private static Angle MostAskew { get; } = Angle.FromDegrees(15);
 
-    /// <summary>So many standard deviations are reached by one honest measurement of twenty.</summary>
+    /// <summary>In standard deviations: one honest measurement in twenty is as far off as this or further.</summary>
     private const double Unlikely = 2;
 
     /// <summary>At most one finding for each end.</summary>
@@ -68,7 +68,7 @@ public static class PortRules
             : $": {measure}, and correct what is wrong";
     }
 
-    /// <summary>What the places of two ports may be out together, and no less than the line has to fit to.</summary>
+    /// <summary>How far the places of two ports may be out together; never less than the fit that the line wants.</summary>
     private static Length Allowed(LineTemplate template)
     {
         var places = Unlikely * Math.Sqrt(PortsMayMiss(template));
@@ -101,7 +101,7 @@ public static class PortRules
     private static string Again(LineTemplate template) =>
         $"from {template.From.Port!.InWords} to {template.To.Port!.InWords} on the car, and A to B on the template";
 
-    /// <summary>Half of what they disagree by, as one standard deviation, is within reach of an honest measurement.</summary>
+    /// <summary>With half the miss as one standard deviation, the miss is within reach of an honest measurement.</summary>
     private static string OrWiden(PortMiss miss) => miss.Distance is { } distance
         ? $"; where a port was measured roughly, say so with `within: {Math.Ceiling(distance.Millimetres / Unlikely):0} mm` in its `at`"
         : string.Empty;

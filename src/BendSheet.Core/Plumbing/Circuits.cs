@@ -5,7 +5,7 @@ namespace BendSheet.Core.Plumbing;
 
 /// <summary>The master cylinder, or the circuit of it, that something has its pressure from.</summary>
 /// <param name="Master">Name of the master cylinder.</param>
-/// <param name="Circuit">Of several circuits the one; null where it has only one.</param>
+/// <param name="Circuit">Which one of its circuits; null where it has only one.</param>
 public sealed record PressureSource(string Master, string? Circuit)
 {
     /// <summary><c>master, circuit front</c>.</summary>
@@ -16,7 +16,7 @@ public sealed record PressureSource(string Master, string? Circuit)
 /// Which ports are joined by lines, hoses and parts. The pieces are taken in the order of the file, so that of two that together make a
 /// mistake the later one is named.
 /// </summary>
-/// <remarks>Union of disjoint sets. A reservoir joins nothing: in it the circuits part, and no pressure passes it.</remarks>
+/// <remarks>Union of disjoint sets. A reservoir joins nothing: the circuits separate in it, and no pressure passes it.</remarks>
 public sealed class Circuits
 {
     private readonly Dictionary<(string Part, string Inside), Set> _sets = [];

@@ -76,7 +76,7 @@ public sealed record Connection(ConnectionKind Kind, string Name, ConnectionEnd 
     /// <summary>A part in another one.</summary>
     public static Connection Of(ScrewedIn screwed)
     {
-        // What is compared is the port it sits in with its own: once, at that port.
+        // Its own port is compared with the port it sits in, once: at the port it sits in.
         var own = new ConnectionEnd(screwed.Own.InWords, screwed.Own.InWords, screwed.Own, PortSpec.Unknown, null, null);
         var into = new ConnectionEnd(screwed.Own.InWords, screwed.Into.InWords, screwed.Into, screwed.Own.Port.Spec, null, null);
         return new(ConnectionKind.ScrewedIn, screwed.Own.Part.Name, own, into, null, screwed.Into.Position);

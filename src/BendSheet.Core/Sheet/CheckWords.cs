@@ -10,7 +10,7 @@ public static class CheckWords
         return $"Check on the finished piece, in {sheet.Notation.UnitName}";
     }
 
-    /// <summary>Each distance, short: room to write is left behind it.</summary>
+    /// <summary>Each distance, short: room to write is left after it.</summary>
     public static IEnumerable<string> Distances(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);

@@ -24,13 +24,13 @@ public sealed record CoverContent
     /// <summary>Lines that were to be printed and have no sheet because of errors, in the order of the file.</summary>
     public ImmutableArray<MissingLine> Missing { get; init; } = [];
 
-    /// <summary>Of only some lines of a file the cut lengths, added up for each kind of tube.</summary>
+    /// <summary>For only some lines of a file: the cut lengths, added up for each kind of tube.</summary>
     public ImmutableArray<StockAmount> CutLengths { get; init; } = [];
 
-    /// <summary>Of the whole file each kind of tube.</summary>
+    /// <summary>For the whole file: each kind of tube.</summary>
     public ImmutableArray<StockTube> Tubes { get; init; } = [];
 
-    /// <summary>Of the whole file what the lines that are not made yet need.</summary>
+    /// <summary>For the whole file: what the lines that are not made yet need.</summary>
     public ImmutableArray<StockItem> Shopping { get; init; } = [];
 
     /// <summary>Of the tube to buy, in a sentence; null where nothing is bought or no price is known.</summary>
@@ -43,7 +43,7 @@ public sealed record CoverContent
     public IEnumerable<CoverLine> LinesOnPage =>
         [.. Lines.Where(line => line.Fingerprint is not null), .. Lines.Where(line => line.State == LineState.Rough)];
 
-    /// <summary>What stands on the page above the lines: who has only the paper must not take it for the whole car.</summary>
+    /// <summary>What stands on the page above the lines: a reader who has only the paper must not take it for the whole car.</summary>
     public IEnumerable<CoverSection> SectionsAbove => CoverSections.Above(this);
 
     /// <summary>What stands on the page below the lines, in this order.</summary>

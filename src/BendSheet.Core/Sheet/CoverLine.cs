@@ -21,7 +21,7 @@ public enum LineState
 /// <param name="EndA">Where it runs from.</param>
 /// <param name="EndB">Where it runs to.</param>
 /// <param name="Tube">Size and material.</param>
-/// <param name="CutLength">What to cut off, or about it where it is rough; null where nobody knows.</param>
+/// <param name="CutLength">What to cut off, or about how much where it is rough; null where nobody knows.</param>
 /// <param name="State">How far it is.</param>
 /// <param name="Fingerprint">Of its sheet; null where it has none.</param>
 public sealed record CoverLine(

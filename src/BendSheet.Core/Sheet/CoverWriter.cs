@@ -10,7 +10,7 @@ namespace BendSheet.Core.Sheet;
 /// <summary>Words and rounds what the cover says. Lengths are added up exactly and rounded once.</summary>
 public static class CoverWriter
 {
-    /// <summary>The cover of some lines of a file, of which the stock says nothing.</summary>
+    /// <summary>The cover of some lines of a file, without the stock.</summary>
     /// <param name="project">Empty where the file does not say.</param>
     /// <param name="lines">With plans, in the order of the file.</param>
     /// <param name="notation">How lengths are written.</param>

@@ -26,7 +26,7 @@ public static class Fingerprint
     {
         var text = new StringBuilder();
 
-        // What stood last was whether the line is made: without it every sheet that is printed already would have another number.
+        // The last value was once whether the line is made: without it every sheet that is printed already would have another number.
         Add(text, project, template.Name, template.Habit, notation.Imperial, notation.FractionsOf, false);
         var tube = template.Tube;
         Add(text, tube.OutsideDiameter, tube.Wall, tube.Material, tube.SmallestRadius);
@@ -98,7 +98,7 @@ public static class Fingerprint
         Add(text, template.TrialFit?.Ahead, template.TrialFit?.Aside);
     }
 
-    /// <summary>How sure figures are that say it themselves, in millimetres or radians.</summary>
+    /// <summary>One standard deviation of each figure that was typed with its own, in millimetres or radians.</summary>
     private static void AddDeviations(StringBuilder text, Route route)
     {
         var terms = route.Legs.Select(leg => leg.From).Concat(route.Bends.SelectMany(bend => new[] { bend.RotationFrom, bend.TurnFrom }));
@@ -136,7 +136,7 @@ public static class Fingerprint
 
         if (end.Port?.Port.Spec is { } port)
         {
-            // What does not fit there stands on the sheet.
+            // The sheet says so where the thread or the seat does not fit.
             Add(text, end.Fitting?.Thread?.InWords, port.InWords, port.Source?.InWords);
         }
     }

@@ -7,8 +7,8 @@ namespace BendSheet.Core.Sheet;
 
 /// <summary>
 /// How an end is flared, in the order of work: how far the tube stands out of the bar, how wide the flare comes out, and what it uses up.
-/// That far is the tool's own stop's to say, for its bar is countersunk (FAA-H-8083-30, p. 7-5), unless the file says how deep. Double and
-/// bubble flares fold the tube, which no simple geometry gives: the tool's gauge sets them.
+/// The tool's own stop sets how far it stands out, because its bar is countersunk (FAA-H-8083-30, p. 7-5), unless the file says how
+/// deep. Double and bubble flares fold the tube, which no simple geometry gives: the tool's gauge sets them.
 /// </summary>
 public static class FlareStep
 {
@@ -57,7 +57,7 @@ public static class FlareStep
             ? cone.StandOut(countersink)
             : null;
 
-    /// <summary>Beside the picture of the end in the bar: how far it stands out, or what says so.</summary>
+    /// <summary>Beside the picture of the end in the bar: how far it stands out, or what sets that.</summary>
     internal static string StandsOutInWords(Fitting fitting, Tube tube, LengthNotation notation) => fitting.Flare switch
     {
         Flare.None => string.Empty,

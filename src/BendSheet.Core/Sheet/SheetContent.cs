@@ -49,7 +49,7 @@ public sealed record SheetContent
     /// <summary>What a person must know before the first mark: warnings, and what the figures leave out.</summary>
     public required ImmutableArray<string> ReadFirst { get; init; }
 
-    /// <summary>Figures that were typed and are not used as they were, because other measurements say better; none where all are.</summary>
+    /// <summary>Typed figures that the adjustment changed; none where all are used as typed.</summary>
     public ImmutableArray<AdjustedFigure> Adjusted { get; init; } = [];
 
     /// <summary>How sure end B is; null where that is to be read first.</summary>

@@ -53,14 +53,14 @@ public static class SheetWords
         return $"{sheet.Line}, continued – cut length {sheet.CutLength.Main}";
     }
 
-    /// <summary>The clips, with the sign that stands for them in the drawing.</summary>
+    /// <summary>The clips, with the symbol that stands for them in the drawing.</summary>
     public static string Clips(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
         return $"Clips (triangles): {string.Join(' ', sheet.Clips)}";
     }
 
-    /// <summary>By which a page of the line is told from one of another version of it.</summary>
+    /// <summary>The number by which a page of the line is told from one of another version of it.</summary>
     public static string Fingerprint(SheetContent sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);

@@ -64,7 +64,7 @@ public static class SheetWriter
         };
     }
 
-    /// <summary>What is measured before cutting comes first; nothing more is where its tube is cut already.</summary>
+    /// <summary>What to measure before cutting comes first, unless the tube is cut already.</summary>
     private static IEnumerable<string> Order(SolvedLine line, LengthNotation notation)
     {
         var before = line is { Survey: { } survey, Template.IsCut: false } ? SurveyWords.BeforeCutting(survey, notation) : null;
@@ -103,7 +103,7 @@ public static class SheetWriter
     /// <summary>With an arrow from the held end to the tool, A lying on the left.</summary>
     private static string HeldInWords(TubeEnd held) => held == TubeEnd.A ? "A →" : "← B";
 
-    /// <summary>Over the outside of the tube, and rounded up to what anybody clears a bench to.</summary>
+    /// <summary>Over the outside of the tube, rounded up to 10 mm or 1/2 in: nobody clears a bench more finely.</summary>
     internal static string SwingInWords(Length swing, Tube tube, LengthNotation notation)
     {
         var step = notation.Imperial ? Length.FromInches(0.5) : Length.FromMillimetres(10);
@@ -118,7 +118,7 @@ public static class SheetWriter
 
     private static string BendersInWords(LineTemplate template, LengthNotation notation)
     {
-        // A coil's former has the radius that was typed in its name; that of the curve, which nobody typed, depends on the pitch as well.
+        // A coil's former is named by the radius that was typed; the radius of the curve depends on the pitch as well.
         var benders = template.Route.Bends.Select(bend => (bend.Bender, IsFormer: bend.FromTangent))
             .DefaultIfEmpty((template.Bender, IsFormer: false));
         return string.Join("; ", benders.Select(tool => tool.IsFormer

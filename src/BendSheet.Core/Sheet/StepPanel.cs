@@ -69,7 +69,7 @@ public sealed record StepPicture(SolvedLine Line, (int First, int Last) Bends, I
     /// <param name="longest">Longer straights are drawn as long as this; null for the tube as it is.</param>
     public PartBent After(Length? longest = null) => PartBent.Of(Line, Bends, IsMadeThen, longest);
 
-    /// <summary>Which bends are made after it.</summary>
+    /// <summary>Whether a bend, counted from 0, is made after the pull.</summary>
     public bool IsMadeThen(int bend) => (bend >= Bends.First && bend <= Bends.Last) || Made.Contains(bend);
 }
 
@@ -99,7 +99,7 @@ public sealed record EndPicture(TubeEnd End, EndOfTube Tube, Fitting Fitting, Le
     /// <summary>From the end inwards.</summary>
     public ImmutableArray<PieceOnEnd> Pieces { get; init; } = [];
 
-    /// <summary>What stands out of the bar, where it is known; a little is drawn where the tool says it.</summary>
+    /// <summary>What stands out of the bar, where it is known; a little is drawn where the tool sets it.</summary>
     public Length? StandsOut { get; init; }
 
     /// <summary>Beside what stands out: how far, or what says it; empty for an end that is not flared.</summary>

@@ -30,7 +30,7 @@ public static class StepWriter
         {
             if (step.Bends.IsEmpty)
             {
-                // What is done before the first bend is done on a piece that was begun; a flip stands before what is still to bend.
+                // On a piece that was begun, the cut and the ends finished first are done; a flip stands only before a bend still to make.
                 var done = begun && (step.Kind == WorkKind.Cut
                     || (step.Kind == WorkKind.EndA && firstEnds.Contains(TubeEnd.A))
                     || (step.Kind == WorkKind.EndB && firstEnds.Contains(TubeEnd.B))
@@ -89,7 +89,7 @@ public static class StepWriter
         return together;
     }
 
-    /// <summary>What is in the tool for the bend that comes after so many.</summary>
+    /// <summary>What is bent in one go after so many bends.</summary>
     private static List<BenchBend> Coiled(BenchPlan plan, int after) =>
         Together(plan.InWorkingOrder.Skip(after))[0];
 

@@ -13,7 +13,7 @@ internal static class SurveyWords
             + $"{AngleNotation.Figure(survey.Askew)} askew "
             + $"({(survey.IsCommonPractice ? "no tolerance typed" : "2 times in 3 within that")}).";
 
-    /// <summary>What to measure on the wire before cutting, what it should be, and room to write; null where nothing is to be.</summary>
+    /// <summary>What to measure on wire or car before cutting, what it should be, and room to write; null where there is nothing.</summary>
     public static string? BeforeCutting(LineSurvey survey, LengthNotation notation) => survey.Next.IsEmpty
         ? null
         : $"Before cutting, measure on {Where(survey.Line)}: "

@@ -13,8 +13,8 @@ namespace BendSheet.Core.Sheet;
 public static class WorkOrder
 {
     /// <summary>
-    /// What to do where the next bend is held from the other end. Turned about the way to the former, the tube keeps the same side at the
-    /// former. Whether its top comes to the bottom so or it is swung round level depends on how the tool is mounted, which no file says.
+    /// What to do where the next bend is held from the other end. The tube is turned about the line from it to the former, so that the same
+    /// side stays at the former. Whether that flips it or swings it round level depends on how the tool is mounted, which no file says.
     /// </summary>
     public static string TurnRound(TubeEnd held) =>
         $"Flip the tube end for end: the side at the former stays at the former. Hold the {held} side; the dial still reads right";
@@ -39,7 +39,7 @@ public static class WorkOrder
                     + "the marks of the others, mark them anew and go on from there; the pen line stays.");
         }
 
-        // Deburred by more than half its wall the end is too thin for a flare (NAVEDTRA 14315).
+        // Deburred by more than half its wall, the end is too thin for a flare (NAVEDTRA 14315).
         yield return new(
             WorkKind.Cut,
             $"Straighten the tube. Cut it square to {notation.InBoth(plan.CutLength)}. Deburr inside and out, at most half the "

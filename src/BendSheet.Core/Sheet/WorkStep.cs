@@ -42,6 +42,6 @@ internal enum WorkKind
 /// <param name="Text">To be ticked.</param>
 internal sealed record WorkStep(WorkKind Kind, string Text)
 {
-    /// <summary>Those that it makes, in that order.</summary>
+    /// <summary>The bends that it makes, in that order.</summary>
     public ImmutableArray<BenchBend> Bends { get; init; } = [];
 }

@@ -59,7 +59,7 @@ public sealed record CuttingPlan(
     /// <summary>Rolls that are cut into, those for lines without a template among them.</summary>
     public int Cut { get; init; }
 
-    /// <summary>With fewer rolls cut into no plan leaves so long a piece: the same number, unless that is not proven.</summary>
+    /// <summary>With fewer rolls cut into, no plan leaves so long a piece: the same as Cut where that is proven.</summary>
     public int CutAtLeast { get; init; }
 
     /// <summary>Nobody can do with fewer rolls of that length.</summary>
@@ -77,10 +77,10 @@ public sealed record CuttingPlan(
     /// <summary>What the bought rolls cost, where their price is known.</summary>
     public decimal? Cost => ToBuy?.Price * Bought;
 
-    /// <summary>Of the whole plan, all kinds of tube together. A car's lines take a few thousand.</summary>
+    /// <summary>Search steps for the whole plan, all kinds of tube together. A car's lines take a few thousand.</summary>
     internal static SearchSteps AllSteps => new(1_500_000);
 
-    /// <summary>With more pieces than anybody cuts by hand the plain ways have to do.</summary>
+    /// <summary>With more pieces than this, which nobody cuts by hand, only the plain ways are tried.</summary>
     private const int MostPieces = 2_000;
 
     /// <summary>The best plan.</summary>

@@ -20,9 +20,9 @@ internal sealed record CuttingTask(
 }
 
 /// <summary>
-/// The best way to cut and to buy. What is measured is planned together with what is a guess. Only where something has to be bought and a
-/// measured line would then wait for new tube because a guess takes its place is what is measured planned first, and the rest in what that
-/// leaves.
+/// The best way to cut and to buy. Measured pieces and guessed ones are planned together. Only where something has to be bought, and a
+/// measured line would then wait for new tube because a guess takes its place, are the measured ones planned first and the rest in what
+/// they leave.
 /// </summary>
 /// <param name="Buy">What is bought; null for nothing.</param>
 /// <param name="Count">How many of it.</param>
@@ -37,7 +37,7 @@ internal sealed record CuttingSearch(
     private const int BesidePieces = 2;
 
     /// <summary>
-    /// What is measured came first, and that has its price: with guesses taken for measured lines there may be a better plan.
+    /// Measured pieces were planned first, and that has its price: with all pieces planned together there may be a better plan.
     /// </summary>
     public bool MeasuredFirst { get; private init; }
 
@@ -77,8 +77,8 @@ internal sealed record CuttingSearch(
         [.. task.There, .. Enumerable.Repeat(bought, Math.Min(count, pieces + BesidePieces))];
 
     /// <summary>
-    /// The same, or, where more new rolls are waited for than what is measured needs by itself, with that planned first. It stays as it is
-    /// where that would buy more although something has to be bought for what is measured, and where the spare then finds no room.
+    /// The same; or, where measured pieces now wait for more new rolls than they need by themselves, the plan with them first. It stays the
+    /// same too where that would buy more although they need a new roll anyhow, and where the guesses and the spare then find no room.
     /// </summary>
     private CuttingSearch WithMeasuredFirst(CuttingTask task, IReadOnlyList<BoughtLength> choices, SearchSteps steps)
     {
@@ -185,7 +185,7 @@ internal sealed record CuttingSearch(
         return joined;
     }
 
-    /// <summary>New rolls so that there is room for the spare in several pieces: at least, and enough whichever way is cut.</summary>
+    /// <summary>New rolls that make room for the spare in several pieces: how many at least, and how many whichever way is cut.</summary>
     private static (int AtLeast, int Enough) ForSpareInAll(CuttingTask task, long room)
     {
         if (task.SpareInAll <= 0)
@@ -193,7 +193,7 @@ internal sealed record CuttingSearch(
             return (0, 0);
         }
 
-        // What is left of a roll is short of its room by a cut's loss, but for a roll whose last cut falls on its end.
+        // What is left of a roll is one cut's loss less than its room, except where the last cut falls on the roll's end.
         var pieces = task.Measured.Count + task.Rough.Count;
         var missing = task.SpareInAll + task.Measured.Sum() + task.Rough.Sum() - task.There.Sum() + (task.Loss * task.There.Count);
         var one = room - task.Loss;

@@ -54,7 +54,7 @@ internal sealed record FewestNew(IReadOnlyList<FilledRoll>? Filled, int Count, i
         return new(filled, count, atLeast, IsCertain: true);
     }
 
-    /// <summary>What the lengths alone ask for.</summary>
+    /// <summary>The fewest that the lengths alone allow.</summary>
     public static int Least(IReadOnlyList<long> pieces, IReadOnlyList<long> there, long bought)
     {
         if (pieces.Count == 0)

@@ -40,7 +40,7 @@ internal sealed record ListedName(string Sort, string Details)
     public int NearWords(string typed) =>
         Typed(typed).Count(word => All().Any(own => own.StartsWith(word, StringComparison.OrdinalIgnoreCase)));
 
-    /// <summary>The same without hyphens, to be held against what is typed <see cref="Loosely(string)"/>.</summary>
+    /// <summary>The same without hyphens, to be compared with what <see cref="Loosely(string)"/> makes of typed words.</summary>
     public ListedName Loosely() => new(WithoutHyphens(Sort), WithoutHyphens(Details)) { Article = WithoutHyphens(Article) };
 
     /// <summary>What is typed, without hyphens and with units that stand by themselves: <c>an-3 17mm</c> is <c>an3 17 mm</c>.</summary>
@@ -81,12 +81,12 @@ internal sealed record ListedName(string Sort, string Details)
 
     private IEnumerable<string> All() => Words(Sort).Concat(Words(Details));
 
-    /// <summary>A sort with a hyphen may be typed with a blank: <c>master cylinder</c>. Nobody has a × on the keys.</summary>
+    /// <summary>A sort with a hyphen may be typed with a space: <c>master cylinder</c>.</summary>
     private string[] Typed(string text) => Words(Sort.Contains('-', StringComparison.Ordinal)
         ? text.Replace(Sort.Replace('-', ' '), Sort, StringComparison.OrdinalIgnoreCase)
         : text);
 
-    /// <summary>People count in the plural: <c>nuts: 4</c>.</summary>
+    /// <summary>People count in the plural, <c>nuts: 4</c>, and no keyboard has a ×.</summary>
     private static bool Same(string typed, string known) =>
         typed.Equals(known, StringComparison.OrdinalIgnoreCase) || typed.Equals(known + "s", StringComparison.OrdinalIgnoreCase)
         || (known is "×" && typed is "x" or "X");

@@ -14,7 +14,7 @@ public static class OnHand
     /// <summary>More choices would not be read.</summary>
     private const int MostChoices = 4;
 
-    /// <summary>Counts by its length and not by pieces: it is not on hand.</summary>
+    /// <summary>Tube counts by its length and not by pieces: it is typed in `stock`, not in `have`.</summary>
     private static readonly ListedName Tube = new("tube", string.Empty);
 
     /// <summary>A name that several things answer to.</summary>

@@ -97,7 +97,7 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, long Left, long
             }
             else
             {
-                // Where nobody knows, what is shorter may still be found; the proof stays where it was.
+                // Not known: something shorter may still be found; what is proven stays.
                 below = wanted;
                 atMost = answer.IsCertain ? wanted : atMost;
             }
@@ -148,7 +148,7 @@ internal sealed record Packing(IReadOnlyList<FilledRoll> Filled, long Left, long
     }
 
     /// <summary>
-    /// Of as many rolls cut into, the longest that can be are left whole. The longest piece left stays; that no longer one can be is known.
+    /// With as many rolls cut into, the longest possible are left whole. The longest piece left stays; IsLongest: it is proven the longest.
     /// </summary>
     private static IReadOnlyList<FilledRoll> LongestWhole(
         IReadOnlyList<long> pieces,

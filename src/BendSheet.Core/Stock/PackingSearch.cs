@@ -12,7 +12,7 @@ namespace BendSheet.Core.Stock;
 /// </summary>
 internal sealed class PackingSearch
 {
-    /// <summary>Ways to fill one roll that are looked at; where there are more a no is not proven.</summary>
+    /// <summary>Ways to fill one roll that are looked at; where there are more, a "no" is not proven.</summary>
     private const int MostFillings = 20_000;
 
     /// <summary>Ways that are looked at on a dive.</summary>

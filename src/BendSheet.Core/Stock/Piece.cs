@@ -6,7 +6,7 @@ namespace BendSheet.Core.Stock;
 /// <summary>What a piece of tube is for, in the order in which a roll is cut.</summary>
 public enum PieceUse
 {
-    /// <summary>A flare is tried on it, before the lines, because what a flare takes is measured on it.</summary>
+    /// <summary>A flare is tried on it, before the lines, because what a flare uses up is measured on it.</summary>
     Practice,
 
     /// <summary>A bend is tried on it, before the lines, because what the tool does is measured on it.</summary>

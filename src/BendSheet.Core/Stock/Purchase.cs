@@ -20,7 +20,7 @@ internal sealed record Purchase(BoughtLength? Choice, FewestNew New, bool IsBest
     /// <param name="pieces">May be none.</param>
     /// <param name="there">What the rolls hold that are there.</param>
     /// <param name="choices">At least one, shortest first.</param>
-    /// <param name="more">How many new rolls have to be there for the spare at least, and are enough, by what one holds.</param>
+    /// <param name="more">From what a new roll holds: how many the spare needs at least, and how many are enough for it.</param>
     /// <param name="steps">Takes what it needs.</param>
     public static Purchase Of(
         IReadOnlyList<long> pieces,
@@ -96,11 +96,11 @@ internal sealed record Purchase(BoughtLength? Choice, FewestNew New, bool IsBest
     /// <summary>A length, and what can be said of it before anything is searched.</summary>
     /// <param name="Choice">The length.</param>
     /// <param name="AtLeast">New rolls: fewer cannot do.</param>
-    /// <param name="Enough">New rolls that are needed for the spare alone.</param>
+    /// <param name="Enough">New rolls that make room for a spare in several pieces, whichever way is cut; 0 without such a spare.</param>
     /// <param name="ByCost">Every length has a price.</param>
     private sealed record Offer(BoughtLength Choice, int AtLeast, int Enough, bool ByCost)
     {
-        /// <summary>At the fewest.</summary>
+        /// <summary>With the fewest rolls.</summary>
         public (decimal, decimal, long) AtBest => Worth(AtLeast);
 
         /// <summary>Smaller is better.</summary>

@@ -19,7 +19,7 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
     /// <param name="lines">With a template.</param>
     /// <param name="rough">Without one: their ends need hardware as well.</param>
     /// <param name="stock">Of the same lines.</param>
-    /// <param name="have">In the drawer.</param>
+    /// <param name="have">What is on hand, as typed.</param>
     /// <param name="more">What the car needs beside its lines: parts, hoses, plugs.</param>
     /// <param name="notation">How sizes are written.</param>
     public static ShoppingList Of(
@@ -30,7 +30,7 @@ public sealed record ShoppingList(ImmutableArray<ShoppingItem> Items, ImmutableA
         IEnumerable<ShoppingItem> more,
         LengthNotation notation)
     {
-        // Tube that is there is typed in `stock`, where its length counts: the drawer takes none of it off.
+        // Tube that is there is typed in `stock`, where its length counts: `have` takes none of it off.
         var hardware = Hardware(lines, rough, made: false, notation).ToList();
         var used = Hardware(lines, rough, made: true, notation).ToList();
         var list = OnHand.Subtract([.. hardware, .. more], used, have);

@@ -50,7 +50,7 @@ public static class StockRules
 
         if (plan.Bought > 0)
         {
-            // The lines fit what is there: they can be begun, and what goes wrong cannot be made again.
+            // Only the spare is missing: the lines can be begun, but one that goes wrong cannot be made again.
             var isOnlySpare = plan.ForSpare == plan.Bought;
             yield return isOnlySpare
                 ? TooSmall.Warning(tube.Rolls[0].At, Short(tube, plan))

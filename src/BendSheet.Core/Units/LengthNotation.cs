@@ -18,7 +18,7 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// <summary>Two figures nearer than this are one figure, so that a half-way case does not fall by the last bit.</summary>
     private const double Noise = 1e-6;
 
-    /// <summary>The same fractions with the other unit first.</summary>
+    /// <summary>The other unit, with the same fractions.</summary>
     public LengthNotation Other => this with { Imperial = !Imperial };
 
     /// <summary>The unit's symbol, <c>mm</c> or <c>in</c>.</summary>
@@ -72,7 +72,7 @@ public sealed record LengthNotation(bool Imperial, int FractionsOf)
     /// </summary>
     public string Difference(Length difference) => Finely(difference, "+0.000;-0.000;0.000", "+0.0;-0.0;0.0");
 
-    /// <summary>By a format for what shows as more than nothing, as less, and as nothing, which has no sign.</summary>
+    /// <summary>By a format with three parts: above zero, below zero, and zero, which has no sign.</summary>
     private string Finely(Length length, string inches, string millimetres) => (Imperial
         ? length.Inches.ToString(inches, CultureInfo.InvariantCulture)
         : length.Millimetres.ToString(millimetres, CultureInfo.InvariantCulture)) + " " + Symbol;

@@ -14,7 +14,7 @@ public static class Tolerances
     /// </summary>
     public static Length SamePoint => Length.FromMillimetres(1e-6);
 
-    /// <summary>From this bend on the two legs have no common corner: domain rule, with room for the last digit of a typed 180.</summary>
+    /// <summary>From this bend on the legs have no common corner (parallel at 180°), with room for the last digit of a typed 180.</summary>
     public static Angle NoCorner => Angle.FromDegrees(180 - 1e-9);
 
     /// <summary>

@@ -51,12 +51,12 @@ public sealed record Bender(string Name, Length Radius, SourcePosition RadiusAt)
     public Length? Body { get; init; }
 
     /// <summary>
-    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is in force for
+    /// Tube used up by an arc, as a part of the arc's centreline length, as somebody typed it; null where nobody did. What is used for
     /// a tube, test pieces counted, is what its calibration says.
     /// </summary>
     public double? ArcFactor { get; init; }
 
-    /// <summary>How far from what was aimed at it comes out, where the file says so.</summary>
+    /// <summary>How far off it comes out from what was aimed at, where the file says so.</summary>
     public HandScatter? Scatter { get; init; }
 
     /// <summary>Bends made to learn how far it has to be pulled and how much tube it takes up, in the order of the file.</summary>

@@ -2,7 +2,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Core.Workshop;
 
-/// <summary>How far from what was aimed at a tool and the hands on it come out: one standard deviation each.</summary>
+/// <summary>How far off a tool and the hands on it come out from what was aimed at: one standard deviation each.</summary>
 /// <param name="Mark">Of a bend along the tube.</param>
 /// <param name="Bend">Of what a bend turns.</param>
 /// <param name="Roll">Of how a bend's plane is rolled against the one before.</param>

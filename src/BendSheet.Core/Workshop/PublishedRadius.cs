@@ -45,7 +45,7 @@ public sealed record PublishedRadius(TubeMaterial Material, Length TubeSize, Len
     ];
 
     /// <summary>The row for a tube; null where its material is not recognized or no row has its size.</summary>
-    /// <remarks>The table's steel has stainless steel in it; brake pipe to DIN 74234 is not stainless.</remarks>
+    /// <remarks>The table's steel includes stainless steel; brake pipe to DIN 74234 is not stainless.</remarks>
     public static PublishedRadius? For(Tube tube)
     {
         var material = TubeMaterials.Recognize(tube.Material);

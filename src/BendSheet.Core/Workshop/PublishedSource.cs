@@ -1,6 +1,6 @@
 namespace BendSheet.Core.Workshop;
 
-/// <summary>How sure a published figure is. Only a confirmed one proves anything; none of them is ever an error.</summary>
+/// <summary>How sure a published figure is. Only a confirmed one proves anything; no finding that rests on one is an error.</summary>
 public enum Confidence
 {
     /// <summary>Seen in the text of the source that is named.</summary>

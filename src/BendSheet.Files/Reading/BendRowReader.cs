@@ -35,7 +35,7 @@ internal static class BendRowReader
             return Nothing;
         }
 
-        // Looked for on the bench by the radius that was typed; the tube on it curves a little less tightly where it rises.
+        // Looked for on the bench by the radius that was typed; the tube on it curves a little less tightly, because it rises.
         var name = "coil former of radius " + new LengthNotation(row.Context.Unit is LengthUnit.Inch or LengthUnit.Foot, 64).Size(known);
         var coil = new Coil(count, known, rise, winds ?? true);
         if (coil.TubeLength.Millimetres > Range.Longest || coil.CurveRadius.Millimetres > Range.Longest || coil.Turn < Range.LeastBend)

@@ -6,7 +6,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads how lines are held: at the top of a file for all of them, or in a line for that one.</summary>
 internal static class ClipsReader
 {
-    /// <summary>Takes the top's clips out again for one line.</summary>
+    /// <summary>For one line without the clips that the top of the file asks for.</summary>
     private const string None = "none";
 
     /// <summary>What <c>clips</c> says in a map; null where it says none, and after findings that leave it incomplete.</summary>

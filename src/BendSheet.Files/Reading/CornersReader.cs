@@ -98,7 +98,7 @@ internal static class CornersReader
             : null;
     }
 
-    /// <summary>A way that is not typed was seen to be nothing.</summary>
+    /// <summary>Each of the three ways is observed: one that is not typed was seen to be zero.</summary>
     private static ImmutableArray<Term> Observed(Vector3D way, SourcePosition at) =>
     [
         new Observation(ObservationKind.Forward, way.X, at),

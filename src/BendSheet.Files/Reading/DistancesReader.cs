@@ -11,7 +11,7 @@ internal sealed record DistancesReader(BackReader Backs)
 {
     private const string Example = "`distances: {A-1: 120, A-B: 166.5, 1-B: 60}`";
 
-    /// <summary>Until it is known how many corners there are.</summary>
+    /// <summary>End B, until it is known how many corners there are.</summary>
     private const int EndB = -1;
 
     internal static readonly (Side Side, string Word)[] Sides = [(Side.Left, "left"), (Side.Right, "right")];

@@ -8,15 +8,15 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Reading;
 
 /// <summary>
-/// Which lines a finding of the file concerns, by where it stands: at a line it concerns that line and its mirror images, at a tool those
-/// that are made with it, at the rolls of tube none, and anywhere else all of them.
+/// Which lines a finding of the file concerns, by where it stands: at a line, that line and its mirror images; at a tool, those that are
+/// made with it; at what no sheet shows, such as rolls of tube, none; and anywhere else all of them.
 /// </summary>
 internal sealed class FindingScope
 {
     private const string Lines = "lines";
     private const string Templates = "templates";
 
-    /// <summary>Of each of them, by its name, only what uses it is concerned.</summary>
+    /// <summary>A finding at one of these, by its name, concerns only the lines that use it.</summary>
     private static readonly string[] ByName = [Lines, Templates, "tubes", "benders", "fittings", "parts"];
 
     /// <summary>No sheet shows anything of them.</summary>
@@ -40,7 +40,7 @@ internal sealed class FindingScope
         _root = root;
         foreach (var file in files)
         {
-            // Above its first word nothing of the file before it is meant.
+            // A place above a file's first word belongs to that file, not to the one before it.
             _places.Add((file.Position with { Line = 0, Column = 0 }, Everything));
             AddPlaces(file);
         }
@@ -71,7 +71,7 @@ internal sealed class FindingScope
     /// <summary>The names of all lines, in the order of the file.</summary>
     public ImmutableArray<string> LineNames => [.. _lines.Values.InFileOrder(line => line.Key.Position).Select(line => line.Key.Text)];
 
-    /// <summary>What concerns each line, by its name; nothing where the file has more than may be, and all findings concern each.</summary>
+    /// <summary>What concerns each line, by its name; empty where the file has too many lines: then all findings concern each.</summary>
     /// <param name="findings">Of the file.</param>
     /// <param name="read">The lines with a template that could be read.</param>
     public ImmutableDictionary<string, ImmutableArray<Finding>> ByLine(
@@ -227,7 +227,7 @@ internal sealed class FindingScope
             }
         }
 
-        // At the top of the file itself something is missing.
+        // A finding at the top of the file says that something is missing from it.
         return low == 0 || finding.Position == _root.Position ? Everything : _places[low - 1].Place;
     }
 

@@ -16,7 +16,7 @@ internal sealed class Inclusion
     /// <summary>Nobody has more workshops.</summary>
     public const int MostFiles = 8;
 
-    /// <summary>Of these, each file may name some; of the others only one file may have them.</summary>
+    /// <summary>Each file may have some of these, by name, and some rolls of `stock`; any other word stands in one file only.</summary>
     private static readonly string[] ByName = ["tubes", "benders", "fittings", "hoses", "have"];
 
     private const string Rolls = "stock";

@@ -47,7 +47,7 @@ internal sealed class LineRouteReader(FileDefaults file, FileContext context)
     public LineRoute? OfCorners(TypedRoute typed, Func<YamlValue, FileContext, IReadOnlyList<CornerPoint>?> read) =>
         Through(read(typed.Value, context), typed);
 
-    /// <summary>Corner points that follow from distances between them: they lie on no car.</summary>
+    /// <summary>Corner points that follow from distances between them: where they lie on the car is not known.</summary>
     public LineRoute? OfDistances(TypedRoute typed) => DistancesReader.Read(typed, file, context) is var (corners, fit)
         && Through(corners, typed) is { } route ? route with { LiesOnCar = false, HasWire = true, Corners = [], Taped = fit } : null;
 
@@ -79,7 +79,7 @@ internal sealed class LineRouteReader(FileDefaults file, FileContext context)
             + "template"));
     }
 
-    /// <summary>Reports words that belong to another form. Whether some of them say of corner points what these say already.</summary>
+    /// <summary>Reports words that belong to another form; true where some of them say what corner points say already.</summary>
     private bool SaysWhatCornersSay(FieldReader line, List<RouteForm> said)
     {
         var saysIt = false;

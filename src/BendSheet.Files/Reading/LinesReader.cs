@@ -50,7 +50,7 @@ internal sealed class LinesReader
     }
 
     /// <summary>
-    /// A line after the one that it is the mirror image of, however long the chain is: it is walked on a list of its own.
+    /// Reads a line after the one that it is the mirror image of. The chain may be long: it is walked on a stack, not by recursion.
     /// </summary>
     private LineTemplate? WithItsOther(YamlEntry entry)
     {

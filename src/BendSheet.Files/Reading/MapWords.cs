@@ -32,7 +32,7 @@ internal sealed class MapWords
             return words;
         }
 
-        // Below a word without a value an unknown word is its value, typed too far out: the word itself is reported, and one cause is
+        // An unknown word below a word without a value is that value, not indented far enough: the word above is reported, and one cause is
         // enough.
         var belongsFurtherIn = false;
         foreach (var entry in map.Entries)

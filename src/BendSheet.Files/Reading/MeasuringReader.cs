@@ -63,7 +63,7 @@ internal static class MeasuringReader
         };
     }
 
-    /// <summary>How well lines have to fit, where the file says so.</summary>
+    /// <summary>How well lines have to fit; the usual where the file does not say.</summary>
     public static WantedFit Wanted(FieldReader file, FileContext context)
     {
         var usual = WantedFit.CommonPractice;

@@ -5,10 +5,10 @@ using BendSheet.Files.Yaml;
 namespace BendSheet.Files.Reading;
 
 /// <summary>
-/// The tubes, benders or fittings of a file, by name. One that could not be read keeps its name, and where all of them could not be read
-/// every name may be theirs, so that a line that uses one is not reported as well.
+/// The tubes, benders, fittings or parts of a file, by name. One that could not be read keeps its name; where none of them could be
+/// read, every name may be one of theirs, so that a line that uses one is not reported as well.
 /// </summary>
-/// <typeparam name="T">Tube, bender or fitting.</typeparam>
+/// <typeparam name="T">Tube, bender, fitting or part.</typeparam>
 internal sealed class NameTable<T>(string kind, string kinds, Vocabulary vocabulary)
     where T : class
 {

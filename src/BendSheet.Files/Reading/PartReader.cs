@@ -9,7 +9,7 @@ namespace BendSheet.Files.Reading;
 /// <summary>Reads a part with its ports. Null after findings that leave it incomplete.</summary>
 internal static class PartReader
 {
-    /// <summary>What a wheel's part can be fixed to that is not its usual place.</summary>
+    /// <summary>Where a wheel's part can be fixed instead of its usual place.</summary>
     internal static readonly (bool OnChassis, string Word)[] Mountings = [(true, "chassis")];
 
     /// <summary>One part.</summary>

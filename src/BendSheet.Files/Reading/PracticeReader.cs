@@ -49,7 +49,7 @@ internal sealed class PracticeReader(NameTable<Tube> tubes, FileContext context)
         var wrong = isRead && double.IsInteger(flares) ? null : "is not a number of practice flares: write one, such as `6 flares`";
         var count = FigureReader.Checked("practice", text, wrong, FileRules.UnreadableNumber, flares, Range.Pieces, context);
 
-        // Every tube of the file may be one in the shop.
+        // All tubes of the file may be one and the same in the shop.
         var kinds = tubes.All;
         var several = tubes.HasSeveral && kinds.Any(tube => !TubeKinds.AreOne(tube, kinds[0]));
         if (several)

@@ -81,7 +81,7 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>Equal rolls.</summary>
     public static Range Rolls { get; } = new(1, 1000, false, "must be from 1 to 1000");
 
-    /// <summary>Small pieces in a drawer, or practice pieces.</summary>
+    /// <summary>Small pieces on hand, or practice pieces.</summary>
     public static Range Pieces { get; } = new(0, 1000, false, "must be from 0 to 1000");
 
     /// <summary>Arcs use up a little less or a little more tube than their centreline; a factor beyond this is a slip.</summary>
@@ -90,6 +90,6 @@ internal sealed record Range(double AtLeast, double AtMost, bool WithoutLeast, s
     /// <summary>Pieces of one sort.</summary>
     public static Range Count { get; } = new(0, 1000, false, "must be from 0 to 1000");
 
-    /// <summary>Whether the figure may be.</summary>
+    /// <summary>Whether the figure is allowed.</summary>
     public bool Allows(double value) => value <= AtMost && (WithoutLeast ? value > AtLeast : value >= AtLeast);
 }

@@ -2,7 +2,7 @@ using BendSheet.Core.Templates;
 
 namespace BendSheet.Files.Reading;
 
-/// <summary>A route whose figures may be, one by one, may still come to what no line can be.</summary>
+/// <summary>A route whose figures are each allowed may still come to a length that no line has.</summary>
 internal static class RouteRange
 {
     /// <summary>The route; null after a finding where it comes to more than 100 m of tube.</summary>

@@ -28,7 +28,7 @@ internal sealed record TypedRow(FieldReader Map, Row Straight, Angle Rotation, B
     /// <summary>What a figure of the row follows from; null where the row is exact.</summary>
     /// <param name="kind">What it is of.</param>
     /// <param name="value">In millimetres or radians.</param>
-    /// <param name="word">Behind which it was typed; where there is none, somebody saw what it is.</param>
+    /// <param name="word">The word after which it was typed; where there is none, somebody saw what it is.</param>
     public Term? Observed(ObservationKind kind, double value, string word)
     {
         if (IsExact)

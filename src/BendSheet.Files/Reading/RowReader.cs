@@ -60,7 +60,7 @@ internal sealed class RowReader(Bender? bender, NameTable<Bender> benders, Templ
             return null;
         }
 
-        // With a row missing there is no route, but that its end is wrong can be said already.
+        // With a row missing there is no route, but if its end is wrong, that can be said already.
         var complete = rows.TrueForAll(row => row is not null);
         var (route, findings) = Core.Templates.Route.OfRows(complete ? rows.ConvertAll(row => row!) : [last]);
         foreach (var finding in findings)

@@ -91,7 +91,7 @@ internal sealed class TemplateLibrary
         return null;
     }
 
-    /// <summary>A template after those that it uses, however long the chain is: it is walked on a list of its own.</summary>
+    /// <summary>Reads a template after those that it uses. The chain may be long: it is walked on a stack, not by recursion.</summary>
     private void ReadWithThoseItUses(YamlEntry entry)
     {
         var open = new Stack<(YamlEntry Entry, IEnumerator<string> Uses)>();

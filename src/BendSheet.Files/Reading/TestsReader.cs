@@ -187,8 +187,8 @@ internal sealed class TestsReader(Length? radius, MarkPlace line, NameTable<Tube
     }
 
     /// <summary>
-    /// Further from its arc by the radius than this a bend hardly takes up tube; more often the legs were measured in another way. Common
-    /// practice, no source.
+    /// As a part of the arc by the radius: a bend hardly ever takes up so much more or less tube; more often the legs were measured in
+    /// another way. Common practice, no source.
     /// </summary>
     private const double UsualStretch = 0.15;
 

@@ -119,7 +119,7 @@ public sealed record Vocabulary(string Place, string Example, IReadOnlyList<stri
     public static Vocabulary Roll { get; } = new(
         "a roll", "{name: roll 1, length: 25 ft, left: 5400 mm}", ["name", "kind", "tube", "length", "left", "count", "price"]);
 
-    /// <summary>Flares that are tried first.</summary>
+    /// <summary>Flares and bends that are tried first.</summary>
     public static Vocabulary Practice { get; } = new(
         "`practice`", "{flares: 6, bends: 3}", ["flares", "done", "length", "bends", "bends-done", "bend-length", "tube"]);
 

@@ -89,7 +89,7 @@ public static class AngleText
         return true;
     }
 
-    /// <summary>The sign, also as keyboards without it have it (º, ˚), or the word.</summary>
+    /// <summary>The degree character, also as keyboards without it have it (º, ˚), or the word.</summary>
     private static bool IsDegree(ReadOnlySpan<char> word) =>
         word is "°" or "º" or "˚"
         || word.Equals("deg", StringComparison.OrdinalIgnoreCase)

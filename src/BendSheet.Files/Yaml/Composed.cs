@@ -47,7 +47,7 @@ public static class Composed
     }
 
     /// <summary>
-    /// Not Latin with accents already on it, nor signs, CJK ideographs and Hangul syllables, which are most of what anybody types.
+    /// False for Latin with its accents already on it, symbols, CJK ideographs and Hangul syllables: most of what anybody types.
     /// </summary>
     private static bool MayChange(char character) => character >= '\u0300'
         && character is not ((>= '\u2010' and <= '\u20CF') or (>= '\u2190' and <= '\u2328') or (>= '\u4E00' and <= '\u9FFF')

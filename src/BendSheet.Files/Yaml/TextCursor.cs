@@ -67,7 +67,7 @@ internal sealed class TextCursor(SourceLines source)
         }
     }
 
-    /// <summary>The lines after <c>|</c> or <c>&gt;</c>: all that stand further in than the line with the sign.</summary>
+    /// <summary>The lines after <c>|</c> or <c>&gt;</c>: all that stand further in than the line with that character.</summary>
     public void SkipBlockText()
     {
         var line = source.AtOffset(At).Line;

@@ -89,7 +89,7 @@ public static class YamlDocument
     /// </summary>
     /// <param name="text">As it is to be read.</param>
     /// <param name="findings">Takes what is wrong with it.</param>
-    /// <param name="hasTabs">How far its lines stand in is partly a guess: where that does not go together, nothing is said of it.</param>
+    /// <param name="hasTabs">Its indents are partly a guess: where they do not fit together, nothing is said of it.</param>
     private static YamlValue? Tree(RepairedText text, List<Finding> findings, bool hasTabs)
     {
         for (var read = text.Length; ; read += text.Length)

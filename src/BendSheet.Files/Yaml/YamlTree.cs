@@ -6,7 +6,7 @@ using YamlDotNet.Core.Events;
 namespace BendSheet.Files.Yaml;
 
 /// <summary>From the parser's events to the tree, without recursion and within limits: the parser needs quadratic time for deep brackets,
-/// and lets out exceptions of many kinds for a forgotten one.</summary>
+/// and throws exceptions of many kinds for a forgotten one.</summary>
 /// <param name="text">As it is to be read.</param>
 /// <param name="findings">Takes what is wrong with it.</param>
 internal sealed class YamlTree(RepairedText text, List<Finding> findings)
@@ -49,7 +49,7 @@ internal sealed class YamlTree(RepairedText text, List<Finding> findings)
         return _root;
     }
 
-    /// <summary>The one place where the parser runs. Whatever it throws for the sake of the text, the text is broken.</summary>
+    /// <summary>The one place where the parser runs. If the text makes it throw anything, the text is broken.</summary>
     private bool Advance(Parser parser, Scanner scanner)
     {
         try

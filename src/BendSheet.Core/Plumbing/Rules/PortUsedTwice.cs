@@ -28,7 +28,7 @@ public static class PortUsedTwice
         }
     }
 
-    /// <summary>Pieces that go to such a port: what they seem to join follows from that, and is not said as well.</summary>
+    /// <summary>Pieces that go to a port taken already: what they seem to join follows from that, and is not said as well.</summary>
     public static IReadOnlySet<Connection> Connections(PipeNetwork network) =>
         network.Uses.SelectMany(uses => uses.Skip(1)).Select(use => use.Connection)
             .ToHashSet<Connection>(ReferenceEqualityComparer.Instance);

@@ -16,7 +16,7 @@ public static class SeatsDiffer
         RuleSubject.Making,
         "Cones of 37° and 45° touch only on a line and leak; each flare seals only on the seat it is made for.");
 
-    /// <summary>An error at the port that something goes to which cannot seal there.</summary>
+    /// <summary>An error at the port, where the end that goes to it cannot seal there.</summary>
     public static IEnumerable<Finding> Check(PortUse use)
     {
         // Taper threads have a rule of their own.

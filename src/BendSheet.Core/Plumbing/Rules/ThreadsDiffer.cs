@@ -56,7 +56,7 @@ public static class ThreadsDiffer
             : Rule.Warning(use.Position, $"{message} ({published.InWords}: check, or type the thread that the part has)");
     }
 
-    /// <summary>Null where it is not known; a seat that does not fit is enough to say of one place.</summary>
+    /// <summary>Whether the seats match; null where one is not known. Where they do not, that is enough to say of one place.</summary>
     private static bool? Mates(Seat? seat, IReadOnlyList<Seat>? own) => seat is { } known && own is not null ? own.Contains(known) : null;
 
     private static string Size(Length size) => new LengthNotation(Imperial: true, 64).Size(size);

@@ -4,7 +4,7 @@ using BendSheet.Core.Fittings;
 namespace BendSheet.Core.Plumbing.Rules;
 
 /// <summary>
-/// What has its pressure from nowhere does not brake. A file without a master cylinder describes another part of the car.
+/// A brake with no source of pressure does not work. A file without a master cylinder describes another part of the car.
 /// </summary>
 public static class WheelNotReached
 {
