@@ -146,7 +146,7 @@ public static class OutputFile
 
     private static string SomethingElse(string what) => $"there is something else by this name, not {what}: choose another name with -o";
 
-    /// <summary>Who may write to everything may still not replace what somebody has made read-only.</summary>
+    /// <summary>What somebody has made read-only is not replaced, even by a person who may write to everything.</summary>
     private static string? WhyReadOnly(string path)
     {
         const string ReadOnly = "it is read-only, and stays as it is: choose another name with -o, or let it be written to";

@@ -7,7 +7,7 @@ namespace BendSheet.Sheets.FullSize;
 
 /// <summary>
 /// The dial: a tick for each degree, the tube's hole in the middle, and this line's stops. It goes round with the tube, 0° on the pen line,
-/// and is read at a pointer that stands: so its figures run against the clock for the reading to be where the line stands clockwise.
+/// and is read at a pointer that stays still. Its figures run anticlockwise, so that the reading says where the line stands clockwise.
 /// </summary>
 internal static class DialDrawing
 {

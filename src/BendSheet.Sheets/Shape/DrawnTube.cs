@@ -8,8 +8,8 @@ namespace BendSheet.Sheets.Shape;
 /// <param name="Nearness">Of each point to the eye.</param>
 /// <param name="Width">On paper.</param>
 /// <param name="Bends">The middle of each bend, and the way from its centre outwards.</param>
-/// <param name="AwayFromA">The way on from end A, off the tube.</param>
-/// <param name="AwayFromB">The way on from end B, off the tube.</param>
+/// <param name="AwayFromA">The direction off the tube at end A.</param>
+/// <param name="AwayFromB">The direction off the tube at end B.</param>
 internal sealed record DrawnTube(
     PagePoint[] Points,
     double[] Nearness,
