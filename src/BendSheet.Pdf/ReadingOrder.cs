@@ -116,7 +116,7 @@ internal sealed class ReadingOrder(StructurePart structure)
         _open = row;
     }
 
-    /// <summary>It stays open, so that what continues it can go on in it, until the next one.</summary>
+    /// <summary>Opens an element, which stays open until the next one, so that what continues it can go on in it.</summary>
     private void Open(Role role)
     {
         EndContent();

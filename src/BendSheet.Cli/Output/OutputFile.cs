@@ -26,7 +26,7 @@ public static class OutputFile
 
     private const UnixFileMode MayWrite = UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite;
 
-    /// <summary>What <c>start</c> writes begins so; the rest is the person's.</summary>
+    /// <summary>What <c>start</c> writes without a schema begins so; the rest is the person's.</summary>
     private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.FirstLine);
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>

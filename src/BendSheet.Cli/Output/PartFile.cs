@@ -33,7 +33,7 @@ public sealed class PartFile : IDisposable
 
     /// <summary>Opens a new file, locked, in the folder of its target.</summary>
     /// <param name="target">Where it is to go; a full path.</param>
-    /// <param name="mode">The rights that it gets; null as the folder and the person's settings have it.</param>
+    /// <param name="mode">The rights that it gets; null for those that the folder and the umask give.</param>
     /// <exception cref="IOException">The disk does not take it.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
     public static PartFile Beside(string target, UnixFileMode? mode)

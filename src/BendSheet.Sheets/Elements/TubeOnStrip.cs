@@ -8,10 +8,10 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>The straight tube itself, or a part of it: hatched bends, hardware, flares and the trim line; and its clips.</summary>
 internal static class TubeOnStrip
 {
-    /// <summary>Of the tube on paper, whatever its diameter.</summary>
+    /// <summary>Of the tube on paper, whatever its diameter, in millimetres.</summary>
     public const double Height = 3;
 
-    /// <summary>At the right, above the tube, for the word at the trim line.</summary>
+    /// <summary>At the right, above the tube, for the word at the trim line, in millimetres.</summary>
     public const double TrimRoom = 8;
 
     private const double HardwareHeight = 5;

@@ -11,7 +11,7 @@ internal static class ClipTileDrawing
     /// <summary>Of a clip's box, across the rail: more than any fastener's head.</summary>
     private const double BoxHeight = 11;
 
-    /// <summary>Half a stroke of a cross: longer than a drill of 10 mm is wide, so that it still shows beside the hole.</summary>
+    /// <summary>Half a stroke of a cross: longer than the radius of a 10 mm drill, so that it still shows beside the hole.</summary>
     private const double CrossArm = 7;
 
     /// <summary>Names below a figure are broken into lines no longer than this.</summary>

@@ -18,7 +18,7 @@ internal sealed record DrawnTube(
     PagePoint AwayFromA,
     PagePoint AwayFromB)
 {
-    /// <summary>No line is thinner than this, whatever the scale.</summary>
+    /// <summary>No line is thinner than this, in millimetres, whatever the scale.</summary>
     public const double LeastWidth = 0.8;
 
     /// <summary>From its centreline to a line on paper.</summary>

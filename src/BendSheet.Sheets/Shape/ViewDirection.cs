@@ -11,7 +11,7 @@ namespace BendSheet.Sheets.Shape;
 /// </summary>
 internal static class ViewDirection
 {
-    /// <summary>Of the isometric view (ISO 5456-3): the arc tangent of 1/√2.</summary>
+    /// <summary>Of the isometric view (ISO 5456-3), in degrees: the arc tangent of 1/√2.</summary>
     private const double Isometric = 35.264389682754654;
 
     /// <summary>A later direction must be clearly better: a difference in the last digit may not turn the picture.</summary>
