@@ -187,7 +187,7 @@ internal sealed class LineSheet
 
     /// <summary>
     /// Checks and cautions fill the page that the order of work ends on, and the shape has the next one to itself: after the shape, they
-    /// would leave the first page half blank.
+    /// would leave the earlier page half blank.
     /// </summary>
     private bool ShapeLast =>
         Left(_first) is var left && left >= HalfBlank && left >= _checks.Height && left - _checks.Height < LeastViewsOfSeveralPages;

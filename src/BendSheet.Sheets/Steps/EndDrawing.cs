@@ -30,7 +30,7 @@ internal sealed class EndDrawing
     /// <summary>Thickness of a bar at most, and where the file gives no straight length for bar and hardware. Common practice.</summary>
     private const double CommonBarMm = 9;
 
-    /// <summary>Drawn standing out where the tool does not say how much does.</summary>
+    /// <summary>How much stands out in the drawing where the tool does not say, in millimetres.</summary>
     private const double SomeMm = 2;
 
     private static readonly TextStyle Style = TextStyle.Label;
