@@ -10,7 +10,7 @@ namespace BendSheet.Pdf;
 /// <param name="reading">Where the page's parts say what they are.</param>
 internal sealed class ContentPage(SyntaxWriter page, ImmutableArray<DrawnCharacters> used, ReadingOrder reading) : IPage
 {
-    /// <summary>What one Bézier curve follows of a circle: it then leaves it by less than 0.03 % of the radius.</summary>
+    /// <summary>How much of a circle one Bézier curve follows, in radians: it strays from it by less than 0.03 % of the radius.</summary>
     private const double LongestArc = Math.PI / 2;
 
     private State _state = State.OfNewPage;
@@ -40,7 +40,7 @@ internal sealed class ContentPage(SyntaxWriter page, ImmutableArray<DrawnCharact
         Fill(white: false).Raw("BT /F"u8).Integer(face.Number).Raw(" "u8).Number(style.Size).Raw("Tf 1 0 0 -1 "u8).Number(start)
             .Number(at.Y).Raw("Tm ("u8);
 
-        // The blanks move nothing, and keep apart what is read out or copied: lines of a paragraph are otherwise joined to one word.
+        // The spaces move nothing. They keep words apart when the text is read out or copied: lines would otherwise be joined to one word.
         Glyphs(align == Align.Left ? "" : " ", face);
         Glyphs(printable, face);
         Glyphs(align == Align.Right ? "" : " ", face);

@@ -11,7 +11,7 @@ namespace BendSheet.Pdf;
 internal sealed record DrawnPage(PaperSize Size, byte[] Content, string? Begins);
 
 /// <summary>
-/// What stands for itself in a document, drawn: the cover, or a line's sheet. Nothing in it depends on what else is printed.
+/// A part that stands on its own in a document, drawn: the cover, or a line's sheet. Nothing in it depends on what else is printed.
 /// </summary>
 /// <param name="Entry">In the outline.</param>
 /// <param name="Pages">At least one.</param>

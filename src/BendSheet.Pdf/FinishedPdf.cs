@@ -53,7 +53,7 @@ internal static class FinishedPdf
         document.Options.CompressContentStreams = false;
         document.Options.NoCompression = true;
 
-        // Room enough from the start: large blocks that are outgrown cost a collection of all that is there.
+        // Room enough from the start: each large block that is outgrown costs a full garbage collection.
         using var written = new MemoryStream(contentSize + SizeOfFonts + (document.PageCount * SizeOfPage));
         document.Save(written, closeStream: false);
         var raw = new RawPdf(written.GetBuffer().AsSpan(0, (int)written.Length));

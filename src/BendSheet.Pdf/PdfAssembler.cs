@@ -41,7 +41,7 @@ internal static class PdfAssembler
 
     /// <summary>
     /// What all pages draw with: every face that was used, under its number, embedded with the characters that were drawn. PDFsharp embeds
-    /// what is drawn on a page, so they are drawn once on one that is taken out again.
+    /// what is drawn on a page, so the characters are drawn once on a page that is taken out again.
     /// </summary>
     private static PdfDictionary Resources(PdfDocument document, IReadOnlyList<DrawnPart> parts)
     {

@@ -3,10 +3,10 @@ using BendSheet.Sheets.Drawing;
 namespace BendSheet.Pdf;
 
 /// <summary>
-/// What is read out of a part of a document in which order, that is the order of drawing, and as what (ISO 32000-1, 14.8). Lists and tables
+/// What is read out of a part of a document, as what, and in which order: that of drawing (ISO 32000-1, 14.8). Lists and tables
 /// go on over pages. No conformance is claimed with it.
 /// </summary>
-/// <param name="structure">Of what stands for itself: a line's sheet.</param>
+/// <param name="structure">Of a part that stands on its own, such as a line's sheet.</param>
 internal sealed class ReadingOrder(StructurePart structure)
 {
     private static readonly Dictionary<Role, string[]> Types = new()
@@ -116,7 +116,7 @@ internal sealed class ReadingOrder(StructurePart structure)
         _open = row;
     }
 
-    /// <summary>It stays open, so that what continues it can go on in it, until the next one.</summary>
+    /// <summary>Opens an element, which stays open until the next one, so that what continues it can go on in it.</summary>
     private void Open(Role role)
     {
         EndContent();

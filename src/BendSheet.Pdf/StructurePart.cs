@@ -18,7 +18,7 @@ internal sealed class StructureElement(string type, StructureElement? parent, in
     /// <summary>What stands in its attribute dictionary, as written in the file.</summary>
     public string? Attributes { get; set; }
 
-    /// <summary>For who does not see it. Any text.</summary>
+    /// <summary>For somebody who does not see it. Any text.</summary>
     public string? Alternative { get; set; }
 }
 

@@ -1,7 +1,7 @@
 namespace BendSheet.Pdf;
 
 /// <summary>
-/// The six letters before the name of a font that is embedded in part (ISO 32000-1, 9.6.4). PDFsharp draws them by lot; here
+/// The six letters before the name of a font that is embedded in part (ISO 32000-1, 9.6.4). PDFsharp picks them at random; here
 /// the first font of a file gets AAAAAA, the second AAAAAB.
 /// </summary>
 internal sealed class SubsetTags

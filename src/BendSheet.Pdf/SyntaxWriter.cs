@@ -56,7 +56,7 @@ internal sealed class SyntaxWriter(int expectedSize)
         return this;
     }
 
-    /// <summary>A number, rounded to four decimals, and a blank.</summary>
+    /// <summary>A number, rounded to four decimals, and a space.</summary>
     public SyntaxWriter Number(double value)
     {
         var span = _bytes.GetSpan(LongestNumber);
@@ -93,7 +93,7 @@ internal sealed class SyntaxWriter(int expectedSize)
         var length = 0;
         foreach (var part in (ReadOnlySpan<byte>)[(byte)(code >> 8), (byte)code])
         {
-            // Brackets and the sign itself end or begin something else; a line end of any kind would be read as a line feed.
+            // Brackets and the backslash would end or begin something else; a line end of any kind would be read as a line feed.
             if (part is (byte)'(' or (byte)')' or (byte)'\\' or (byte)'\r')
             {
                 span[length++] = (byte)'\\';

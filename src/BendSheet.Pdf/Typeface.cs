@@ -6,7 +6,7 @@ using PdfSharp.Pdf;
 namespace BendSheet.Pdf;
 
 /// <summary>
-/// The faces as PDFsharp embeds them. Every font comes from here, so that it has its font resolver before it needs one, and every text is
+/// The faces as PDFsharp embeds them. Every font comes from here, so that PDFsharp has a font resolver in time, and every text is
 /// embedded as Unicode.
 /// </summary>
 internal static class Typeface

@@ -7,7 +7,7 @@ namespace BendSheet.Sheets;
 
 /// <summary>The car in one picture, alone as SVG 1.1, in millimetres, with its key.</summary>
 /// <param name="Svg">The whole file; the same bytes for the same content.</param>
-/// <param name="MissingCharacters">What the font has no sign for and was drawn as a stand-in, each as it reads in a sentence.</param>
+/// <param name="MissingCharacters">Characters that the font lacks, drawn as a stand-in, each as it reads in a sentence.</param>
 public sealed record CarDrawing(ReadOnlyMemory<byte> Svg, ImmutableArray<string> MissingCharacters)
 {
     /// <summary>Around the drawing, white.</summary>

@@ -13,7 +13,7 @@ public sealed record LineDrawing(string Name, ReadOnlyMemory<byte> Svg);
 
 /// <summary>The drawings of a line's sheet, each alone as SVG 1.1, in millimetres.</summary>
 /// <param name="Drawings">The strip, the pictorial view and the three flat ones.</param>
-/// <param name="MissingCharacters">What the font has no sign for and was drawn as a stand-in, each as it reads in a sentence.</param>
+/// <param name="MissingCharacters">Characters that the font lacks, drawn as a stand-in, each as it reads in a sentence.</param>
 public sealed record LineDrawings(ImmutableArray<LineDrawing> Drawings, ImmutableArray<string> MissingCharacters)
 {
     /// <summary>As wide as the type area of an A4 page.</summary>

@@ -17,14 +17,14 @@ internal sealed class LineSheet
     private const double LeastViews = 27;
     private const double MostViews = 110;
 
-    /// <summary>With less the columns below them give up beginning with a heading: what is read from the views is worth more.</summary>
+    /// <summary>With less than this the columns below need not begin with a heading: what is read from the views is worth more.</summary>
     private const double LargeViews = 60;
 
     /// <summary>With less than this the cautions run on, which makes room for the views.</summary>
     private const double FairViews = 50;
 
     /// <summary>
-    /// So long are the pictorial view and the longest of the flat ones at least, if they can be at all: drawn shorter, a tube of four bends
+    /// The pictorial view and the longest of the flat ones are at least this long, if they can be: drawn shorter, a tube of four bends
     /// is hidden by its own numbers.
     /// </summary>
     private const double LeastLength = 15;
@@ -33,18 +33,18 @@ internal sealed class LineSheet
     private const int BendsInLeastPicture = 4;
     private const double LongerForABend = 5;
 
-    /// <summary>Of more bends than these the picture needs more height for each, or their numbers crowd it.</summary>
+    /// <summary>With more bends than this the picture needs more height for each, or their numbers crowd it.</summary>
     private const int BendsInLeast = 5;
     private const double MoreForABend = 12;
 
-    /// <summary>On a page that they share with little else they are at least so high; with less room they begin the next one.</summary>
+    /// <summary>On a page shared with little else the views are at least this high; with less room they begin the next page.</summary>
     private const double LeastViewsOfSeveralPages = 75;
     private const double MostViewsOfSeveralPages = 235;
 
-    /// <summary>So much of a page is not left to begin the next one.</summary>
+    /// <summary>This much of a page, in millimetres, is not left blank to begin the next one.</summary>
     private const double HalfBlank = 90;
 
-    /// <summary>Of the page, for the checks to stand last.</summary>
+    /// <summary>In millimetres: the checks stand last only where that saves more than this of the page.</summary>
     private const double WorthAnotherOrder = 5;
 
     private readonly double _width;
@@ -186,15 +186,15 @@ internal sealed class LineSheet
     }
 
     /// <summary>
-    /// Checks and cautions fill the page that the order of work ends on, and the shape has the next one to itself: after the shape they
-    /// would leave that one half blank.
+    /// Checks and cautions fill the page that the order of work ends on, and the shape has the next one to itself: after the shape, they
+    /// would leave the earlier page half blank.
     /// </summary>
     private bool ShapeLast =>
         Left(_first) is var left && left >= HalfBlank && left >= _checks.Height && left - _checks.Height < LeastViewsOfSeveralPages;
 
     private double HeightOf(int page) => page == 0 ? _height : _height - _continued.Height;
 
-    /// <summary>Of the last page, when blocks have been spread over pages.</summary>
+    /// <summary>Height left on the last page once the blocks are spread over pages.</summary>
     private double Left(IReadOnlyList<Block> blocks)
     {
         var pages = PageFlow.Spread(blocks, HeightOf);
@@ -210,7 +210,7 @@ internal sealed class LineSheet
             .. sheet.ReadFirst.SelectMany(remark => Paragraph.Remark("!", remark, TextStyle.Body, measure, width)),
         ];
 
-    /// <summary>They are marked together with the bends.</summary>
+    /// <summary>Clips are marked together with the bends.</summary>
     private static IEnumerable<Block> Clips(SheetContent sheet, TextMeasure measure, double width) =>
         sheet.Clips.IsEmpty ? [] : Paragraph.Of(SheetWords.Clips(sheet), TextStyle.Body, measure, width);
 

@@ -7,7 +7,7 @@ using BendSheet.Sheets.FullSize;
 namespace BendSheet.Sheets;
 
 /// <summary>What goes into one PDF. The cover comes first, then the sheets.</summary>
-/// <param name="Lines">A sheet for each of them; may be none where there is a cover.</param>
+/// <param name="Lines">A sheet for each of them; may be none where there is something else to print.</param>
 /// <param name="Paper">To print on.</param>
 public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
 {
@@ -20,7 +20,7 @@ public sealed record PrintJob(ImmutableArray<SheetContent> Lines, Paper Paper)
     /// <summary>The car in one picture, with the cover or alone; null for none.</summary>
     public CarPicture? Car { get; init; }
 
-    /// <summary>The work after the last bend, after everything else; null for none.</summary>
+    /// <summary>The work after the last bend, after all sheets; null for none.</summary>
     public CommissioningContent? Commissioning { get; init; }
 
     /// <summary>Tags to wrap round finished lines, after everything else; null for none.</summary>

@@ -15,7 +15,7 @@ namespace BendSheet.Sheets;
 /// <param name="Pdf">The whole file; the same bytes for the same content.</param>
 /// <param name="Job">What was asked for.</param>
 /// <param name="Pages">How many pages.</param>
-/// <param name="MissingCharacters">What the font has no sign for and was printed as a stand-in, each as it reads in a sentence.</param>
+/// <param name="MissingCharacters">Characters that the font lacks, printed as a stand-in, each as it reads in a sentence.</param>
 public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int Pages, ImmutableArray<string> MissingCharacters)
 {
     /// <summary>Prints what was asked for; each part begins a page and has an entry in the outline.</summary>
@@ -28,7 +28,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
         var parts = new Parts(job, press);
         var drawn = new (IDrawnPart Part, IReadOnlyList<string> Missing)[parts.Count];
 
-        // They know nothing of one another, so they are drawn side by side.
+        // The parts do not depend on one another, so they are drawn in parallel.
         Parallel.For(0, drawn.Length, i => drawn[i] = parts.Drawn(i));
         return new(
             press.Bind([.. drawn.Select(one => one.Part)], job.Title.Length > 0 ? job.Title : SheetWords.Untitled),
@@ -40,7 +40,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
     /// <summary>What the foot of a part says beside the number of the page.</summary>
     private sealed record Foot(string Left, string Middle);
 
-    /// <summary>What begins a page of its own and has an entry in the outline, each drawn for itself.</summary>
+    /// <summary>What begins a page of its own and has an entry in the outline, each drawn on its own.</summary>
     private sealed class Parts
     {
         private readonly PrintJob _job;
@@ -81,7 +81,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
 
         public int Count => _all.Count;
 
-        /// <summary>A part, and what the font has no sign for in it.</summary>
+        /// <summary>A part, and the characters in it that the font lacks.</summary>
         public (IDrawnPart Part, IReadOnlyList<string> Missing) Drawn(int index)
         {
             var measure = new TextMeasure();
@@ -153,7 +153,7 @@ public sealed record PrintedSheets(ReadOnlyMemory<byte> Pdf, PrintJob Job, int P
             canvas.Text(number, style, canvas.Width, baseline, Align.Right);
             if (_job.Mirrored)
             {
-                // For whoever holds the paper; on the board it is the only thing that cannot be read.
+                // For whoever holds the paper; on the board this word is the only thing that reads the wrong way round.
                 canvas.Mirrored(readable => readable.Text(SheetWords.Mirrored, style, canvas.Width - left, baseline, Align.Right));
             }
         }

@@ -76,7 +76,7 @@ internal sealed class AnsweredFile(Said said)
         AddWord("  ", "follow", said.Follow);
         if (said.Tests.Count > 0)
         {
-            // Without what it came back to a test says nothing, and its other half is kept as it was typed.
+            // A test says nothing without what it came back to: a trial leaves it out, the file keeps the half that was typed.
             var tests = said.Tests.Where(test => !_isTrial || test.Got is not null)
                 .Select(test => Map(("pull", test.Pull), ("got", test.Got))).ToList();
             Add(tests.Count == 0 ? string.Empty : $"  tests: [{string.Join(", ", tests)}]", string.Empty);
@@ -222,15 +222,15 @@ internal sealed class AnsweredFile(Said said)
         words.Where(one => one.Value is { Length: > 0 }).Select(one => (one.Word, one.Value!));
 }
 
-/// <summary>What a line that is read before all of it is said is taken to go on with.</summary>
+/// <summary>How a line goes on that is read before all of it is said.</summary>
 internal enum Onwards
 {
     /// <summary>Nothing: it ends here.</summary>
     Ends,
 
-    /// <summary>After a bend with a straight that is long enough for anything; after a leg it ends.</summary>
+    /// <summary>After a bend, with a straight that is long enough for anything; after a leg, it ends.</summary>
     Straight,
 
-    /// <summary>After a leg with the smallest bend there is.</summary>
+    /// <summary>After a leg, with the smallest bend there is.</summary>
     Bends,
 }

@@ -138,7 +138,7 @@ internal sealed class Conversation(string path, bool withSchema, Surroundings su
         return null;
     }
 
-    /// <summary>Only whether there is another line is left to ask: who says nothing more has said all.</summary>
+    /// <summary>Only whether there is another line is left to ask: input that ends here has said all.</summary>
     private static bool EndsHere(Said said) => Questions.Next(said) == Questions.All[^1];
 
     private int Finish(Said said)
@@ -158,7 +158,7 @@ internal sealed class Conversation(string path, bool withSchema, Surroundings su
     }
 
     /// <summary>
-    /// Writes a new file; under a name beside it where somebody made one meanwhile, or on the screen where no disk takes it.
+    /// Writes a new file: under another name where somebody took this one meanwhile, or on the screen where no disk takes it.
     /// </summary>
     /// <returns>The file's name, or null where there is none.</returns>
     private string? Write(string text)

@@ -5,8 +5,8 @@ using BendSheet.Core.Workshop;
 namespace BendSheet.Cli.Asking;
 
 /// <summary>
-/// Everything that is asked, in the order of the work. The first question that is due comes next, so that what was answered alone decides
-/// where the conversation stands, and going back is leaving the last answer out.
+/// Everything that is asked, in the order of the work. The first question that is due comes next, so that the answers alone decide
+/// where the conversation stands, and going back drops the last one.
 /// </summary>
 internal static class Questions
 {

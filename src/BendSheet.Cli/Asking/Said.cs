@@ -49,7 +49,7 @@ internal sealed class Said
     /// <summary>The fitting of which not everything is known yet.</summary>
     public SaidFitting? OpenFitting => Fittings.Find(fitting => fitting.Straight is null);
 
-    /// <summary>Legs of the line are measured in a way that asks for the wire.</summary>
+    /// <summary>Whether any line is measured in a way that asks for the wire.</summary>
     public bool Needs(Func<MeasuredTo, bool> needs) => Lines.Exists(
         line => MeasuredToWords.All.Any(known => string.Equals(known.Word, line.Measured, StringComparison.OrdinalIgnoreCase)
             && needs(known.Habit)));
@@ -87,15 +87,15 @@ internal sealed class SaidRow(string leg)
     /// <summary>Empty where the leg leads to end B.</summary>
     public string? Bend { get; set; }
 
-    /// <summary>What stands for several bends, in the file's words; none where it is one.</summary>
+    /// <summary>The file's words for several bends at once; none for a single bend.</summary>
     public IReadOnlyList<(string Word, string Value)> Several { get; set; } = [];
 
-    /// <summary>How many bends it is.</summary>
+    /// <summary>How many bends the row stands for.</summary>
     public int Bends { get; set; }
 
     public string? Roll { get; set; }
 
-    /// <summary>Own words, from any of the answers.</summary>
+    /// <summary>The notes typed with any of the row's answers.</summary>
     public string Note { get; set; } = string.Empty;
 }
 
@@ -117,7 +117,7 @@ internal sealed class SaidLine(string measured)
     /// <summary>Nothing more is taped.</summary>
     public bool TapingDone { get; set; }
 
-    /// <summary>What is to be taped next; null until somebody wants to know.</summary>
+    /// <summary>What is to be taped next; null until it is asked for.</summary>
     public ToTape? ToTape { get; set; }
 
     public SaidEnd From { get; } = new();

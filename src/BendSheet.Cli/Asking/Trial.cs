@@ -8,7 +8,7 @@ using BendSheet.Files.Reading;
 
 namespace BendSheet.Cli.Asking;
 
-/// <summary>What was said, read by the file's own reader: what it says is said in the words of every other command.</summary>
+/// <summary>What was said, read by the file's own reader: its findings are worded as in every other command.</summary>
 internal sealed class Trial
 {
     private readonly ImmutableArray<Finding> _findings;
@@ -27,7 +27,7 @@ internal sealed class Trial
     public CarPlan Plan { get; }
 
     /// <summary>
-    /// Reads what was said. A leg of which nobody knows yet whether it ends the line is said to be too short only where it is so both
+    /// Reads what was said. A last leg that may or may not end the line is said to be too short only where it is so both
     /// ways: as the last one, and with the smallest bend there is after it.
     /// </summary>
     /// <param name="name">Of the file that is asked for.</param>
@@ -65,7 +65,7 @@ internal sealed class Trial
     public SheetContent? Sheet => Plan.Lines.Length == 0 ? null
         : Plan.Sheets().FirstOrDefault(sheet => string.Equals(sheet.Line, Plan.Measured.LineNames[^1], StringComparison.Ordinal));
 
-    /// <summary>How many bends the last line has as it was read; none where it cannot be.</summary>
+    /// <summary>How many bends the last line has as it was read; 0 where it cannot be read.</summary>
     /// <param name="said">So far.</param>
     public static int Bends(Said said)
     {
@@ -84,7 +84,7 @@ internal sealed class Trial
         return (file, CarPlan.Of(file, []));
     }
 
-    /// <summary>How sure the far end is, is said when the line is whole.</summary>
+    /// <summary>Without notes, and without how sure the far end is: that is said when the line is whole.</summary>
     private static IEnumerable<Finding> Told(CarPlan plan) =>
         plan.Findings.Where(finding => finding.Severity != Severity.Note && finding.Rule != SurveyRules.FarEndUnsure);
 }

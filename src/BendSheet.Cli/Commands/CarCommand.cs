@@ -103,7 +103,7 @@ internal abstract class CarCommand : ExampleCommand
     /// <returns>One of <see cref="ExitCodes"/>.</returns>
     protected abstract int Write(Asked asked, ImmutableArray<Finding> findings, Surroundings surroundings);
 
-    /// <summary>Names on the command line are composed as those in the file are.</summary>
+    /// <summary>Names on the command line are brought to Unicode's composed form, as those in the file are.</summary>
     protected static string[] Names(ParseResult parsed, Option<string[]> option) =>
         [.. (parsed.GetValue(option) ?? []).Select(Composed.Of)];
 

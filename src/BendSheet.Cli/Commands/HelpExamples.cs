@@ -34,7 +34,7 @@ internal static class HelpExamples
             {
                 if (!OperatingSystem.IsWindows())
                 {
-                    // Elsewhere they are names of files, and would be offered as completions.
+                    // Outside Windows these are names of files, and would be offered as completions.
                     help.Aliases.Remove("/?");
                     help.Aliases.Remove("/h");
                 }
@@ -45,7 +45,7 @@ internal static class HelpExamples
         }
     }
 
-    /// <summary>What is typed with nothing behind the program's name: each command with one line to try.</summary>
+    /// <summary>What is shown where nothing is typed after the program's name: each command with one line to try.</summary>
     /// <param name="root">With all its commands.</param>
     /// <param name="width">Of the terminal, in columns; null where the output is a file or another program.</param>
     public static string Short(RootCommand root, int? width)

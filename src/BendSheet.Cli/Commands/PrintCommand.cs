@@ -16,7 +16,7 @@ internal sealed class PrintCommand : CarCommand
 {
     private readonly PrintOptions _options = new();
 
-    /// <summary>A viewer that shows the sheet already shows the new one by itself, or is asked to by hand.</summary>
+    /// <summary>The sheet was opened: its viewer shows the new one by itself, or is asked to by hand.</summary>
     private bool _shown;
 
     public PrintCommand(Surroundings surroundings)

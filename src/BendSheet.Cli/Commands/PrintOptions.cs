@@ -115,7 +115,7 @@ internal sealed class PrintOptions
     /// <summary>What does not go together, whatever the file holds.</summary>
     public void Check(CommandResult result)
     {
-        // A word that is not known has an error of its own, and the values cannot be asked for then.
+        // An unknown word has an error of its own, and the values cannot be read then.
         if (result.Children.OfType<OptionResult>().Any(option => option.Errors.Any()))
         {
             return;

@@ -1,6 +1,6 @@
 namespace BendSheet.Cli.Commands;
 
-/// <summary>The kinds of pages that a print may have, in the order in which they come.</summary>
+/// <summary>The kinds of pages that a print may have.</summary>
 [Flags]
 internal enum PrintedPages
 {

@@ -65,7 +65,7 @@ internal sealed class StartCommand : ExampleCommand
 
         var conversation = new Conversation(path, withSchema, surroundings);
 
-        // The answer that is being typed holds the program up: only leaving it from here ends it.
+        // The program waits for the answer that is being typed: only an exit from here ends it.
         void Stop(PosixSignalContext signal)
         {
             signal.Cancel = true;

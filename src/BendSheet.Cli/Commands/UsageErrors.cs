@@ -7,7 +7,7 @@ namespace BendSheet.Cli.Commands;
 /// <summary>What is wrong with a command line, in sentences that say what would make it right.</summary>
 internal static class UsageErrors
 {
-    /// <summary>One sentence for each mistake; of words that nothing is made of only the first: the others follow from it.</summary>
+    /// <summary>One sentence for each mistake; of words that fit nowhere, only the first: the others follow from it.</summary>
     public static IEnumerable<string> Of(ParseResult parsed)
     {
         var command = parsed.CommandResult.Command;

@@ -43,7 +43,7 @@ internal sealed record WantedPrint(
             : null;
     }
 
-    /// <summary>There is no page of the kinds asked for that could do without a sheet.</summary>
+    /// <summary>Whether nothing is printed where no line has a sheet.</summary>
     public bool NeedsSheets(CarPlan plan) =>
         (Pages & PrintedPages.Usual) != PrintedPages.None || (Pages == PrintedPages.Tags && plan.RoughLines.IsEmpty);
 

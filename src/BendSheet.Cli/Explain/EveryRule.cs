@@ -14,7 +14,7 @@ using BendSheet.Files.Yaml;
 
 namespace BendSheet.Cli.Explain;
 
-/// <summary>Every rule that a finding can name. The native program cannot look for them; a test holds that none is left out.</summary>
+/// <summary>Every rule that a finding can name. The native program cannot look for them; a test checks that none is left out.</summary>
 public static class EveryRule
 {
     /// <summary>In no order that means anything.</summary>

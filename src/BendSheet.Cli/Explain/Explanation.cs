@@ -8,7 +8,7 @@ using BendSheet.Files.Reading;
 namespace BendSheet.Cli.Explain;
 
 /// <summary>What there is to say of a rule beside its reason.</summary>
-/// <param name="Rule">It explains.</param>
+/// <param name="Rule">The rule that it explains.</param>
 /// <param name="Group">Its subject, as a heading.</param>
 /// <param name="More">Sentences, each on a line of its own; may be none.</param>
 /// <param name="Source">Where the rule or its figures come from.</param>

@@ -3,7 +3,7 @@ using BendSheet.Sheets.Fonts;
 namespace BendSheet.Cli.Output;
 
 /// <summary>
-/// Names that differ as they are typed and not as they print: the font lacks signs of theirs, or they differ in what cannot be seen.
+/// Names that differ as typed but print alike: the font lacks some of their characters, or they differ in what cannot be seen.
 /// </summary>
 internal static class AlikeOnPaper
 {

@@ -80,7 +80,7 @@ public sealed class Braille(int width, int height)
     }
 
     /// <summary>
-    /// Whether a word may stand there: with a space on either side of it and, where it has to be free, without a line under it.
+    /// Whether a word may stand there: not on or right beside another word and, where it has to be free, without a line under it.
     /// </summary>
     private bool Has(int column, int row, int length, bool free)
     {

@@ -14,7 +14,7 @@ namespace BendSheet.Cli.Output;
 /// </summary>
 internal static class CarJson
 {
-    /// <summary>Places of lines, zones, clearances, filling, bleeding and the commissioning page, inside an object.</summary>
+    /// <summary>Places of lines, zones, clearances, filling, bleeding, clip holes and the commissioning page, inside an object.</summary>
     public static void Write(Utf8JsonWriter json, CarPlan plan)
     {
         json.WriteObjects("places", plan.Lines.Where(line => line is { Centreline: not null, Template.HasPlace: true }), line =>

@@ -8,7 +8,7 @@ namespace BendSheet.Cli.Output;
 /// <summary>One line that says how a check came out.</summary>
 public static class CheckSummary
 {
-    /// <summary><c>finch.yaml: 4 lines, tube in all 3.2 m; no findings</c>.</summary>
+    /// <summary><c>first-taped.yaml: 1 line, cut length in all 453.0 mm (17 27/32 in); no findings</c>.</summary>
     /// <param name="name">Of the file.</param>
     /// <param name="plan">Its lines.</param>
     /// <param name="found">All that was said of them.</param>

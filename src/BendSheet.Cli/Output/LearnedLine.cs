@@ -30,7 +30,7 @@ internal static class LearnedLine
             : "  ±: 19 times in 20 the tool's line stands within it.";
     }
 
-    /// <summary>What marks are made with.</summary>
+    /// <summary>The offset that marks are made with, in words; empty where no piece has a pen mark.</summary>
     public static string Used(Bender bender, LengthNotation notation)
     {
         var line = ToolLine.Of(bender);

@@ -8,7 +8,7 @@ namespace BendSheet.Cli.Output;
 /// <summary>What test bends say about pulling: a small table, each test against it, and what one test more would bring.</summary>
 internal static class LearnedPull
 {
-    /// <summary>Finer than this a protractor on tube is not read.</summary>
+    /// <summary>A protractor on tube is not read finer than this.</summary>
     private static readonly Angle Readable = Angle.FromDegrees(0.5);
 
     private static readonly Angle[] Usual = [.. new[] { 15.0, 30, 45, 60, 90 }.Select(Angle.FromDegrees)];

@@ -9,7 +9,7 @@ internal static class LineTable
 {
     private const string Gap = TextTable.Gap;
 
-    /// <summary>What a narrow terminal does without, the first of them first: the mark, angles and what they follow from stay.</summary>
+    /// <summary>Columns that a narrow terminal leaves out, in this order: the mark, angles and what they follow from stay.</summary>
     private static readonly BendFigure[] LeftOutFirst =
         [BendFigure.Lever, BendFigure.Swing, BendFigure.Dial, BendFigure.Rotate, BendFigure.StraightAfter, BendFigure.Held];
 

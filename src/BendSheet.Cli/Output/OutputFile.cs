@@ -26,7 +26,7 @@ public static class OutputFile
 
     private const UnixFileMode MayWrite = UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite;
 
-    /// <summary>What <c>start</c> writes begins so; the rest is the person's.</summary>
+    /// <summary>What <c>start</c> writes without a schema begins so; the rest is the person's.</summary>
     private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.FirstLine);
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
@@ -146,7 +146,7 @@ public static class OutputFile
 
     private static string SomethingElse(string what) => $"there is something else by this name, not {what}: choose another name with -o";
 
-    /// <summary>Who may write to everything may still not replace what somebody has made read-only.</summary>
+    /// <summary>What somebody has made read-only is not replaced, even by a person who may write to everything.</summary>
     private static string? WhyReadOnly(string path)
     {
         const string ReadOnly = "it is read-only, and stays as it is: choose another name with -o, or let it be written to";

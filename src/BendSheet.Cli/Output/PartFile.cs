@@ -5,8 +5,8 @@ namespace BendSheet.Cli.Output;
 
 /// <summary>
 /// A file on its way to its target: written beside it, given its name when it is whole, and taken away when it never will be, also where
-/// the program is told to stop. Its name cannot come twice, and while it is written it is locked; of a program that is killed the system
-/// takes the lock away, and that is how the next one knows what was left behind.
+/// the program is told to stop. Its name cannot come twice, and while it is written it is locked; when a program is killed, the system
+/// releases the lock, and that is how the next run knows what was left behind.
 /// </summary>
 public sealed class PartFile : IDisposable
 {
@@ -33,7 +33,7 @@ public sealed class PartFile : IDisposable
 
     /// <summary>Opens a new file, locked, in the folder of its target.</summary>
     /// <param name="target">Where it is to go; a full path.</param>
-    /// <param name="mode">The rights that it gets; null as the folder and the person's settings have it.</param>
+    /// <param name="mode">The rights that it gets; null for those that the folder and the umask give.</param>
     /// <exception cref="IOException">The disk does not take it.</exception>
     /// <exception cref="UnauthorizedAccessException">The folder may not be written to.</exception>
     public static PartFile Beside(string target, UnixFileMode? mode)
@@ -93,8 +93,8 @@ public sealed class PartFile : IDisposable
     }
 
     /// <summary>
-    /// Takes the name first, which the system gives to one only; to move without replacing looks first and moves then, and in between
-    /// another may come.
+    /// Takes the name first, which the system gives to one only; a move without replacing looks first and then moves, and in between
+    /// another file may come.
     /// </summary>
     private void MoveToNew(string target)
     {
@@ -172,7 +172,7 @@ public sealed class PartFile : IDisposable
     {
         try
         {
-            // Refused where somebody is still writing it. To read alone would wait at a pipe for its other end.
+            // Refused where somebody is still writing it. Opened for reading only, a pipe would wait for its other end.
             using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.None);
             if (!file.CanSeek)
             {
@@ -227,7 +227,7 @@ public sealed class PartFile : IDisposable
         }
     }
 
-    /// <summary>The rights that the person's settings took off when the file was made. A disk without rights has none to give.</summary>
+    /// <summary>Gives back the rights that the umask took off when the file was made. A disk without rights has none to give.</summary>
     [UnsupportedOSPlatform("windows")]
     private void GiveBack(UnixFileMode mode)
     {

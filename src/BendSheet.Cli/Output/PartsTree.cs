@@ -37,7 +37,7 @@ public sealed class PartsTree
         }
     }
 
-    /// <summary>The whole tree; one sentence where the file has no parts.</summary>
+    /// <summary>The tree, then the car; one sentence where the file has no parts, nothing where it is wrong.</summary>
     public static string Write(CarPlan plan)
     {
         if (plan.Verdict == Verdict.WrongFile)

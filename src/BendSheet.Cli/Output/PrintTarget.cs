@@ -34,7 +34,7 @@ internal sealed record PrintTarget(string? Named, string? Beside)
     /// <summary>What the names of several files begin with: in a folder that was named, the typed file's own name.</summary>
     /// <param name="named">As typed after -o: a folder, or what the names are to begin with; null puts them beside the typed file.</param>
     /// <param name="beside">The typed file without its ending; null where it came from standard input.</param>
-    /// <param name="ending">That one file would have.</param>
+    /// <param name="ending">The ending that one file would have.</param>
     public static string Begins(string? named, string? beside, string ending) => named switch
     {
         null => $"{beside}-",

@@ -10,7 +10,7 @@ using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
 
-/// <summary>All that was plan, for another program: millimetres and degrees, unrounded.</summary>
+/// <summary>All that was planned, for another program: millimetres and degrees, unrounded.</summary>
 public static class SolvedJson
 {
     /// <summary>How every result is written as JSON.</summary>

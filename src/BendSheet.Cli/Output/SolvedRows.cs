@@ -14,7 +14,7 @@ namespace BendSheet.Cli.Output;
 /// </summary>
 public static class SolvedRows
 {
-    /// <summary>Fixed, as a typed figure is, and finer than any arithmetic on it.</summary>
+    /// <summary>Fixed-point, as a typed figure is, and finer than any arithmetic on it.</summary>
     private const string FigureFormat = "0.############";
 
     /// <summary>The lines with their remarks.</summary>
@@ -122,7 +122,7 @@ public static class SolvedRows
 
     private static string Point(Vector3D point) => $"[{Figure(point.X)}, {Figure(point.Y)}, {Figure(point.Z)}]";
 
-    /// <summary>A zero from below has a minus sign of its own.</summary>
+    /// <summary>A small negative value, rounded to zero, would have a minus sign.</summary>
     private static string Figure(double value) =>
         value.ToString(FigureFormat, CultureInfo.InvariantCulture) is var figure && figure is "-0" ? "0" : figure;
 

@@ -49,7 +49,7 @@ internal static class StarterFile
 
         """;
 
-    /// <summary>What every file begins with that the program writes for somebody.</summary>
+    /// <summary>What every file that the program writes for somebody begins with, after a line that may name a schema.</summary>
     public static string FirstLine { get; } = Text[..Text.IndexOf('\n')];
 
     /// <summary>The commands that a file is made for, as comments.</summary>

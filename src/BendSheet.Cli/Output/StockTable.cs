@@ -11,7 +11,7 @@ internal static class StockTable
 {
     private const string Gap = TextTable.Gap;
 
-    /// <summary>Nothing of a wrong file.</summary>
+    /// <summary>Empty where the file is wrong.</summary>
     public static string Write(CarPlan plan, View view)
     {
         if (plan.Stock.Verdict == Verdict.WrongFile)

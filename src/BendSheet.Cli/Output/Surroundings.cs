@@ -63,7 +63,7 @@ public sealed record Surroundings(
         }
     }
 
-    /// <summary>A terminal that does not say how wide it is, is taken to have what terminals have always had.</summary>
+    /// <summary>A terminal that does not say how wide it is counts as 80 columns, the usual width.</summary>
     private static int Width()
     {
         const int Usual = 80;

@@ -7,12 +7,12 @@ namespace BendSheet.Cli.Output;
 internal static class Viewer
 {
     /// <summary>
-    /// A viewer outlives the command: it writes nothing into its output, is not what Ctrl-C ends, and holds no pipe open. The shell says
-    /// so, because the runtime cannot.
+    /// A viewer outlives the command: it writes nothing into its output, is not what Ctrl-C ends, and holds no pipe open. The shell sees to
+    /// that, because the runtime cannot.
     /// </summary>
     private const string OnItsOwn = "trap '' INT; exec \"$0\" \"$1\" </dev/null >/dev/null 2>&1";
 
-    /// <summary>What hands a file on to its program ends at once; one that runs longer is showing it.</summary>
+    /// <summary>A program that only hands the file on ends at once; one that runs longer is showing it.</summary>
     private static readonly TimeSpan Longest = TimeSpan.FromSeconds(5);
 
     /// <summary>Lets the system show a file.</summary>

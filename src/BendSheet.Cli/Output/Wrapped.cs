@@ -11,7 +11,7 @@ internal static class Wrapped
     private const int Narrowest = 20;
 
     /// <summary>
-    /// Every line that is wider than the terminal is broken at spaces; what follows stands in two characters further than its beginning.
+    /// Every line that is wider than the terminal is broken at spaces; the rest is indented two characters further than its beginning.
     /// </summary>
     /// <param name="text">Lines, with or without an end after the last.</param>
     /// <param name="width">In columns; null leaves the text as it is.</param>

@@ -6,8 +6,8 @@ namespace BendSheet.Cli.Watching;
 
 /// <summary>
 /// Runs a command again at every save, until somebody presses Ctrl-C. It looks at the files four times a second instead of asking the
-/// system to tell it: the system tells of a folder, not of a file, loses sight of it when that is renamed, is deaf on many network disks,
-/// and tells of a save before it is over. A look is one question to the disk.
+/// system to report changes: the system watches a folder, not a file, loses it when it is renamed, reports nothing on many network disks,
+/// and reports a save before it is over. A look is one question to the disk.
 /// </summary>
 internal sealed class Watch(Surroundings surroundings)
 {

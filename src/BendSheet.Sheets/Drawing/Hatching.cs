@@ -3,7 +3,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <summary>Slanted lines over what becomes a bend.</summary>
 internal static class Hatching
 {
-    /// <summary>Lines at 45° that end at the sides of the rectangle; nothing is clipped, so that no reader has to.</summary>
+    /// <summary>Lines at 45° that end at the sides of the rectangle; nothing is clipped, so that no viewer has to clip.</summary>
     /// <param name="canvas">Drawn on.</param>
     /// <param name="from">Left side.</param>
     /// <param name="to">Right side.</param>

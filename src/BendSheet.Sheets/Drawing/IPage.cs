@@ -20,10 +20,10 @@ public enum Align
 /// <param name="Dashed">In dashes of 1.5 mm with gaps of 1 mm.</param>
 public readonly record struct Pen(double Width, bool White = false, bool Round = false, bool Dashed = false)
 {
-    /// <summary>Of a dashed line.</summary>
+    /// <summary>Length of a dash, in millimetres.</summary>
     public const double Dash = 1.5;
 
-    /// <summary>Between two dashes.</summary>
+    /// <summary>Between two dashes, in millimetres.</summary>
     public const double Gap = 1;
 }
 

@@ -3,7 +3,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <summary>Makes documents of pages that are drawn.</summary>
 public interface IPress
 {
-    /// <summary>Draws the pages of what stands for itself in a document: the cover, or a line's sheet. Safe for several threads.</summary>
+    /// <summary>Draws the pages of a part that stands on its own: the cover, or a line's sheet. Safe for several threads.</summary>
     /// <param name="entry">In the outline. Printable.</param>
     /// <param name="pages">At least one.</param>
     /// <param name="mirrored">Every page the wrong way round, left and right exchanged.</param>

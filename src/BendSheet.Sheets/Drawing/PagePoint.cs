@@ -9,7 +9,7 @@ public readonly record struct PagePoint(double X, double Y)
     /// <summary>Moved by another one.</summary>
     public static PagePoint operator +(PagePoint a, PagePoint b) => new(a.X + b.X, a.Y + b.Y);
 
-    /// <summary>The way from <paramref name="b"/> to <paramref name="a"/>.</summary>
+    /// <summary>The vector from <paramref name="b"/> to <paramref name="a"/>.</summary>
     public static PagePoint operator -(PagePoint a, PagePoint b) => new(a.X - b.X, a.Y - b.Y);
 
     /// <summary>Stretched by a factor.</summary>

@@ -5,7 +5,7 @@ namespace BendSheet.Sheets.Drawing;
 /// <summary>An SVG as a file of its own (SVG 1.1): one user unit is a millimetre, the ground is white.</summary>
 public static class SvgFile
 {
-    /// <summary>What every drawing of this program begins with, and no drawing that another program has written again.</summary>
+    /// <summary>What every drawing of this program begins with, and none that another program has saved again.</summary>
     public static ReadOnlySpan<byte> Begins => "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!-- Drawn by BendSheet -->\n"u8;
 
     /// <summary>The whole file in UTF-8.</summary>

@@ -3,7 +3,7 @@ using System.Text;
 
 namespace BendSheet.Sheets.Drawing;
 
-/// <summary>Draws as the elements of an SVG whose user unit is the millimetre. Figures have three decimals, as in a PDF.</summary>
+/// <summary>Draws as the elements of an SVG whose user unit is the millimetre. Figures have up to three decimals.</summary>
 internal sealed class SvgPage : IPage
 {
     private readonly StringBuilder _body = new();

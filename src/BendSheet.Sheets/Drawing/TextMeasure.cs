@@ -3,17 +3,17 @@ using BendSheet.Sheets.Fonts;
 namespace BendSheet.Sheets.Drawing;
 
 /// <summary>
-/// Text that will really print, and the lines it takes. Everything that is to be drawn passes through here first, so it knows which
-/// characters the font has no sign for.
+/// Text that will really print, and the lines it takes. All text passes through here before it is drawn, so that it is known which
+/// characters the font lacks.
 /// </summary>
 internal sealed class TextMeasure
 {
     private readonly List<string> _missing = [];
 
-    /// <summary>What was stood in for, each once, as it reads in a sentence.</summary>
+    /// <summary>The characters that the font lacks, each once, as it reads in a sentence.</summary>
     public IReadOnlyList<string> Missing => _missing;
 
-    /// <summary>The text with a stand-in for each character that has no sign.</summary>
+    /// <summary>The text with a stand-in for each character that the font lacks.</summary>
     public string Printable(string typed)
     {
         var printable = PrintableText.Of(typed);
@@ -25,7 +25,7 @@ internal sealed class TextMeasure
         return printable.Text;
     }
 
-    /// <summary>The text broken into lines at blanks, and inside a word where the word alone is too long.</summary>
+    /// <summary>The text broken into lines at spaces, and inside a word where the word alone is too long.</summary>
     /// <param name="typed">Any text.</param>
     /// <param name="style">It is set in.</param>
     /// <param name="width">Of the lines, in millimetres.</param>

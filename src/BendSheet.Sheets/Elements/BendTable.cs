@@ -160,7 +160,7 @@ internal static class BendTable
 
             if (hasNotes)
             {
-                // Below the figures of a row nothing has to say what a note is, but for whoever counts cells.
+                // A note below the figures needs no heading; this empty one is for readers that count cells.
                 canvas.As(Role.ColumnHead, () => { });
             }
         })

@@ -60,7 +60,7 @@ internal static class CheckList
         return rows;
     }
 
-    /// <summary>What is left in the row goes to the lines to write on, but for a check that stands alone.</summary>
+    /// <summary>What is left over in the row lengthens the lines to write on, except where a check stands alone.</summary>
     private static void Draw(List<(string Text, double Width)> row, Canvas canvas, double top, double width)
     {
         var (baseline, from) = (top + Style.Ascent + 0.8, 0.0);

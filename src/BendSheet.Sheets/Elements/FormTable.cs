@@ -11,13 +11,13 @@ internal sealed class FormTable
     private const double Padding = 1.2;
     private const double TickBoxSize = 4;
 
-    /// <summary>What a text needs is no less than it measures.</summary>
+    /// <summary>Added to what a text measures, so that rounding does not wrap it.</summary>
     private const double Slack = 0.1;
 
-    /// <summary>A hand writes a name or a date on no less.</summary>
+    /// <summary>A hand needs at least this width to write a name or a date.</summary>
     private const double LeastBlank = 21;
 
-    /// <summary>A hand writes between lines no nearer than this.</summary>
+    /// <summary>A hand needs lines at least this far apart.</summary>
     private const double LeastRow = 6.6;
 
     /// <summary>A row of more lines is printed as several, so that none is taller than a page.</summary>

@@ -29,7 +29,7 @@ internal static class StripDrawing
     /// <summary>… as long as they do not take more room than this.</summary>
     private const double MostRise = 9;
 
-    /// <summary>The order of work names every piece; here a long list ends.</summary>
+    /// <summary>A longer list at an end is cut off here: the order of work names every piece.</summary>
     private const int MostEndLines = 3;
 
     private static readonly TextStyle MarkStyle = TextStyle.Small with { Bold = true };
@@ -95,7 +95,7 @@ internal static class StripDrawing
             Alternative = DrawingWords.OfStrip(sheet),
         };
 
-        // Beside the labels where there is room, or else below those that are in the way.
+        // The words at the ends stand beside the labels where there is room, or else below those that are in the way.
         double EndsBelowLabels(IReadOnlyList<string> ofA, IReadOnlyList<string> ofB)
         {
             var (rightOfA, leftOfB) = (Widest(ofA), width - Widest(ofB));
@@ -103,7 +103,7 @@ internal static class StripDrawing
         }
     }
 
-    /// <summary>More bends than fit into two parts are only told by the time: faces as small are many strokes.</summary>
+    /// <summary>With more bends than fit into two parts only the time is shown: so many small faces are a lot of strokes.</summary>
     private const int MostFaces = 25;
 
     private static double LineWidth(StripBend bend) => (2 * ClockRadius) + ClockGap + TextStyle.Small.Width(bend.LineClock);

@@ -13,7 +13,7 @@ namespace BendSheet.Sheets.Elements;
 /// <param name="Scale">Paper to tube.</param>
 internal sealed record StripPart(Length From, Length To, IReadOnlyList<StripBend> Bends, bool HasA, bool HasB, bool HasTrim, double Scale)
 {
-    /// <summary>For the letters at both ends.</summary>
+    /// <summary>For the letters at both ends, in millimetres.</summary>
     public const double EndRoom = 7;
 
     /// <summary>Where a place on the tube lies on paper, from the left of the type area.</summary>

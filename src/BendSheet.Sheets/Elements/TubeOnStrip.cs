@@ -8,10 +8,10 @@ namespace BendSheet.Sheets.Elements;
 /// <summary>The straight tube itself, or a part of it: hatched bends, hardware, flares and the trim line; and its clips.</summary>
 internal static class TubeOnStrip
 {
-    /// <summary>Of the tube on paper, whatever its diameter.</summary>
+    /// <summary>Of the tube on paper, whatever its diameter, in millimetres.</summary>
     public const double Height = 3;
 
-    /// <summary>At the right, above the tube, for the word at the trim line.</summary>
+    /// <summary>At the right, above the tube, for the word at the trim line, in millimetres.</summary>
     public const double TrimRoom = 8;
 
     private const double HardwareHeight = 5;
@@ -71,7 +71,7 @@ internal static class TubeOnStrip
         }
     }
 
-    /// <summary>To scale, one behind the other from the end inwards, and never too narrow to be seen.</summary>
+    /// <summary>To scale, one after the other from the end inwards; a piece narrower than 1 mm on paper is drawn less high.</summary>
     private static void DrawHardware(
         Canvas canvas, IEnumerable<EndHardware> hardware, Func<Length, double> at, Func<Length, Length> fromEnd, double middle)
     {
@@ -114,7 +114,7 @@ internal static class TubeOnStrip
         canvas.Line(end, top + Height, outer, top + Height + 1.2);
     }
 
-    /// <summary>The tube goes on: its end is open, with a slanting line across.</summary>
+    /// <summary>The tube goes on: a gap at its end, with two slanting lines across.</summary>
     private static void DrawBreak(Canvas canvas, double x, double top)
     {
         canvas.Blank(x - 0.5, top - 0.3, 1, Height + 0.6);

@@ -8,7 +8,7 @@ namespace BendSheet.Sheets.FullSize;
 /// <summary>Where to drill for clips, at full size along the longer side of the paper, in tiles as the straight tube is.</summary>
 internal static class ClipPages
 {
-    /// <summary>A joint keeps so clear of the box of a clip.</summary>
+    /// <summary>A joint keeps at least this far from a clip's box, in millimetres.</summary>
     private const double ClearOfClip = 1;
 
     /// <summary>How a strip is used, then its tiles.</summary>

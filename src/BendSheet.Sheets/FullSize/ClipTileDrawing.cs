@@ -11,10 +11,10 @@ internal static class ClipTileDrawing
     /// <summary>Of a clip's box, across the rail: more than any fastener's head.</summary>
     private const double BoxHeight = 11;
 
-    /// <summary>Half a stroke of a cross: longer than a drill of 10 mm is wide, so that it still shows beside the hole.</summary>
+    /// <summary>Half a stroke of a cross: longer than the radius of a 10 mm drill, so that it still shows beside the hole.</summary>
     private const double CrossArm = 7;
 
-    /// <summary>Names below a figure are broken into lines so long.</summary>
+    /// <summary>Names below a figure are broken into lines no longer than this.</summary>
     private const double LongestName = 60;
 
     /// <summary>The tile as one block that is never broken.</summary>

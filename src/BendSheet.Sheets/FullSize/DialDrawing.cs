@@ -7,11 +7,11 @@ namespace BendSheet.Sheets.FullSize;
 
 /// <summary>
 /// The dial: a tick for each degree, the tube's hole in the middle, and this line's stops. It goes round with the tube, 0° on the pen line,
-/// and is read at a pointer that stands: so its figures run against the clock for the reading to be where the line stands clockwise.
+/// and is read at a pointer that stays still. Its figures run anticlockwise, so that the reading says where the line stands clockwise.
 /// </summary>
 internal static class DialDrawing
 {
-    /// <summary>Of the rim: a degree is a little more than a millimetre there, and it fits across both papers.</summary>
+    /// <summary>Radius of the rim in mm: a degree is a little more than a millimetre there, and it fits across both papers.</summary>
     public const double Rim = 72;
 
     private const double FigureRadius = Rim - 9.5;
@@ -94,7 +94,7 @@ internal static class DialDrawing
         canvas.DashedLine(from.X, from.Y, to.X, to.Y, Canvas.Medium);
     }
 
-    /// <summary>Above the hole, as far as there is room.</summary>
+    /// <summary>Above the hole, where there is room.</summary>
     private static void DrawName(
         Canvas canvas, PagePoint centre, double hole, SheetContent sheet, TextMeasure measure, LabelPlacer<Box> placer)
     {

@@ -1,6 +1,6 @@
 namespace BendSheet.Sheets.FullSize;
 
-/// <summary>Pages on which everything is as large as in reality, to lay the tube on.</summary>
+/// <summary>Pages drawn at full size (1:1), to lay the tube on.</summary>
 [Flags]
 public enum FullSizePages
 {

@@ -13,7 +13,7 @@ internal static class GaugePages
     /// <summary>Less would not show where a leg points.</summary>
     private const double ShortestLeg = 5;
 
-    /// <summary>Tick across the tube where the bend begins and ends, longer than the tube is thick at each side.</summary>
+    /// <summary>How far the tick where the bend begins or ends reaches beyond the tube at each side.</summary>
     private const double TickOver = 2;
 
     /// <summary>How far the thin line of the pulled angle reaches beyond the leg.</summary>
@@ -25,7 +25,7 @@ internal static class GaugePages
     /// <summary>Beyond a U-bend the legs come together again, and no wedge goes in between them.</summary>
     private static Angle LastWedge => Angle.FromDegrees(180);
 
-    /// <summary>Thicker than a face, to be cut along, and not so thick that it matters on which side of it.</summary>
+    /// <summary>The line to cut along: thicker than a face's, and not so thick that it matters on which side of it one cuts.</summary>
     private const double WedgePen = 0.4;
 
     /// <summary>How they are used, then all of them.</summary>
@@ -137,7 +137,7 @@ internal static class GaugePages
             canvas.Line(origin.X + from.X, origin.Y + from.Y, origin.X + to.X, origin.Y + to.Y, pen);
     }
 
-    /// <summary>Where the pulled bend ends: the left leg lies as it does, the right one is further round.</summary>
+    /// <summary>Where the pulled bend ends, in degrees from the top: the left leg stays as drawn, the right one is further round.</summary>
     private static double Pulled(GaugeShape shape) => shape.Gauge.Pull.Degrees - shape.Half;
 
     private static PagePoint PulledEnd(GaugeShape shape)

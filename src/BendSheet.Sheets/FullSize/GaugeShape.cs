@@ -31,7 +31,7 @@ internal sealed record GaugeShape(BendGauge Gauge, double Diameter, double Leg)
         return new(radius * sin, -radius * cos);
     }
 
-    /// <summary>The way on along the tube behind a point of the circle, away from the top; length 1.</summary>
+    /// <summary>Direction of the tube after a point of the circle, away from the top; length 1.</summary>
     public static PagePoint Onwards(double degreesFromTop)
     {
         var (sin, cos) = Math.SinCos(degreesFromTop * Math.PI / 180);

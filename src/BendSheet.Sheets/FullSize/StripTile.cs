@@ -13,7 +13,7 @@ internal sealed record StripTile(int Number, int Count, Length Start, Length End
     /// <summary>A mark this near to a joint would be lost in the cut.</summary>
     private const double LeastFromMark = 4;
 
-    /// <summary>How often a joint is moved on to find a place without a mark.</summary>
+    /// <summary>How many places are tried for a joint, from the furthest back, to find one without a mark.</summary>
     private const int Tries = 6;
 
     /// <summary>It begins at the cut end of A.</summary>

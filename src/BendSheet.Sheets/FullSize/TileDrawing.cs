@@ -99,7 +99,7 @@ internal static class TileDrawing
         }
     }
 
-    /// <summary>Where each piece lies, one behind the other from the end inwards.</summary>
+    /// <summary>Where each piece lies, one after the other from the end inwards.</summary>
     private static IEnumerable<(Length From, Length To, string Name)> Hardware(Strip strip)
     {
         var reached = Length.Zero;

@@ -6,16 +6,16 @@ namespace BendSheet.Sheets.FullSize;
 /// <summary>What a tile leaves free at its two sides, and how it is cut and glued there.</summary>
 internal static class TileJoints
 {
-    /// <summary>Left of the tile's start: cut away at a joint, the letter A at the end.</summary>
+    /// <summary>Left of the tile's start, in millimetres: cut away at a joint, the letter A at the end.</summary>
     public const double LeftRoom = 6;
 
-    /// <summary>Right of a joint: covered by the next tile.</summary>
+    /// <summary>Right of a joint, in millimetres: covered by the next tile.</summary>
     public const double FlapWidth = 12;
 
-    /// <summary>Below the last thing on a tile.</summary>
+    /// <summary>Below the last thing on a tile, in millimetres.</summary>
     public const double Foot = 3;
 
-    /// <summary>Words and bar keep clear of the line that is cut.</summary>
+    /// <summary>Words and bar keep so many millimetres clear of the line that is cut.</summary>
     public const double Inset = 2;
 
     /// <summary>The lines at both sides of a tile, with what is done there.</summary>

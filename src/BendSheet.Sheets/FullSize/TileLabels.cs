@@ -16,10 +16,10 @@ internal sealed record TileMark(int Number, double X, string Figure, IReadOnlyLi
 /// </summary>
 internal sealed class TileLabels
 {
-    /// <summary>Width of a mark's line: as fine as survives a copy, because it is what the pen follows.</summary>
+    /// <summary>Width of a mark's line, in millimetres: as fine as survives a copy, because it is what the pen follows.</summary>
     public const double MarkPen = 0.35;
 
-    /// <summary>How far a mark's line reaches over the tube at both sides, to be seen with the tube lying on it.</summary>
+    /// <summary>How far a mark's line reaches over the tube at both sides, in millimetres, to be seen with the tube lying on it.</summary>
     public const double Overhang = 4;
 
     private const double BubbleRadius = 2.9;

@@ -4,7 +4,7 @@ namespace BendSheet.Sheets.FullSize;
 
 /// <summary>What a tile may take of the paper.</summary>
 /// <param name="Step">Joints lie at multiples of this, so that each can be measured.</param>
-/// <param name="Longest">The longest tile with a joint behind it, some steps long.</param>
+/// <param name="Longest">The longest tile that ends in a joint.</param>
 /// <param name="LongestLast">The longest last tile.</param>
 internal sealed record TileRoom(Length Step, Length Longest, Length LongestLast)
 {

@@ -15,7 +15,7 @@ internal static class Paragraph
 
     private const double TickBoxSize = 3;
 
-    /// <summary>A text of so many lines is never broken; a longer one may be.</summary>
+    /// <summary>A text of up to this many lines is never broken; a longer one may be.</summary>
     private const int MostKept = 8;
 
     /// <summary>Between one step or remark and the next.</summary>

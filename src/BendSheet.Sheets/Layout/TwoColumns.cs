@@ -72,7 +72,7 @@ internal sealed class TwoColumns
     /// own first line.
     /// </summary>
     /// <param name="blocks">Of both.</param>
-    /// <param name="atHeading">The second one begins with a heading; endless where there is none.</param>
+    /// <param name="atHeading">The second one begins with a heading; the height is infinite where no heading can begin it.</param>
     private static (int Count, double Height) Parted(IReadOnlyList<Block> blocks, bool atHeading)
     {
         var whole = HeightOf(blocks);

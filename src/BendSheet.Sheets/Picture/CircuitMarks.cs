@@ -22,7 +22,7 @@ internal static class CircuitMarks
 
     private const int Shapes = 6;
 
-    /// <summary>A line or a hose with its circuit's marks; a connection without either is a thin line.</summary>
+    /// <summary>A line or a hose with its circuit's marks; between parts that are screwed together a thin line.</summary>
     public static void Run(Canvas canvas, PicturedRun run, IReadOnlyList<PagePoint> points)
     {
         if (run.Kind == ConnectionKind.Hose)
@@ -50,7 +50,7 @@ internal static class CircuitMarks
         }
     }
 
-    /// <summary>At intervals; at least one in the middle.</summary>
+    /// <summary>At intervals, at least one in the middle; none on a run that is too short for it.</summary>
     private static void Along(Canvas canvas, int circuit, IReadOnlyList<PagePoint> points)
     {
         var whole = points.Zip(points.Skip(1), (from, to) => (to - from).Norm).Sum();

@@ -14,7 +14,7 @@ internal sealed record DiagramBox(PlumbingNode Node, int Column, double Row, boo
 internal sealed record DiagramLink(PlumbingBranch Branch, DiagramBox From, DiagramBox To);
 
 /// <summary>
-/// As much of a tree as stands beside and below one another: each end of it has a row of its own. What is deeper or longer goes on in a
+/// As much of a tree as fits the columns and rows of a band; each end of it has a row of its own. What is deeper or longer goes on in a
 /// band of its own, which begins with the box at which the one before stopped.
 /// </summary>
 /// <param name="Boxes">From the left and the top.</param>

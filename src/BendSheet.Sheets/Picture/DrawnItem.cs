@@ -8,7 +8,7 @@ namespace BendSheet.Sheets.Picture;
 /// <param name="Points">Of a run its way, no two nearer than the eye sees; of a part its ports; of a zone its outline, closed.</param>
 internal sealed record DrawnItem(PictureItem Item, IReadOnlyList<PagePoint> Points)
 {
-    /// <summary>From a port to the side of its part's box.</summary>
+    /// <summary>From a port to the side of its part's box, in millimetres.</summary>
     public const double PartReach = 1.4;
 
     /// <summary>Points nearer than this to the one before are left out.</summary>

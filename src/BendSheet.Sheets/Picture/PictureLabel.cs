@@ -11,7 +11,7 @@ namespace BendSheet.Sheets.Picture;
 /// <param name="Anchor">Where the leader begins.</param>
 internal sealed record PictureLabel(PictureItem Item, string Text, bool IsName, PageBox Box, PagePoint Anchor)
 {
-    /// <summary>Between two labels.</summary>
+    /// <summary>Between two labels, in millimetres.</summary>
     public const double Clearance = 0.6;
 
     /// <summary>Between a label and a leader that is not its own.</summary>

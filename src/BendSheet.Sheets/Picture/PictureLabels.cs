@@ -10,7 +10,7 @@ namespace BendSheet.Sheets.Picture;
 /// </summary>
 internal sealed class PictureLabels
 {
-    /// <summary>Of a number's circle or box.</summary>
+    /// <summary>Of a number's circle or box, in millimetres.</summary>
     public const double Radius = 2.3;
 
     private const double Nearest = 1.9;

@@ -12,7 +12,7 @@ namespace BendSheet.Sheets.Picture;
 internal sealed record PictureLayout(
     double Denominator, IReadOnlyList<PageBox> Cells, IReadOnlyList<IReadOnlyList<DrawnItem>> Drawn, double Height)
 {
-    /// <summary>Of the row below each view, with its caption and the arrows.</summary>
+    /// <summary>Of the row below each view, with its caption and the arrows, in millimetres.</summary>
     public const double CaptionHeight = 8;
 
     /// <summary>Between the columns.</summary>

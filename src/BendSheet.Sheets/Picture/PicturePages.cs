@@ -10,13 +10,13 @@ namespace BendSheet.Sheets.Picture;
 /// </summary>
 internal static class PicturePages
 {
-    /// <summary>So many lines, hoses, parts and zones are readable in the width of an upright page.</summary>
+    /// <summary>At most this many lines, hoses, parts and zones are readable in the width of an upright page.</summary>
     private const int MostUpright = 40;
 
     /// <summary>Below this the views are no picture any more.</summary>
     private const double LeastHeight = 70;
 
-    /// <summary>For what is only known when the labels are placed.</summary>
+    /// <summary>Height for sentences that are only known once the labels are placed.</summary>
     private const double ForSentences = 8;
 
     /// <summary>Pages, in reading order; what the views cannot show whole follows as a diagram.</summary>

@@ -6,7 +6,7 @@ namespace BendSheet.Sheets.Picture;
 /// <summary>The three views of the car with their labels, their arrows, and a bar to scale.</summary>
 internal sealed class ViewsDrawing
 {
-    /// <summary>So many smaller scales are tried where labels find no room.</summary>
+    /// <summary>How many scales are tried at most, each smaller than the last, where labels find no room.</summary>
     private const int MostScales = 3;
 
     private const double HatchPitch = 4;

@@ -8,8 +8,8 @@ namespace BendSheet.Sheets.Shape;
 /// <param name="Nearness">Of each point to the eye.</param>
 /// <param name="Width">On paper.</param>
 /// <param name="Bends">The middle of each bend, and the way from its centre outwards.</param>
-/// <param name="AwayFromA">The way on from end A, off the tube.</param>
-/// <param name="AwayFromB">The way on from end B, off the tube.</param>
+/// <param name="AwayFromA">The direction off the tube at end A.</param>
+/// <param name="AwayFromB">The direction off the tube at end B.</param>
 internal sealed record DrawnTube(
     PagePoint[] Points,
     double[] Nearness,
@@ -18,7 +18,7 @@ internal sealed record DrawnTube(
     PagePoint AwayFromA,
     PagePoint AwayFromB)
 {
-    /// <summary>No line is thinner than this, whatever the scale.</summary>
+    /// <summary>No line is thinner than this, in millimetres, whatever the scale.</summary>
     public const double LeastWidth = 0.8;
 
     /// <summary>From its centreline to a line on paper.</summary>

@@ -33,7 +33,7 @@ internal sealed class LabelsAround
         _placer = new(IsFree, Crossing);
     }
 
-    /// <summary>Places a label; null, and nothing placed, where there is no free place in the _cell.</summary>
+    /// <summary>Places a label; null, and nothing placed, where there is no free place in the cell.</summary>
     /// <param name="text">Printable.</param>
     /// <param name="halfWidth">Of the label.</param>
     /// <param name="anchors">What it belongs to: one place on the tube or more.</param>

@@ -39,7 +39,7 @@ internal sealed record Projection(string Name, string Caption, Vector3D Right, V
             new(cosRound * cosAbove, sinRound * cosAbove, sinAbove));
     }
 
-    /// <summary>From where what is mirrored in the plane of X and Z looks like this in a mirror.</summary>
+    /// <summary>The view in which the shape mirrored in the plane of X and Z gives the mirror image of this view.</summary>
     public Projection AcrossY() => this with
     {
         Right = -1 * Right with { Y = -Right.Y },
@@ -47,7 +47,7 @@ internal sealed record Projection(string Name, string Caption, Vector3D Right, V
         Nearness = Nearness with { Y = -Nearness.Y },
     };
 
-    /// <summary>From where what is mirrored in the plane of X and Y looks like this in a mirror.</summary>
+    /// <summary>The view in which the shape mirrored in the plane of X and Y gives the mirror image of this view.</summary>
     public Projection AcrossZ() => this with
     {
         Right = -1 * Right with { Z = -Right.Z },

@@ -16,7 +16,7 @@ internal sealed class ShapeViews
     /// <summary>Below a caption's baseline.</summary>
     private const double CaptionFoot = 1.4;
 
-    /// <summary>As many digits as the heading leaves room for: its axes do not go to a line of their own for another scale.</summary>
+    /// <summary>The heading must have room for this scale: its axes do not move to a line of their own for another scale.</summary>
     private const double WidestScale = 10000;
 
     private static readonly (string Name, Vector3D Axis)[] Axes = [("X", new(1, 0, 0)), ("Y", new(0, 1, 0)), ("Z", new(0, 0, 1))];

@@ -11,13 +11,13 @@ namespace BendSheet.Sheets.Shape;
 /// </summary>
 internal static class ViewDirection
 {
-    /// <summary>Of the isometric view (ISO 5456-3): the arc tangent of 1/√2.</summary>
+    /// <summary>Of the isometric view (ISO 5456-3), in degrees: the arc tangent of 1/√2.</summary>
     private const double Isometric = 35.264389682754654;
 
     /// <summary>A later direction must be clearly better: a difference in the last digit may not turn the picture.</summary>
     private const double Clearly = 1e-6;
 
-    /// <summary>Millimetres that a line leads to one side.</summary>
+    /// <summary>How far beside A a place lies before it counts as to one side, in millimetres.</summary>
     private const double Aside = 1;
 
     /// <summary>Places along the tube that are looked at.</summary>
@@ -64,7 +64,7 @@ internal static class ViewDirection
         return best;
     }
 
-    /// <summary>Of the car's middle, from where A is.</summary>
+    /// <summary>Whether the first place that counts as beside A lies to its right; Y points to the left.</summary>
     private static bool IsOnTheRight(TubeCentreline centreline) =>
         centreline.Arcs.Select(arc => arc.Start.Position).Append(centreline.EndB).Select(place => place.Y - centreline.EndA.Y)
             .FirstOrDefault(aside => Math.Abs(aside) > Aside) < 0;
@@ -102,7 +102,7 @@ internal static class ViewDirection
             _hides = Math.Max(tubeDiameter, 0.55 * centreline.Length.Millimetres / (Places - 1));
         }
 
-        /// <summary>What a direction hides; null for as much as another one or more. What is quick to find is looked at first.</summary>
+        /// <summary>What a direction hides; null for as much as the limit or more. What is quick to find is looked at first.</summary>
         public double? HiddenFrom(Projection direction, double lessThan)
         {
             var cost = MeanAndWorst(_legs, leg => EndOn(leg.Dot(direction.Nearness)))

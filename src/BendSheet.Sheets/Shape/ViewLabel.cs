@@ -9,10 +9,10 @@ namespace BendSheet.Sheets.Shape;
 /// <param name="Leaders">From what it belongs to up to its middle; the label covers their ends.</param>
 internal sealed record ViewLabel(string Text, PagePoint Place, double HalfWidth, IReadOnlyList<Segment> Leaders)
 {
-    /// <summary>Half of its height.</summary>
+    /// <summary>Half of its height, in millimetres.</summary>
     public const double Radius = 2.3;
 
-    /// <summary>Between it and another label.</summary>
+    /// <summary>Between it and another label, in millimetres.</summary>
     public const double Clearance = 0.7;
 
     /// <summary>Between it and a leader line that is not its own.</summary>

@@ -4,7 +4,7 @@ namespace BendSheet.Sheets.Shape;
 
 /// <summary>
 /// The labels of a view: A, B and the number of every bend. Bends that fall on one another share a label: <c>2–4</c>. Where there is
-/// not room enough for all, bends that lie near each other share one as well, and nearer is drawn wider until all find a place: no
+/// not room enough for all, bends that lie near each other share one as well, and that distance grows until all find a place: no
 /// number is ever left out.
 /// </summary>
 internal static class ViewLabels

@@ -17,10 +17,10 @@ internal sealed record ViewCell(double Left, double Top, double Width, double He
 /// <param name="Height">Of the whole, captions included.</param>
 internal sealed record ViewLayout(double Pictorial, double Flat, IReadOnlyList<ViewCell> Cells, double Height)
 {
-    /// <summary>Room around a drawing for its labels: a label and its distance from the tube.</summary>
+    /// <summary>Room around a drawing for its labels, in millimetres: a label and its distance from the tube.</summary>
     public const double Margin = 6;
 
-    /// <summary>Under each view.</summary>
+    /// <summary>Under each view, in millimetres.</summary>
     public const double CaptionHeight = 4.7;
 
     /// <summary>No cell is narrower than its caption needs, the pictorial view's with the axis mark.</summary>

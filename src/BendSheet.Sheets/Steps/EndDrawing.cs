@@ -27,10 +27,10 @@ internal sealed class EndDrawing
     private const double LabelsBelow = 2.5;
     private const double LabelGap = 4;
 
-    /// <summary>Of a bar, where the file does not say how much straight tube bar and hardware need together. Common practice.</summary>
+    /// <summary>Thickness of a bar at most, and where the file gives no straight length for bar and hardware. Common practice.</summary>
     private const double CommonBarMm = 9;
 
-    /// <summary>Drawn where the tool says how much stands out.</summary>
+    /// <summary>How much stands out in the drawing where the tool does not say, in millimetres.</summary>
     private const double SomeMm = 2;
 
     private static readonly TextStyle Style = TextStyle.Label;
@@ -163,7 +163,7 @@ internal sealed class EndDrawing
         canvas.Line(X(0), middle - HalfTube, X(0), middle + HalfTube);
     }
 
-    /// <summary>Half as wide as it is across.</summary>
+    /// <summary>Half the width of a piece across the tube, on paper.</summary>
     private double Reach(HardwareShape shape) => HalfTube * (shape == HardwareShape.Nut ? 2.1 : 1.7);
 
     private void DrawPiece(Canvas canvas, double from, double to, HardwareShape shape, double middle)

@@ -31,7 +31,7 @@ internal sealed class StepDrawing
     /// <summary>White above and below the number.</summary>
     private const double NumberGap = 0.3;
 
-    /// <summary>In radii of the former; the first as long as it is.</summary>
+    /// <summary>The longest straight drawn, in radii of the former, tried in this order; null draws each at its own length.</summary>
     private static readonly double?[] LongestStraights = [null, 30, 20, 14, 10, 7, 5, 4, 3, 2];
 
     private readonly StepPicture _picture;
@@ -89,7 +89,7 @@ internal sealed class StepDrawing
 
     private PagePoint FormerMiddle => _origin + new PagePoint(0, -_picture.Radius.Millimetres * _scale);
 
-    /// <summary>To the right where A is held: the swept side lies there.</summary>
+    /// <summary>1 where the swept side lies to the right, as where A is held; -1 where it lies to the left.</summary>
     private int Swept => _picture.Held == TubeEnd.A || _fromBehind ? 1 : -1;
 
     /// <summary>The number has its corners within a former of this radius on paper, in millimetres.</summary>
@@ -263,7 +263,7 @@ internal sealed class StepDrawing
         }
     }
 
-    /// <summary>Also where tube that is bent already passes in front of the former.</summary>
+    /// <summary>On white, to be read also where tube that is bent already passes in front of the former.</summary>
     private void DrawNumber(Canvas canvas, PagePoint middle, TextStyle style)
     {
         var (half, cap) = (style.Width(_number) / 2, style.CapHeight);

@@ -55,7 +55,7 @@ internal static class StepPages
         }
     }
 
-    /// <summary>The heading on the left, as large as of a bend, the text beside it.</summary>
+    /// <summary>The heading on the left, as large as that of a bend, the text beside it.</summary>
     private static IEnumerable<Block> OfWords(StepPanel step, TextMeasure measure, double width)
     {
         var (heading, style) = (TextStyle.StepHeading, TextStyle.StepText);

@@ -10,13 +10,13 @@ namespace BendSheet.Sheets.Tags;
 /// </summary>
 internal sealed class TagDrawing
 {
-    /// <summary>A name is shrunk down to this and broken into lines below it.</summary>
+    /// <summary>In points: a name is shrunk down to this, and broken into lines where that is not enough.</summary>
     public const double SmallestName = 9;
 
     /// <summary>From the edge of the tag and from the fold, so that a hand may cut beside the line.</summary>
     private const double Inset = 2;
 
-    /// <summary>Paper is not laid round a tube without a gap.</summary>
+    /// <summary>Added to the length round the tube: paper never lies on it without a gap.</summary>
     private const double Slack = 1;
 
     /// <summary>Half a tag is never narrower, however thick the tube.</summary>

@@ -10,7 +10,7 @@ internal static class TagPages
     /// <summary>Between tags, to cut.</summary>
     private const double Gap = 4;
 
-    /// <summary>Half a tag is at least so wide where two stand side by side.</summary>
+    /// <summary>Half a tag is at least this wide where two stand side by side.</summary>
     private const double LeastHalf = 30;
 
     /// <summary>A tag that would be higher takes the width of two.</summary>
