@@ -26,8 +26,9 @@ public static class OutputFile
 
     private const UnixFileMode MayWrite = UnixFileMode.UserWrite | UnixFileMode.GroupWrite | UnixFileMode.OtherWrite;
 
-    /// <summary>What <c>start</c> writes without a schema begins so; the rest is the person's.</summary>
-    private static readonly byte[] StarterBegins = System.Text.Encoding.UTF8.GetBytes(StarterFile.FirstLine);
+    /// <summary>What <c>start</c> writes begins so, without a schema and with one; the rest is the person's.</summary>
+    private static readonly byte[][] StarterBegins =
+        [System.Text.Encoding.UTF8.GetBytes(StarterFile.FirstLine), System.Text.Encoding.UTF8.GetBytes(FormatSchema.Modeline)];
 
     /// <summary>Writes a sheet, in the place of an older one.</summary>
     /// <returns>Null, or in words why nothing was written; the old sheet is then whole.</returns>
@@ -192,5 +193,6 @@ public static class OutputFile
     }
 
     private static bool IsOurs(byte[] begins) =>
-        OwnMark.IsOn(begins) || begins.AsSpan().StartsWith(SvgFile.Begins) || begins.AsSpan().StartsWith(StarterBegins);
+        OwnMark.IsOn(begins) || begins.AsSpan().StartsWith(SvgFile.Begins)
+            || Array.Exists(StarterBegins, start => begins.AsSpan().StartsWith(start));
 }

@@ -34,12 +34,9 @@ internal sealed class Adjustment
     private const double Converged = 1e-8;
 
     /// <summary>
-    /// Where a step is no more than this part of the one before, the slopes are the same to the square of it, and those still to come sum
-    /// up as a geometric series.
+    /// What the steps still to come may add up to, as part of how sure the figures are in the end. Each is taken to be the same part of the
+    /// one before, so that they are a geometric series.
     /// </summary>
-    private const double Fast = 0.01;
-
-    /// <summary>What may be still to come, as part of how sure the figures are in the end.</summary>
     public const double StillToCome = 1e-7;
 
     /// <summary>The same of an adjustment that another goes on from: nobody sees it in millimetres.</summary>
@@ -159,7 +156,7 @@ internal sealed class Adjustment
             }
 
             (values, moved, misses) = (next.Values, next.Moved, next.Misses);
-            if (next.Length <= Fast * before && next.Length * next.Length / (before - next.Length) < stillToCome)
+            if (next.Length < before && next.Length * next.Length / (before - next.Length) < stillToCome)
             {
                 return new(values, moved, weights, slopes.MovedTo(next.Walked.Places), rows, normal) { Misses = misses, Steps = step + 1 };
             }

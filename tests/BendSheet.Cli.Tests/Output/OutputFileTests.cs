@@ -67,6 +67,7 @@ public class OutputFileTests : AtTheTerminal
     [InlineData("")]
     [InlineData("%PDF-1.4\n%\u00d3\u00f4\u00cc\u00e1\n% A sheet of BendSheet: printed again, it is replaced\n1 0 ob")]
     [InlineData("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<!-- Drawn by BendSheet -->\n<svg")]
+    [InlineData($"{FormatSchema.Modeline}\n# BendS")]
     public async Task What_a_killed_run_left_is_taken_away_by_the_next_print(string left)
     {
         await File.WriteAllTextAsync(Place(LeftName), left, Encoding.Latin1);

@@ -48,6 +48,23 @@ public class LineSurveyTests
         AssertGeometry.Printed("0.1474", survey.Measurements[0].Standardised!.Value);
     }
 
+    /// <summary>The last step moves the line, and its slopes stand where it moved to.</summary>
+    [Fact]
+    public void The_adjusted_line_is_where_its_figures_put_it()
+    {
+        var line = ObservedLine.Of(Example, Tolerance);
+        WeighedQuantity[] beside = [new(new(TapedKind.Distance, 0, B), 321, 1), new(new(TapedKind.Distance, 1, 3), 260, 1)];
+        foreach (var stillToCome in new[] { Adjustment.StillToCome, Adjustment.ToGoOnFrom })
+        {
+            var slopes = PlaceSlopes.Near(line, line.Typed)!;
+            var adjustment = Adjustment.From(line, line.Typed, slopes, beside, stillToCome: stillToCome)!;
+            var there = line.PlacesWith(adjustment.Values)!;
+            Assert.Equal(there.EndB, adjustment.Slopes.At.EndB);
+            Assert.NotEqual(slopes.At.EndB, there.EndB);
+            Assert.Equal(Adjustment.MissesOf(there, beside), adjustment.Misses);
+        }
+    }
+
     /// <summary>A hairpin comes back past A: what lies behind it has a minus sign, which is said.</summary>
     [Fact]
     public void What_lies_behind_A_is_said_to()

@@ -47,7 +47,7 @@ public class PieceReaderTests
         var finding = Assert.Single(
             CarPlan.Of(Read(Checked("{A-1: 100}\n    trial-fit: {aside: -5 m}")), []).Findings,
             finding => finding.Severity == Severity.Error);
-        Assert.StartsWith("by this trial fit the port would lie less than nothing aside", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("this trial fit would put the port beyond A's straight", finding.Message, StringComparison.Ordinal);
     }
 
     [Fact]

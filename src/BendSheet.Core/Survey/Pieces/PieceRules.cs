@@ -18,8 +18,8 @@ public static class PieceRules
         "A piece that does not measure what its sheet says will not fit where the template did.");
 
     private const string PortNowhere =
-        "by this trial fit the port would lie less than nothing aside of A's straight, which no place does: roll the piece until B "
-            + "is nearest to the port, and measure again";
+        "this trial fit would put the port beyond A's straight, on the other side from B: roll the piece until B is nearest to the port, "
+            + "and measure again";
 
     /// <summary>All that is to be said.</summary>
     /// <param name="template">With what was measured.</param>
