@@ -234,8 +234,10 @@ internal sealed class Adjustment
         }
 
         var step = normal.Solve(Vector<double>.Build.DenseOfArray(force)).AsArray();
+
+        // Its length against how sure the figures are in the end; next to nothing may come out below zero.
         var length = Math.Sqrt(NormalEquations.Dot(force, step));
-        if (!(length >= Converged))
+        if (double.IsNaN(length) || length < Converged)
         {
             return null;
         }
