@@ -1,9 +1,10 @@
 using System.Text;
+using BendSheet.Core.Units;
 
 namespace BendSheet.Cli.Output;
 
 /// <summary>Sentences on a terminal, broken between words instead of inside them.</summary>
-internal static class Wrapped
+public static class Wrapped
 {
     private const string Further = "  ";
 
@@ -25,11 +26,13 @@ internal static class Wrapped
         return string.Join('\n', text.Split('\n').Select(line => Line(line, columns)));
     }
 
-    /// <summary>Words in rows no wider than a width; a word that is wider has a row to itself.</summary>
+    /// <summary>
+    /// Words in rows no wider than a width; a word that is wider has a row to itself, and a figure stays with its unit.
+    /// </summary>
     public static IEnumerable<string> Rows(string words, int width)
     {
         var row = new StringBuilder();
-        foreach (var word in words.Split(' '))
+        foreach (var word in UnpartedWords.Of(words).SelectMany(range => Fitting(words[range], width)))
         {
             if (row.Length > 0 && row.Length + 1 + word.Length > width)
             {
@@ -42,6 +45,8 @@ internal static class Wrapped
 
         yield return row.ToString();
     }
+
+    private static string[] Fitting(string part, int width) => part.Length <= width ? [part] : part.Split(' ');
 
     private static string Line(string line, int width)
     {

@@ -1,3 +1,4 @@
+using BendSheet.Core.Units;
 using BendSheet.Sheets.Fonts;
 
 namespace BendSheet.Sheets.Drawing;
@@ -25,7 +26,9 @@ internal sealed class TextMeasure
         return printable.Text;
     }
 
-    /// <summary>The text broken into lines at spaces, and inside a word where the word alone is too long.</summary>
+    /// <summary>
+    /// The text broken into lines at spaces, but not between a figure and its unit, and inside a word where the word alone is too long.
+    /// </summary>
     /// <param name="typed">Any text.</param>
     /// <param name="style">It is set in.</param>
     /// <param name="width">Of the lines, in millimetres.</param>
@@ -37,7 +40,7 @@ internal sealed class TextMeasure
         var text = WithSingleBlanks(Printable(typed));
         var lines = new List<string>();
         var (start, end, used) = (0, 0, 0); // of the line that is being filled
-        foreach (var range in text.AsSpan().Split(' '))
+        foreach (var range in UnpartedWords.Of(text))
         {
             var word = text.AsSpan(range);
             var wordWidth = face.Width(word);
@@ -58,9 +61,10 @@ internal sealed class TextMeasure
             while (wordWidth > room && end - start > 1)
             {
                 var fits = LongestStart(text.AsSpan(start, end - start), face, room);
-                lines.Add(text.Substring(start, fits));
-                wordWidth -= face.Width(lines[^1]);
-                start += fits;
+                var space = text.AsSpan(start, Math.Min(fits + 1, end - start)).LastIndexOf(' ');
+                lines.Add(text.Substring(start, space > 0 ? space : fits));
+                start += space > 0 ? space + 1 : fits;
+                wordWidth -= face.Width(lines[^1]) + (space > 0 ? blank : 0);
             }
 
             used = wordWidth;
