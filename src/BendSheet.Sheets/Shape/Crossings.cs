@@ -19,11 +19,12 @@ internal static class Crossings
     /// <param name="nearness">Of each point to the eye.</param>
     public static IEnumerable<Crossing> Of(PagePoint[] points, double[] nearness)
     {
-        for (var i = 0; i + 1 < points.Length; i++)
+        PaperBounds[] bounds = [.. points.Zip(points.Skip(1), PaperBounds.Of)];
+        for (var i = 0; i < bounds.Length; i++)
         {
-            for (var j = i + 2; j + 1 < points.Length; j++)
+            for (var j = i + 2; j < bounds.Length; j++)
             {
-                if (Meet(points[i], points[i + 1], points[j], points[j + 1]) is not { } meet)
+                if (bounds[i].IsClearOf(bounds[j]) || Meet(points[i], points[i + 1], points[j], points[j + 1]) is not { } meet)
                 {
                     continue;
                 }
@@ -37,12 +38,6 @@ internal static class Crossings
 
     private static (double First, double Second, double Sine)? Meet(PagePoint a, PagePoint b, PagePoint c, PagePoint d)
     {
-        if (Math.Max(a.X, b.X) < Math.Min(c.X, d.X) || Math.Max(c.X, d.X) < Math.Min(a.X, b.X)
-            || Math.Max(a.Y, b.Y) < Math.Min(c.Y, d.Y) || Math.Max(c.Y, d.Y) < Math.Min(a.Y, b.Y))
-        {
-            return null;
-        }
-
         var first = b - a;
         var second = d - c;
         var cross = (first.X * second.Y) - (first.Y * second.X);

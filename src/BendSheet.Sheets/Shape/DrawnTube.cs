@@ -27,7 +27,7 @@ internal sealed record DrawnTube(
     /// <summary>Width and height of the tube in a view, in the shape's own millimetres.</summary>
     public static (double Width, double Height) Size(Polyline shape, Projection projection, double tubeDiameter)
     {
-        var bounds = Bounds.Of(shape.Points.Select(projection.Of));
+        var bounds = PaperBounds.Of(shape.Points.Select(projection.Of));
         return (bounds.Right - bounds.Left + tubeDiameter, bounds.Bottom - bounds.Top + tubeDiameter);
     }
 
@@ -36,7 +36,7 @@ internal sealed record DrawnTube(
         Polyline shape, TubeCentreline centreline, Projection projection, double tubeDiameter, double denominator, ViewCell cell)
     {
         var flat = shape.Points.Select(point => 1 / denominator * projection.Of(point)).ToArray();
-        var bounds = Bounds.Of(flat);
+        var bounds = PaperBounds.Of(flat);
         var move = new PagePoint(
             cell.Left + (cell.Width / 2) - ((bounds.Left + bounds.Right) / 2),
             cell.Top + (cell.Height / 2) - ((bounds.Top + bounds.Bottom) / 2));
@@ -50,23 +50,5 @@ internal sealed record DrawnTube(
                 (arc, middle) => (points[middle], projection.Of(1 / arc.Radius.Millimetres * (shape.Points[middle] - arc.Centre))))],
             -1 * projection.Of(centreline.Straights[0].Start.Direction),
             projection.Of(centreline.Straights[^1].Start.Direction));
-    }
-
-    private readonly record struct Bounds(double Left, double Right, double Top, double Bottom)
-    {
-        public static Bounds Of(IEnumerable<PagePoint> points)
-        {
-            var bounds = new Bounds(double.PositiveInfinity, double.NegativeInfinity, double.PositiveInfinity, double.NegativeInfinity);
-            foreach (var point in points)
-            {
-                bounds = new(
-                    Math.Min(bounds.Left, point.X),
-                    Math.Max(bounds.Right, point.X),
-                    Math.Min(bounds.Top, point.Y),
-                    Math.Max(bounds.Bottom, point.Y));
-            }
-
-            return bounds;
-        }
     }
 }
