@@ -9,7 +9,7 @@ public static class DrillingWords
     /// <summary>In the place of a strip that has no room.</summary>
     public const string DoesNotFit =
         "The holes do not fit on this paper at full size: there are too many on a page. Work from the clips' places on the line's sheet: "
-        + "along one straight the holes lie as far apart as they do.";
+        + "on one straight the holes are as far apart as the clips.";
 
     /// <summary>In the place of a strip that nobody would glue.</summary>
     /// <param name="strip">Which.</param>
